@@ -1,0 +1,104 @@
+import { type FlagValues, ORDER_FLAGS, type OrderFlag, SHAPE_KEYS, SIZE_KEYS } from './flags.js'
+import { type Problem, showGiven } from './problem.js'
+import type { Path } from './read-yaml.js'
+import { starName } from './star-name.js'
+
+type Group = Record<string, unknown>
+
+export interface Flagged {
+  readonly root: unknown
+  /** Which flag a value came from, by the joined path of its key. */
+  readonly flagAt: ReadonlyMap<string, string>
+  readonly overridden: readonly string[]
+  readonly problems: readonly Problem[]
+}
+
+export const pathKey = (path: Path): string => JSON.stringify(path)
+
+/**
+ * Lays the flags over an order. A shape flag replaces the star's shape and a size flag its size, so that no
+ * contradiction is left behind; each replaced value is noted in words.
+ *
+ * @param root the order as read, changed in place; undefined when there is no file
+ * @param star name of the star that star flags are meant for, when the order has several
+ */
+export const applyFlags = (root: unknown, values: FlagValues, star: string | undefined): Flagged => {
+  const fromFile = root !== undefined
+  const order: unknown = fromFile ? root : { stars: [{}] }
+  const given = ORDER_FLAGS.filter(({ name }) => values[name] !== undefined)
+  const flagAt = new Map<string, string>()
+  const overridden: string[] = []
+  if (!isGroup(order)) return { root: order, flagAt, overridden, problems: [] }
+
+  const target = given.some((flag) => flag.of === 'star') ? targetStar(order, star) : { index: 0 }
+  if ('problem' in target) return { root: order, flagAt, overridden, problems: [target.problem] }
+
+  if (given.some((flag) => flag.of === 'star')) makeRoom(order, target.index, given)
+  for (const flag of given) {
+    const path = flag.of === 'star' ? ['stars', target.index, ...flag.path] : flag.path
+    const value = values[flag.name]
+    const before = setIn(order, path, flag.kind === 'list' ? String(value).split(',').map((part) => part.trim()) : value)
+    flagAt.set(pathKey(path), `--${flag.name}`)
+    if (fromFile) overridden.push(overrideNote(flag, value, before))
+  }
+  return { root: order, flagAt, overridden, problems: [] }
+}
+
+const overrideNote = (flag: OrderFlag, value: unknown, before: unknown): string => {
+  const shown = value === true ? `--${flag.name}` : `--${flag.name} ${String(value)}`
+  return before === undefined ? `${shown} (the order leaves it open)` : `${shown} (the order says ${plain(before)})`
+}
+
+const plain = (value: unknown): string => (Array.isArray(value) ? value.map(String).join(', ') : showGiven(value))
+
+const targetStar = (order: Group, star: string | undefined): { index: number } | { problem: Problem } => {
+  const stars = Array.isArray(order.stars) ? order.stars : []
+  if (star !== undefined) {
+    const index = stars.findIndex((entry, position) => starName(entry, position, stars.length) === star)
+    return { index: Math.max(0, index) }
+  }
+  if (stars.length < 2) return { index: 0 }
+  const names = stars.map((entry, position) => starName(entry, position, stars.length))
+  return {
+    problem: {
+      place: '--star',
+      given: 'nothing',
+      advice: `The order has ${stars.length} stars: say which one the flags are for, with --star and one of ${names.map((name) => showGiven(name)).join(', ')}.`,
+    },
+  }
+}
+
+/** Takes away what a shape or size flag replaces. */
+const makeRoom = (order: Group, index: number, given: readonly OrderFlag[]): void => {
+  const stars = Array.isArray(order.stars) ? order.stars : []
+  const star: unknown = stars[index]
+  if (!isGroup(star)) return
+  const names = new Set(given.map(({ name }) => name))
+  if (SHAPE_KEYS.some((key) => names.has(key))) {
+    const regularPoints = typeof star.regular === 'string' ? star.regular.split('/')[0]?.trim() : undefined
+    if (names.has('regular')) delete star.points
+    else star.points ??= regularPoints
+    for (const key of SHAPE_KEYS) if (!names.has(key)) delete star[key]
+  }
+  if (SIZE_KEYS.some((key) => names.has(key))) {
+    for (const key of SIZE_KEYS) if (!names.has(key)) delete star[key]
+  }
+}
+
+/** Sets a value, making groups on the way; returns what stood there. Leaves malformed orders for the schema to refuse. */
+const setIn = (root: Group, path: Path, value: unknown): unknown => {
+  let at: unknown = root
+  for (const step of path.slice(0, -1)) {
+    if (Array.isArray(at) && typeof step === 'number') at = at[step]
+    else if (isGroup(at)) at = at[step] ??= {}
+    else return undefined
+  }
+  const last = path.at(-1)
+  if (!isGroup(at) || typeof last !== 'string') return undefined
+  const before = at[last]
+  at[last] = value
+  return before
+}
+
+const isGroup = (value: unknown): value is Group =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)

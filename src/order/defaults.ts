@@ -1,0 +1,28 @@
+import { degrees, inches, mm } from '../units/convert.js'
+
+/** What an order leaves open, and why we fill it in so. Common practice, no published source, unless one is named. */
+export const DEFAULTS = {
+  /** Many miter saws stop at 45°; a plan that needs more must be asked for knowingly. */
+  sawLimit: degrees(45),
+  /** A thin-kerf blade of 10 or 12 inches. */
+  kerf: inches(3 / 32),
+  /** Half-degree lines are the finest that most printed saw scales carry. */
+  readsTo: degrees(0.5),
+  /** A home printer leaves 4 to 6 mm of each side white. */
+  margin: mm(10),
+  /** Wide enough for tape and for a register mark that shows on both pages. */
+  overlap: mm(10),
+  /** A fresh-sawn end; boards with splits or paint need more. */
+  endAllowance: mm(0),
+  /** Keeps the plate's edge out of sight from the side, and clear of a chamfer. */
+  inset: mm(12),
+  /** Sheet goods from the shop carry a bruised edge. */
+  panelEdge: mm(10),
+  /** Every arm pattern is a wish to cut at least one star. */
+  quantity: 1,
+  /** Old importers read R12; newer files can be asked for. */
+  dxf: 'r12',
+  /** No cutter named: the outline is followed by hand. */
+  cutter: 'hand',
+  nearest: '1/32',
+} as const

@@ -1,0 +1,104 @@
+import type { InsetShape } from '../geometry/inset.js'
+import type { SizeName } from '../geometry/star.js'
+import type { PaperName } from '../tables/paper.js'
+import type { Degrees, Mm } from '../units/brand.js'
+import type { LengthStyle } from '../units/show.js'
+
+/** Everything a person asked for, in mm and degrees, with every default filled in. */
+export interface Order {
+  readonly title: string
+  readonly lengths: LengthStyle
+  readonly shop: Shop
+  readonly stars: readonly StarOrder[]
+  /** What the order left open and the plan rests on, in words. */
+  readonly assumed: readonly string[]
+  /** Flags that changed what the order file says, in words. */
+  readonly overridden: readonly string[]
+}
+
+export interface Shop {
+  readonly saw: Saw
+  readonly boards: readonly Board[]
+  readonly panels: readonly Panel[]
+  readonly cutter: Cutter
+  readonly paper: Paper
+  /** Cut off each board's end before the first arm. */
+  readonly endAllowance: Mm
+}
+
+export interface Saw {
+  /** The steepest miter the saw reaches, either way from square. */
+  readonly limit: Degrees
+  readonly kerf: Mm
+  /** The step of the scale that can be set with confidence. */
+  readonly readsTo: Degrees
+  readonly detents: readonly Degrees[]
+  /** The longest cut across a board; unknown when absent. */
+  readonly crosscut?: Mm
+}
+
+export interface Board {
+  readonly width: Mm
+  readonly length: Mm
+  readonly thickness?: Mm
+  readonly price?: number
+  /** How many are on the rack; as many as needed when absent. */
+  readonly count?: number
+  /** Stretches no arm may touch, measured from one end. */
+  readonly defects: readonly Stretch[]
+}
+
+export interface Stretch {
+  readonly from: Mm
+  readonly to: Mm
+}
+
+export interface Panel {
+  readonly length: Mm
+  readonly width: Mm
+  readonly thickness?: Mm
+  readonly price?: number
+  /** Kept free all round. */
+  readonly edge: Mm
+}
+
+export interface Cutter {
+  readonly kind: 'laser' | 'router' | 'hand'
+  readonly kerf?: Mm
+  readonly bit?: Mm
+  readonly dxf: DxfVersion
+}
+
+export type DxfVersion = 'r12' | 'r2000'
+
+export interface Paper {
+  readonly sheet: { readonly size: PaperName } | { readonly roll: Mm }
+  readonly margin: Mm
+  readonly overlap: Mm
+}
+
+export interface StarOrder {
+  /** Where it stands in the order, for messages: `stars[0]`. */
+  readonly place: string
+  readonly name: string
+  /** The name as it can stand in a file's name. */
+  readonly fileName: string
+  readonly quantity: number
+  readonly points: number
+  readonly shape: StarShape
+  readonly size: { readonly by: SizeName; readonly length: Mm }
+  readonly chamfer?: Mm
+  readonly thickness?: Mm
+  readonly backing?: BackingOrder
+}
+
+export type StarShape =
+  | { readonly by: 'tip-angle'; readonly tipAngle: Degrees }
+  | { readonly by: 'regular'; readonly step: number }
+  | { readonly by: 'slenderest' }
+
+export interface BackingOrder {
+  readonly shape: InsetShape
+  readonly inset: Mm
+  readonly thickness?: Mm
+}

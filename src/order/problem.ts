@@ -1,0 +1,42 @@
+/** One mistake in an order, told so that the person who made it can mend it. */
+export interface Problem {
+  /** Where: a key such as `stars[0].tip-angle`, or a flag such as `--tip-angle`. */
+  readonly place: string
+  /** Line of the order file, counted from 1, when it came from a file. */
+  readonly line?: number
+  /** What was given, as it will be shown. */
+  readonly given: string
+  /** What is allowed, and the way out. */
+  readonly advice: string
+}
+
+/** A value, or everything that is wrong with what it was to be made from. */
+export type Outcome<Value> =
+  | { readonly ok: true; readonly value: Value }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+
+export const done = <Value>(value: Value): Outcome<Value> => ({ ok: true, value })
+export const refused = (problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems })
+
+/** `stars[0].tip-angle, line 12: given 190. A 5-point star needs …` */
+export const showProblem = ({ place, line, given, advice }: Problem): string =>
+  `${place}${line === undefined ? '' : `, line ${line}`}: given ${given}. ${advice}`
+
+const LONGEST_SHOWN = 60
+
+/** A given value in one short printable line: quotes and escapes around text, so that nothing in it can act. */
+export const showGiven = (value: unknown): string => {
+  if (value === undefined) return 'nothing'
+  if (value === null) return 'an empty value'
+  if (Array.isArray(value)) return 'a list'
+  if (typeof value === 'object') return 'a group of keys'
+  if (typeof value !== 'string') return String(value)
+  const shown = value.length > LONGEST_SHOWN ? `${value.slice(0, LONGEST_SHOWN)}...` : value
+  return `${escaped(shown)}${value.length > LONGEST_SHOWN ? ` (${value.length} characters)` : ''}`
+}
+
+const escaped = (text: string): string =>
+  JSON.stringify(text).replace(
+    /[\u007f-\u00a0\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]/g,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  )

@@ -1,0 +1,168 @@
+import * as v from 'valibot'
+import { FEWEST_POINTS, MOST_POINTS } from '../geometry/star.js'
+import { PAPER_NAMES, type PaperName } from '../tables/paper.js'
+import type { Units } from '../units/read-length.js'
+import { amountField, angleField, choiceField, lengthField, textField, wholeField } from './fields.js'
+
+/**
+ * The order as a person writes it: the one source of the reader's checks, of the JSON Schema that editors use and of
+ * the flags' help. Rules that join several keys stand in `checks.ts`.
+ *
+ * @param units how bare numbers are read
+ */
+export const orderSchema = (units: Units) => {
+  const optionalLength = (least: number, most: number, says: string, wayOut?: string) =>
+    v.optional(lengthField(units, { least, most, says, ...(wayOut === undefined ? {} : { wayOut }) }))
+  const size = (says: string) => optionalLength(5, 20_000, says)
+  const price = v.optional(amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }))
+  const thickness = (says: string) => optionalLength(0.5, 200, says)
+
+  const saw = group({
+    limit: v.optional(
+      angleField({ above: 0, most: 75, says: 'Steepest miter angle the saw reaches, from square', wayOut: 'Read it off the saw: most stop between 45 and 60.' }),
+    ),
+    kerf: optionalLength(0.1, 10, 'Width of wood the saw blade removes', 'Measure the slot of a test cut.'),
+    'reads-to': v.optional(
+      angleField({ above: 0, most: 5, says: 'Finest step of the saw scale you can set, in degrees', wayOut: 'Look at the scale: lines every half degree are 0.5.' }),
+    ),
+    detents: v.optional(
+      v.pipe(
+        v.array(
+          angleField({ above: 0, most: 75, orZero: true, says: 'A miter angle at which the saw clicks in' }),
+          'Allowed: a list of angles, such as [0, 15, 22.5, 31.6, 45].',
+        ),
+        v.description('Miter angles at which the saw clicks in'),
+      ),
+    ),
+    crosscut: optionalLength(20, 2_000, 'Longest cut the blade makes across a board', "The saw's manual names it."),
+  })
+
+  const stretch = group({
+    from: lengthField(units, { least: 0, most: 20_000, says: 'Where it begins, from one end of the board' }),
+    to: lengthField(units, { least: 0, most: 20_000, says: 'Where it ends, from the same end' }),
+  })
+
+  const board = group({
+    width: lengthField(units, { least: 5, most: 1_000, says: 'True width, as measured' }),
+    thickness: thickness('True thickness, as measured'),
+    length: lengthField(units, { least: 50, most: 20_000, says: 'Length' }),
+    price,
+    count: v.optional(wholeField({ least: 1, most: 10_000, says: 'How many there are; left out: as many as needed' })),
+    defects: v.optional(
+      v.pipe(
+        v.array(stretch, 'Allowed: a list such as [{ from: 400 mm, to: 460 mm }].'),
+        v.maxLength(200, 'Allowed: up to 200 defects on a board.'),
+        v.description('Knots, splits and nail holes: stretches that no arm may touch'),
+      ),
+    ),
+  })
+
+  const panel = group({
+    length: lengthField(units, { least: 20, most: 20_000, says: 'Length' }),
+    width: lengthField(units, { least: 20, most: 20_000, says: 'Width' }),
+    thickness: thickness('Thickness'),
+    price,
+    edge: optionalLength(0, 500, 'Margin kept free all round'),
+  })
+
+  const cutter = group({
+    kind: v.optional(choiceField(['laser', 'router', 'hand'], { says: 'What cuts the backing' })),
+    kerf: optionalLength(0.01, 10, 'Width of material the beam removes'),
+    bit: optionalLength(0.1, 50, "Diameter of the router's bit"),
+    dxf: v.optional(choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' })),
+  })
+
+  const paper = group({
+    size: v.optional(choiceField(PAPER_WORDS, { says: 'Paper the patterns are printed on' })),
+    roll: optionalLength(200, 2_000, 'Width of a roll of paper, instead of a size'),
+    margin: optionalLength(3, 25, 'White edge the printer cannot reach', 'Most printers need 5 mm or more.'),
+    overlap: optionalLength(5, 30, 'Strip that neighbouring pages share, for tape'),
+  })
+
+  const shop = group({
+    saw: v.optional(saw),
+    boards: listOf(board, 100, 'Boards on the rack or to buy'),
+    panels: listOf(panel, 100, 'Sheet goods for backings'),
+    cutter: v.optional(cutter),
+    paper: v.optional(paper),
+    'end-allowance': optionalLength(0, 1_000, "Cut off each board's end before the first arm"),
+  })
+
+  const backing = group({
+    shape: v.optional(choiceField(['star', 'polygon', 'disc'], { says: 'Shape of the backing plate' })),
+    inset: optionalLength(0, 1_000, "How far the backing stays inside the star's outline"),
+    thickness: thickness('Thickness of the backing'),
+  })
+
+  const star = group({
+    name: v.optional(textField({ longest: 60, says: 'Name of the star; it is lettered on the patterns and begins the file names' })),
+    quantity: v.optional(wholeField({ least: 1, most: 10_000, says: 'How many of this star' })),
+    points: v.optional(wholeField({ least: FEWEST_POINTS, most: MOST_POINTS, says: 'Number of points' })),
+    'tip-angle': v.optional(angleField({ above: 0, most: 179, says: 'Angle at the tip of an arm' })),
+    regular: v.optional(
+      v.pipe(
+        v.string(REGULAR_ADVICE),
+        v.regex(/^\d{1,2} ?\/ ?\d{1,2}$/, REGULAR_ADVICE),
+        v.description('Regular star n/k: n points, each joined to the k-th next, such as 5/2'),
+      ),
+    ),
+    slenderest: v.optional(
+      v.pipe(
+        v.literal(true, 'Allowed: true, or leave the key out.'),
+        v.description('The slenderest star with these points that the saw can cut'),
+      ),
+    ),
+    'board-width': size('Size by the board: the largest star its width carries'),
+    across: size('Size by the width of the star, one tip up'),
+    height: size('Size by the height of the star, one tip up'),
+    radius: size('Size by the distance from centre to tip'),
+    'tip-edge': size('Size by the edge from tip to valley'),
+    chamfer: optionalLength(0.2, 50, 'Width of the chamfer along the tip edges'),
+    thickness: thickness('Thickness of the arms'),
+    backing: v.optional(backing),
+  })
+
+  return group({
+    $schema: v.optional(v.pipe(v.string(), v.description('Where an editor finds the description of these keys'))),
+    title: v.optional(textField({ longest: 60, says: 'Title of the order' })),
+    units: v.optional(choiceField(['mm', 'in'], { says: 'How bare numbers are read and lengths are shown' })),
+    nearest: v.optional(
+      choiceField(['1/8', '1/16', '1/32', '1/64'], { says: 'Finest fraction of an inch that is shown' }),
+    ),
+    shop: v.optional(shop),
+    stars: v.pipe(
+      v.array(star, STARS_ADVICE),
+      v.minLength(1, STARS_ADVICE),
+      v.maxLength(100, 'Allowed: up to 100 stars in one order. Split the order.'),
+      v.description('The stars to make'),
+    ),
+  })
+}
+
+export type WrittenOrder = v.InferOutput<ReturnType<typeof orderSchema>>
+
+const STARS_ADVICE =
+  'Allowed: a list of one star or more, such as stars: [{ points: 5, tip-angle: 45, board-width: 70 mm }].'
+export const REGULAR_ADVICE =
+  'Allowed: n/k with 5 to 24 points and k from 2 to less than half of n, such as 5/2 or 8/3.'
+
+/** Paper names in the spelling of the standards and in lower case. */
+const PAPER_WORDS = PAPER_NAMES.flatMap((name) => [name, name.toLowerCase()]) as [string, ...string[]]
+
+export const paperName = (word: string): PaperName | undefined =>
+  PAPER_NAMES.find((name) => name.toLowerCase() === word.toLowerCase())
+
+/** A group of known keys; unknown ones are reported by `unknown-keys.ts`, all of them and with a suggestion. */
+function group<const Entries extends v.ObjectEntries>(entries: Entries) {
+  return v.strictObject(entries, `Allowed here: the keys ${Object.keys(entries).join(', ')}.`)
+}
+
+function listOf<const Entry extends v.GenericSchema>(entry: Entry, most: number, says: string) {
+  return v.optional(
+    v.pipe(
+      v.array(entry, 'Allowed: a list, each entry begun with a dash.'),
+      v.maxLength(most, `Allowed: up to ${most} entries.`),
+      v.description(says),
+    ),
+  )
+}

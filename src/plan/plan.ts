@@ -1,0 +1,214 @@
+import { insetLimit, insetOutline, jointCovered } from '../geometry/inset.js'
+import { kiteArea, kiteWidth } from '../geometry/kite.js'
+import { extentsOf, type Outline } from '../geometry/outline.js'
+import { regularTipAngle, type Star, solveStar } from '../geometry/star.js'
+import type { BackingOrder, Order, Shop, StarOrder } from '../order/order.js'
+import { done, type Outcome, type Problem, refused } from '../order/problem.js'
+import type { Degrees, Mm } from '../units/brand.js'
+import { degrees, mm } from '../units/convert.js'
+import { type LengthStyle, showAngle, showLength } from '../units/show.js'
+import { SHOP } from '../units/tolerance.js'
+import { type Blank, blankOf } from './blank.js'
+import { type BoardUse, boardUse } from './boards.js'
+import { closureOfFirstCut, closureOfJointCut, gapPerJointError } from './closure.js'
+import { firstMiter, jointMiter, tipAnglesWithin } from './cuts.js'
+import { type MarkPair, markPairs } from './mark-pairs.js'
+import { type SawSetting, sawSetting, withinLimit } from './saw-setting.js'
+import { type Warning, warningsFor } from './warnings.js'
+
+/** The whole cut plan of an order. */
+export interface Plan {
+  readonly order: Order
+  readonly stars: readonly StarPlan[]
+}
+
+export interface StarPlan {
+  readonly order: StarOrder
+  readonly star: Star
+  readonly kite: { readonly width: Mm; /** mm² */ readonly area: number }
+  readonly blank: Blank
+  readonly firstCut: PlannedCut
+  /** Both joint cuts share one setting and one stop. */
+  readonly jointCut: PlannedCut
+  /** Tip to blade along the fence, for both joint cuts. */
+  readonly stop: Mm
+  readonly arms: number
+  readonly boardPerStar: Mm
+  /** For all stars, as if from one endless board. */
+  readonly boardForQuantity: Mm
+  readonly boardUse?: BoardUse
+  /** Wood in the star over the wood of the board it takes, 0 to 1. */
+  readonly yield: number
+  /** Can this saw make both cuts, without a wedge and across the whole board? */
+  readonly feasible: boolean
+  /** Tip angles this saw can cut for these points, without a wedge. */
+  readonly tipAngles?: { readonly least: Degrees; readonly most: Degrees }
+  readonly markPairs: readonly MarkPair[]
+  /** Gap at the last joint when every joint cut is off by a tenth of a degree. */
+  readonly gapPerTenth: Mm
+  readonly backing?: BackingPlan
+  readonly warnings: readonly Warning[]
+}
+
+export interface PlannedCut extends SawSetting {
+  readonly withinLimit: boolean
+  /** What the star's closure becomes when this cut is set to its nearest mark. */
+  readonly closureAtMark: Degrees
+}
+
+export interface BackingPlan extends BackingOrder {
+  readonly outline: Outline
+  /** The outline's extents, one tip up. */
+  readonly across: Mm
+  readonly height: Mm
+  /** How much of each joint it covers, from the centre outwards. */
+  readonly covers: Mm
+}
+
+/** Longest side of a star or blank that is planned; anything bigger is a slip of the pen. */
+const LARGEST = mm(20_000)
+/** Shortest edge that a saw can leave. */
+const SMALLEST_EDGE = mm(5)
+
+/** Plans every star of an order, or tells for which of them it cannot be done. */
+export const planOrder = (order: Order): Outcome<Plan> => {
+  const outcomes = order.stars.map((star) => planStar(star, order.shop, order.lengths))
+  const problems = outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.problems))
+  if (problems.length > 0) return refused(problems)
+  return done({ order, stars: outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])) })
+}
+
+export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Outcome<StarPlan> => {
+  const tipAngles = tipAnglesWithin(shop.saw, order.points)
+  const tipAngle = tipAngleOf(order, tipAngles?.least)
+  if (tipAngle === undefined) {
+    return refused([
+      {
+        place: `${order.place}.slenderest`,
+        given: 'true',
+        advice: `A saw that stops at ${showAngle(shop.saw.limit)} cuts no ${order.points}-point star. Give a tip angle, and the plan will name the fence wedge for it.`,
+      },
+    ])
+  }
+  const star = solveStar(order.points, tipAngle, order.size.by, order.size.length)
+  const blank = blankOf(star, shop.saw.kerf, shop.endAllowance)
+  const problems = [...sizeProblems(order, star, blank, lengths), ...insideProblems(order, star, lengths)]
+  if (problems.length > 0) return refused(problems)
+
+  const firstCut = plannedCut(shop, firstMiter(tipAngle), (miter, set) => closureOfFirstCut(star.points, miter, set))
+  const jointCut = plannedCut(shop, jointMiter(star.points, tipAngle), (miter, set) =>
+    closureOfJointCut(star.points, miter, set),
+  )
+  const arms = star.points * order.quantity
+  const area = kiteArea(star)
+  const boardPerStar = mm(blank.firstTrim + star.points * blank.pitch)
+  const use = boardUse(shop.boards, star.armStrip, order.thickness, blank, arms)
+  const reaches = shop.saw.crosscut === undefined || blank.cutLength <= shop.saw.crosscut + SHOP
+  const plan = {
+    order,
+    star,
+    kite: { width: kiteWidth(star), area },
+    blank,
+    firstCut,
+    jointCut,
+    stop: star.tipEdge,
+    arms,
+    boardPerStar,
+    boardForQuantity: mm(blank.firstTrim + arms * blank.pitch),
+    yield: (star.points * area) / (star.armStrip * boardPerStar),
+    feasible: firstCut.withinLimit && jointCut.withinLimit && reaches,
+    markPairs: markPairs(shop.saw, star.points, tipAngle),
+    gapPerTenth: gapPerJointError(star.points, star.jointEdge, degrees(0.1)),
+    ...(use ? { boardUse: use } : {}),
+    ...(tipAngles ? { tipAngles } : {}),
+    ...(order.backing ? { backing: planBacking(star, order.backing) } : {}),
+  }
+  return done({ ...plan, warnings: warningsFor(plan, shop, lengths) })
+}
+
+const tipAngleOf = ({ shape, points }: StarOrder, slenderest: Degrees | undefined): Degrees | undefined => {
+  switch (shape.by) {
+    case 'tip-angle':
+      return shape.tipAngle
+    case 'regular':
+      return regularTipAngle(points, shape.step)
+    case 'slenderest':
+      return slenderest
+  }
+}
+
+const plannedCut = (
+  shop: Shop,
+  miter: Degrees,
+  closureAt: (miter: Degrees, set: Degrees) => Degrees,
+): PlannedCut => {
+  const setting = sawSetting(shop.saw, miter)
+  const closure = closureAt(miter, setting.miterAtMark)
+  return {
+    ...setting,
+    withinLimit: withinLimit(shop.saw, miter),
+    closureAtMark: Math.abs(closure) < 1e-9 ? degrees(0) : closure,
+  }
+}
+
+const planBacking = (star: Star, backing: BackingOrder): BackingPlan => {
+  const outline = insetOutline(star, backing.shape, backing.inset)
+  const extents = extentsOf([outline])
+  if (!extents) throw new Error('an outline has extents')
+  return {
+    ...backing,
+    outline,
+    across: mm(extents.max.x - extents.min.x),
+    height: mm(extents.max.y - extents.min.y),
+    covers: jointCovered(star, backing.shape, backing.inset),
+  }
+}
+
+/** Is the star too large to be meant, or too small to be cut? */
+const sizeProblems = (order: StarOrder, star: Star, blank: Blank, lengths: LengthStyle): Problem[] => {
+  const at = { place: `${order.place}.${order.size.by}`, given: showLength(order.size.length, lengths) }
+  const largest = Math.max(star.across, star.height, blank.side, star.armStrip)
+  if (largest > LARGEST) {
+    return [
+      {
+        ...at,
+        advice: `With a tip angle of ${showAngle(star.tipAngle)} that makes a piece ${showLength(mm(largest), lengths)} long; allowed: up to ${showLength(LARGEST, lengths)}. Give a smaller size or a larger tip angle.`,
+      },
+    ]
+  }
+  const smallest = Math.min(star.tipEdge, star.jointEdge)
+  if (smallest < SMALLEST_EDGE) {
+    return [
+      {
+        ...at,
+        advice: `With ${star.points} points and a tip angle of ${showAngle(star.tipAngle)} that makes an edge of only ${showLength(mm(smallest), lengths)}; allowed: from ${showLength(SMALLEST_EDGE, lengths)}. Give a larger size or another shape.`,
+      },
+    ]
+  }
+  return []
+}
+
+/** Do chamfer and backing fit inside the outline? */
+const insideProblems = (order: StarOrder, star: Star, lengths: LengthStyle): Problem[] => {
+  const problems: Problem[] = []
+  const { chamfer, backing } = order
+  if (chamfer !== undefined && chamfer >= star.edgeDistance) {
+    problems.push({
+      place: `${order.place}.chamfer`,
+      given: showLength(chamfer, lengths),
+      advice: `Chamfers from both sides would meet: this star allows less than ${showLength(star.edgeDistance, lengths)}.`,
+    })
+  }
+  if (backing && backing.inset > insetLimit(star, backing.shape) - SMALLEST_EDGE) {
+    const limit = insetLimit(star, backing.shape) - SMALLEST_EDGE
+    problems.push({
+      place: `${order.place}.backing.inset`,
+      given: showLength(backing.inset, lengths),
+      advice:
+        limit > 0
+          ? `Nothing would be left of the ${backing.shape}. Allowed here: up to ${showLength(mm(limit), lengths)}.`
+          : `This star is too small for a backing of shape ${backing.shape}. Leave the backing out, or make the star larger.`,
+    })
+  }
+  return problems
+}

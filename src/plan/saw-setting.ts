@@ -1,0 +1,58 @@
+import type { Saw } from '../order/order.js'
+import type { Degrees } from '../units/brand.js'
+import { degrees } from '../units/convert.js'
+import { SAME_ANGLE } from '../units/tolerance.js'
+
+/** One angle to set at the saw. */
+export interface SawSetting {
+  /** The exact miter angle from a square crosscut; negative when the cut leans the other way. */
+  readonly miter: Degrees
+  /** A wedge between fence and work takes what the saw cannot; absent within the saw's limit. */
+  readonly wedge?: FenceWedge
+  /** What to read at the saw: the miter's size, less the wedge. Never negative. */
+  readonly reading: Degrees
+  /** The nearest scale line or detent to that reading. */
+  readonly mark: Degrees
+  /** The signed miter that the nearest mark gives. */
+  readonly miterAtMark: Degrees
+}
+
+export interface FenceWedge {
+  /** Whole degrees. */
+  readonly angle: Degrees
+}
+
+export const sawSetting = (saw: Saw, miter: Degrees): SawSetting => {
+  const wedge = fenceWedge(saw, miter)
+  const reading = degrees(Math.abs(miter) - (wedge?.angle ?? 0))
+  const mark = nearestMark(saw, reading)
+  const miterAtMark = degrees(Math.sign(miter) * (mark + (wedge?.angle ?? 0)))
+  return { miter, reading, mark, miterAtMark: miter === 0 ? mark : miterAtMark, ...(wedge ? { wedge } : {}) }
+}
+
+/** Within the saw's own reach, without a wedge? */
+export const withinLimit = (saw: Saw, miter: Degrees): boolean => Math.abs(miter) <= saw.limit + SAME_ANGLE
+
+const fenceWedge = (saw: Saw, miter: Degrees): FenceWedge | undefined =>
+  withinLimit(saw, miter) ? undefined : { angle: degrees(Math.ceil(Math.abs(miter) - saw.limit - SAME_ANGLE)) }
+
+/** Scale lines and detents from 0 to the limit. Of two that are equally near, the shallower. */
+export const nearestMark = (saw: Saw, reading: Degrees): Degrees => {
+  const line = Math.round(reading / saw.readsTo)
+  const lines = [line - 1, line, line + 1].map((index) => degrees(index * saw.readsTo))
+  const reachable = [...lines, ...saw.detents].filter((mark) => mark >= 0 && mark <= saw.limit + SAME_ANGLE)
+  return reachable.reduce(
+    (best, mark) => (Math.abs(mark - reading) < Math.abs(best - reading) - SAME_ANGLE ? mark : best),
+    degrees(0),
+  )
+}
+
+/** Every mark of the saw from 0 to its limit, in order. */
+export const sawMarks = (saw: Saw): Degrees[] => {
+  const count = Math.floor((saw.limit + SAME_ANGLE) / saw.readsTo)
+  const lines = Array.from({ length: count + 1 }, (_, index) => degrees(index * saw.readsTo))
+  const marks = [...lines, ...saw.detents.filter((detent) => detent <= saw.limit + SAME_ANGLE)]
+  return marks
+    .sort((a, b) => a - b)
+    .filter((mark, index, sorted) => index === 0 || mark - (sorted[index - 1] ?? 0) > SAME_ANGLE)
+}

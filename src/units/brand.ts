@@ -1,0 +1,16 @@
+declare const unit: unique symbol
+
+/** A number that carries its unit in its type, so that a bare number or another unit is refused by the compiler. */
+export type Brand<Name extends string> = number & { readonly [unit]: Name }
+
+/** Millimetres: the only unit of length inside the program. */
+export type Mm = Brand<'mm'>
+
+/** Degrees: what a saw's scale and a person say. */
+export type Degrees = Brand<'degrees'>
+
+/** Radians: what the mathematics uses, counter-clockwise positive. */
+export type Radians = Brand<'radians'>
+
+/** PDF user-space units: 72 to the inch (ISO 32000-1, 8.3.2.3). */
+export type Points = Brand<'points'>

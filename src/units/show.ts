@@ -1,0 +1,59 @@
+import type { Degrees, Mm } from './brand.js'
+import { MM_PER_INCH, mm, toInches } from './convert.js'
+import type { Units } from './read-length.js'
+import { SHOP } from './tolerance.js'
+
+/** How lengths are shown: the order's units, and for inches the finest fraction (32 means 1/32). */
+export interface LengthStyle {
+  readonly units: Units
+  readonly nearest: number
+}
+
+/**
+ * A length as shown to a person, with its unit: `99.0 mm`, `3 29/32 in`.
+ *
+ * Inches are the nearest fraction of `style.nearest`, in lowest terms.
+ */
+export const showLength = (length: Mm, style: LengthStyle): string =>
+  `${showNumber(length, style)} ${style.units}`
+
+/** The same without the unit, for tables whose heading names it. */
+export const showNumber = (length: Mm, style: LengthStyle): string =>
+  style.units === 'mm' ? fixed(length, 1) : inchFraction(length, style.nearest).text
+
+/**
+ * A length somebody sets a stop or a blade by: as {@link showLength}, and for inches followed by what the fraction
+ * leaves out, in decimals of an inch, when that is more than can be seen at the bench: `3 29/32 in +0.008`.
+ */
+export const showSetting = (length: Mm, style: LengthStyle): string => {
+  if (style.units === 'mm') return showLength(length, style)
+  const { text, left } = inchFraction(length, style.nearest)
+  if (Math.abs(left) < SHOP) return `${text} in`
+  return `${text} in ${left < 0 ? '-' : '+'}${fixed(Math.abs(toInches(left)), 3)}`
+}
+
+/** An angle to a hundredth of a degree, without trailing zeros: `31.5°`. Minus is a plain hyphen. */
+export const showAngle = (angle: Degrees): string => `${trimmed(angle, 2)}°`
+
+/** A number with at most `digits` decimals and no trailing zeros; never `-0`. */
+export const trimmed = (value: number, digits: number): string => String(Number(fixed(value, digits)))
+
+/** A number with exactly `digits` decimals; never `-0.0`. */
+export const fixed = (value: number, digits: number): string => {
+  const text = value.toFixed(digits)
+  return Number(text) === 0 ? text.replace('-', '') : text
+}
+
+const inchFraction = (length: Mm, nearest: number): { text: string; left: Mm } => {
+  const parts = Math.round((Math.abs(length) / MM_PER_INCH) * nearest)
+  const whole = Math.floor(parts / nearest)
+  const divisor = greatestCommonDivisor(parts % nearest, nearest)
+  const numerator = (parts % nearest) / divisor
+  const fraction = numerator === 0 ? '' : `${numerator}/${nearest / divisor}`
+  const size = [whole === 0 && fraction !== '' ? '' : String(whole), fraction].filter(Boolean).join(' ')
+  const sign = length < 0 && parts !== 0 ? '-' : ''
+  const shown = ((sign === '' ? parts : -parts) * MM_PER_INCH) / nearest
+  return { text: `${sign}${size}`, left: mm(length - shown) }
+}
+
+const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b))

@@ -1,0 +1,13 @@
+import { degrees, mm } from './convert.js'
+
+/** Two points closer than this are one point: far below any tool, far above rounding noise at 10 m. */
+export const SAME_POINT = mm(1e-6)
+
+/** Digits written to a file: 0.1 µm, finer than any plotter, laser or router steps. */
+export const WRITTEN = mm(1e-4)
+
+/** What a person can see or set at the bench with a rule and a knife line. */
+export const SHOP = mm(0.1)
+
+/** Two saw settings closer than this are one setting: far below any scale, far above rounding noise. */
+export const SAME_ANGLE = degrees(1e-9)
