@@ -15,7 +15,7 @@ export interface Layer {
   readonly name: LayerName
   readonly title: string
   readonly colour: string
-  /** The nearest of the 255 numbered colours of DXF. */
+  /** A near one of the 255 numbered colours of DXF. */
   readonly dxfColour: number
   readonly pen: PenName
 }
@@ -34,13 +34,25 @@ export const PENS: Readonly<Record<PenName, Pen>> = {
  * the Okabe-Ito palette, which colour-blind people tell apart; pens differ too, for black-and-white print.
  */
 export const LAYERS: readonly Layer[] = [
-  { name: 'MARK', title: 'Shallow lines and lettering', colour: '#009E73', dxfColour: 114, pen: 'narrow' },
-  { name: 'CUT-INSIDE', title: 'Cut first: holes and openings', colour: '#CC79A7', dxfColour: 221, pen: 'wide' },
-  { name: 'CUT-OUTSIDE', title: 'Cut last: outlines', colour: '#D55E00', dxfColour: 32, pen: 'wide' },
+  { name: 'MARK', title: 'Shallow lines and lettering', colour: '#009E73', dxfColour: 122, pen: 'narrow' },
+  {
+    name: 'CUT-INSIDE',
+    title: 'Cut first: holes and openings',
+    colour: '#CC79A7',
+    dxfColour: 241,
+    pen: 'wide',
+  },
+  { name: 'CUT-OUTSIDE', title: 'Cut last: outlines', colour: '#D55E00', dxfColour: 30, pen: 'wide' },
   { name: 'PATTERN', title: 'Outlines to read, on paper', colour: '#000000', dxfColour: 7, pen: 'wide' },
-  { name: 'DIM', title: 'Dimensions', colour: '#0072B2', dxfColour: 152, pen: 'narrow' },
+  { name: 'DIM', title: 'Dimensions', colour: '#0072B2', dxfColour: 142, pen: 'narrow' },
   { name: 'NOTE', title: 'Notes', colour: '#000000', dxfColour: 7, pen: 'narrow' },
-  { name: 'GUIDE', title: 'Never cut: board, waste, centre lines', colour: '#56B4E9', dxfColour: 151, pen: 'narrow' },
+  {
+    name: 'GUIDE',
+    title: 'Never cut: board, waste, centre lines',
+    colour: '#56B4E9',
+    dxfColour: 151,
+    pen: 'narrow',
+  },
 ]
 
 export const layerOf = (name: LayerName): Layer => {

@@ -98,7 +98,7 @@ export const extentsOf = (outlines: Iterable<Outline>): Extents | undefined => {
 const arcExtremes = ({ centre, radius, start, sweep }: Arc): Point[] =>
   [0, 1, 2, 3].flatMap((quarter) => {
     const fromStart = (quarter * Math.PI) / 2 - start
-    const along = ((Math.sign(sweep) * fromStart) % (2 * Math.PI) + 2 * Math.PI) % (2 * Math.PI)
+    const along = (((Math.sign(sweep) * fromStart) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)
     if (along > Math.abs(sweep)) return []
     const facing = [point(radius, 0), point(0, radius), point(-radius, 0), point(0, -radius)][quarter]
     return facing ? [point(centre.x + facing.x, centre.y + facing.y)] : []

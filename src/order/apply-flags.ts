@@ -37,7 +37,15 @@ export const applyFlags = (root: unknown, values: FlagValues, star: string | und
   for (const flag of given) {
     const path = flag.of === 'star' ? ['stars', target.index, ...flag.path] : flag.path
     const value = values[flag.name]
-    const before = setIn(order, path, flag.kind === 'list' ? String(value).split(',').map((part) => part.trim()) : value)
+    const before = setIn(
+      order,
+      path,
+      flag.kind === 'list'
+        ? String(value)
+            .split(',')
+            .map((part) => part.trim())
+        : value,
+    )
     flagAt.set(pathKey(path), `--${flag.name}`)
     if (fromFile) overridden.push(overrideNote(flag, value, before))
   }
@@ -46,10 +54,13 @@ export const applyFlags = (root: unknown, values: FlagValues, star: string | und
 
 const overrideNote = (flag: OrderFlag, value: unknown, before: unknown): string => {
   const shown = value === true ? `--${flag.name}` : `--${flag.name} ${String(value)}`
-  return before === undefined ? `${shown} (the order leaves it open)` : `${shown} (the order says ${plain(before)})`
+  return before === undefined
+    ? `${shown} (the order leaves it open)`
+    : `${shown} (the order says ${plain(before)})`
 }
 
-const plain = (value: unknown): string => (Array.isArray(value) ? value.map(String).join(', ') : showGiven(value))
+const plain = (value: unknown): string =>
+  Array.isArray(value) ? value.map(String).join(', ') : showGiven(value)
 
 const targetStar = (order: Group, star: string | undefined): { index: number } | { problem: Problem } => {
   const stars = Array.isArray(order.stars) ? order.stars : []

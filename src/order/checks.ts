@@ -22,8 +22,12 @@ export const crossChecks = (root: unknown, units: Units): PathProblem[] => {
   const stars = Array.isArray(order.stars) ? order.stars : []
   return [
     ...paperChecks(asGroup(shop?.paper)),
-    ...asList(shop?.boards).flatMap((board, index) => boardChecks(asGroup(board), ['shop', 'boards', index], units)),
-    ...asList(shop?.panels).flatMap((panel, index) => panelChecks(asGroup(panel), ['shop', 'panels', index], units)),
+    ...asList(shop?.boards).flatMap((board, index) =>
+      boardChecks(asGroup(board), ['shop', 'boards', index], units),
+    ),
+    ...asList(shop?.panels).flatMap((panel, index) =>
+      panelChecks(asGroup(panel), ['shop', 'panels', index], units),
+    ),
     ...stars.flatMap((star, index) => starChecks(asGroup(star), ['stars', index], units)),
     ...nameChecks(stars),
   ]
@@ -31,7 +35,13 @@ export const crossChecks = (root: unknown, units: Units): PathProblem[] => {
 
 const paperChecks = (paper: Group | undefined): PathProblem[] =>
   paper?.size !== undefined && paper.roll !== undefined
-    ? [{ path: ['shop', 'paper'], given: 'size and roll', advice: 'Allowed: one of them. Take out the other.' }]
+    ? [
+        {
+          path: ['shop', 'paper'],
+          given: 'size and roll',
+          advice: 'Allowed: one of them. Take out the other.',
+        },
+      ]
     : []
 
 const boardChecks = (board: Group | undefined, path: Path, units: Units): PathProblem[] => {
@@ -52,7 +62,9 @@ const boardChecks = (board: Group | undefined, path: Path, units: Units): PathPr
 
 const panelChecks = (panel: Group | undefined, path: Path, units: Units): PathProblem[] => {
   const edge = lengthOf(panel?.edge, units)
-  const sides = [lengthOf(panel?.length, units), lengthOf(panel?.width, units)].filter((side) => side !== undefined)
+  const sides = [lengthOf(panel?.length, units), lengthOf(panel?.width, units)].filter(
+    (side) => side !== undefined,
+  )
   return edge !== undefined && sides.some((side) => 2 * edge >= side)
     ? [
         {
@@ -172,11 +184,18 @@ const nameChecks = (stars: readonly unknown[]): PathProblem[] => {
     if (fileName === '') {
       const shown = asGroup(star)?.name
       return typeof shown === 'string' && shown.trim() !== ''
-        ? [{ path, given: showGiven(name), advice: 'Allowed: at least one letter or digit, to name the files by.' }]
+        ? [
+            {
+              path,
+              given: showGiven(name),
+              advice: 'Allowed: at least one letter or digit, to name the files by.',
+            },
+          ]
         : []
     }
     if (other !== undefined) {
-      const same = other === name ? 'Two stars have this name' : `${showGiven(other)} makes the same file names`
+      const same =
+        other === name ? 'Two stars have this name' : `${showGiven(other)} makes the same file names`
       return [{ path, given: showGiven(name), advice: `${same}. Give each star a name of its own.` }]
     }
     taken.set(fileName, name)

@@ -1,9 +1,9 @@
 import * as v from 'valibot'
 import type { Degrees, Mm } from '../units/brand.js'
-import { degrees, mm } from '../units/convert.js'
+import { degrees, mm, toInches } from '../units/convert.js'
 import { readAngle } from '../units/read-angle.js'
 import { readLength, type Units } from '../units/read-length.js'
-import { showLength, trimmed } from '../units/show.js'
+import { trimmed } from '../units/show.js'
 
 /*
  * The kinds of value an order's keys can have. Each takes `says`, what the key means (it becomes the schema's
@@ -24,9 +24,8 @@ export interface LengthRange extends Meaning {
 
 /** A length in mm within `least`..`most` (mm), read in the order's units. */
 export const lengthField = (units: Units, { says, wayOut, least, most }: LengthRange) => {
-  const style = { units, nearest: 32 }
   const example = units === 'mm' ? '70, 70.5 mm or 2 3/4 in' : '2 3/4, 2 3/4 in or 70 mm'
-  const allowed = `Allowed: a length from ${showLength(mm(least), style)} to ${showLength(mm(most), style)}, written like ${example}.`
+  const allowed = `Allowed: a length from ${showBound(least, units)} to ${showBound(most, units)}, written like ${example}.`
   return v.pipe(
     v.union([v.string(), v.number()], sentence(allowed, wayOut)),
     v.description(says),
@@ -44,6 +43,9 @@ export const lengthField = (units: Units, { says, wayOut, least, most }: LengthR
     }),
   )
 }
+
+const showBound = (bound: number, units: Units): string =>
+  units === 'mm' ? `${trimmed(bound, 2)} mm` : `${trimmed(toInches(mm(bound)), 3)} in`
 
 export interface AngleRange extends Meaning {
   readonly above: number
@@ -95,7 +97,8 @@ const countField = ({ says, wayOut, least, most }: NumberRange, whole: boolean) 
     v.description(says),
     v.rawTransform<string | number, number>(({ dataset, addIssue, NEVER }) => {
       const { value } = dataset
-      const count = typeof value === 'number' ? value : pattern.test(value.trim()) ? Number(value) : Number.NaN
+      const count =
+        typeof value === 'number' ? value : pattern.test(value.trim()) ? Number(value) : Number.NaN
       if (!(count >= least && count <= most) || (whole && !Number.isInteger(count))) {
         addIssue({ message: allowed })
         return NEVER
@@ -122,7 +125,8 @@ export const textField = ({ says, longest }: TextRange) => {
       const text = dataset.value.normalize('NFC').trim()
       const strange = [...text].find((sign) => !/^[\p{L}\p{N} \-_.,:'()+&#!]$/u.test(sign) || sign > 'ÿ')
       if (text === '' || text.length > longest || strange !== undefined) {
-        const why = strange === undefined ? undefined : `The character ${characterName(strange)} cannot be lettered.`
+        const why =
+          strange === undefined ? undefined : `The character ${characterName(strange)} cannot be lettered.`
         addIssue({ message: sentence(why, allowed) })
         return NEVER
       }
@@ -140,11 +144,7 @@ const characterName = (sign: string): string => {
 export const choiceField = <const Words extends readonly [string, ...string[]]>(
   words: Words,
   { says, wayOut }: Meaning,
-) =>
-  v.pipe(
-    v.picklist(words, sentence(`Allowed: ${listed(words)}.`, wayOut)),
-    v.description(says),
-  )
+) => v.pipe(v.picklist(words, sentence(`Allowed: ${listed(words)}.`, wayOut)), v.description(says))
 
 export const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`

@@ -12,7 +12,12 @@ export interface OrderFlag {
   readonly kind: FlagKind
 }
 
-const orderFlag = (name: string, path: Path, kind: FlagKind = 'value'): OrderFlag => ({ name, path, of: 'order', kind })
+const orderFlag = (name: string, path: Path, kind: FlagKind = 'value'): OrderFlag => ({
+  name,
+  path,
+  of: 'order',
+  kind,
+})
 const starFlag = (name: string, path: Path = [name], kind: FlagKind = 'value'): OrderFlag => ({
   name,
   path,

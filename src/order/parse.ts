@@ -27,7 +27,13 @@ export const parseOrder = ({ text, flags = {}, star }: OrderInput): Outcome<Orde
   if (!source.ok) return source
   const written = source.value?.root
   if (text !== undefined && (written === undefined || written === null)) {
-    return refused([{ place: 'order file', given: 'an empty file', advice: 'An order needs at least stars: with one star.' }])
+    return refused([
+      {
+        place: 'order file',
+        given: 'an empty file',
+        advice: 'An order needs at least stars: with one star.',
+      },
+    ])
   }
   const { root, flagAt, overridden, problems } = applyFlags(written, flags, star)
   const units = writtenUnits(root)
@@ -153,7 +159,10 @@ const toPanel = (panel: NonNullable<NonNullable<WrittenShop>['panels']>[number])
 })
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({
-  sheet: paper?.roll === undefined ? { size: paperName(paper?.size ?? '') ?? usualPaper(units) } : { roll: paper.roll },
+  sheet:
+    paper?.roll === undefined
+      ? { size: paperName(paper?.size ?? '') ?? usualPaper(units) }
+      : { roll: paper.roll },
   margin: paper?.margin ?? DEFAULTS.margin,
   overlap: paper?.overlap ?? DEFAULTS.overlap,
 })
@@ -212,11 +221,12 @@ const assumptions = (
   return [
     ...(saw?.limit === undefined ? [`the saw stops at ${showAngle(DEFAULTS.sawLimit)} (saw-limit)`] : []),
     ...(saw?.kerf === undefined ? [`the blade removes ${show(DEFAULTS.kerf)} (kerf)`] : []),
-    ...(saw?.['reads-to'] === undefined ? [`the scale can be set to ${showAngle(DEFAULTS.readsTo)} (reads-to)`] : []),
+    ...(saw?.['reads-to'] === undefined
+      ? [`the scale can be set to ${showAngle(DEFAULTS.readsTo)} (reads-to)`]
+      : []),
     ...(saw?.crosscut === undefined ? ['the blade reaches across the board (crosscut)'] : []),
     ...(stars.some(({ backing }) => backing && backing.inset === undefined)
       ? [`the backing stays ${show(DEFAULTS.inset)} inside the star (inset)`]
       : []),
   ]
 }
-

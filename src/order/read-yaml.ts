@@ -17,7 +17,9 @@ const DEEPEST = 20
 /** Reads YAML 1.2 or JSON (which is YAML), refusing tags, repeated keys, deep nesting and runaway aliases. */
 export const readYaml = (text: string): Outcome<Source> => {
   if (text.length > LARGEST_FILE) {
-    return refused([whole(`${text.length} characters`, `Allowed: up to ${LARGEST_FILE}. Is this the right file?`)])
+    return refused([
+      whole(`${text.length} characters`, `Allowed: up to ${LARGEST_FILE}. Is this the right file?`),
+    ])
   }
   if (nestsTooDeep(text)) {
     return refused([whole('lists within lists', `Allowed: ${DEEPEST} levels. An order needs six.`)])
@@ -42,7 +44,9 @@ export const readYaml = (text: string): Outcome<Source> => {
     return done({ root, lineOf: (path) => lineOf(contents, path, lines) })
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error
-    return refused([whole('too many repeated aliases', 'Write the values out instead of repeating them with *.')])
+    return refused([
+      whole('too many repeated aliases', 'Write the values out instead of repeating them with *.'),
+    ])
   }
 }
 

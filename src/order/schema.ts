@@ -14,16 +14,28 @@ export const orderSchema = (units: Units) => {
   const optionalLength = (least: number, most: number, says: string, wayOut?: string) =>
     v.optional(lengthField(units, { least, most, says, ...(wayOut === undefined ? {} : { wayOut }) }))
   const size = (says: string) => optionalLength(5, 20_000, says)
-  const price = v.optional(amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }))
+  const price = v.optional(
+    amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }),
+  )
   const thickness = (says: string) => optionalLength(0.5, 200, says)
 
   const saw = group({
     limit: v.optional(
-      angleField({ above: 0, most: 75, says: 'Steepest miter angle the saw reaches, from square', wayOut: 'Read it off the saw: most stop between 45 and 60.' }),
+      angleField({
+        above: 0,
+        most: 75,
+        says: 'Steepest miter angle the saw reaches, from square',
+        wayOut: 'Read it off the saw: most stop between 45 and 60.',
+      }),
     ),
     kerf: optionalLength(0.1, 10, 'Width of wood the saw blade removes', 'Measure the slot of a test cut.'),
     'reads-to': v.optional(
-      angleField({ above: 0, most: 5, says: 'Finest step of the saw scale you can set, in degrees', wayOut: 'Look at the scale: lines every half degree are 0.5.' }),
+      angleField({
+        above: 0,
+        most: 5,
+        says: 'Finest step of the saw scale you can set, in degrees',
+        wayOut: 'Look at the scale: lines every half degree are 0.5.',
+      }),
     ),
     detents: v.optional(
       v.pipe(
@@ -34,7 +46,12 @@ export const orderSchema = (units: Units) => {
         v.description('Miter angles at which the saw clicks in'),
       ),
     ),
-    crosscut: optionalLength(20, 2_000, 'Longest cut the blade makes across a board', "The saw's manual names it."),
+    crosscut: optionalLength(
+      20,
+      2_000,
+      'Longest cut the blade makes across a board',
+      "The saw's manual names it.",
+    ),
   })
 
   const stretch = group({
@@ -47,7 +64,9 @@ export const orderSchema = (units: Units) => {
     thickness: thickness('True thickness, as measured'),
     length: lengthField(units, { least: 50, most: 20_000, says: 'Length' }),
     price,
-    count: v.optional(wholeField({ least: 1, most: 10_000, says: 'How many there are; left out: as many as needed' })),
+    count: v.optional(
+      wholeField({ least: 1, most: 10_000, says: 'How many there are; left out: as many as needed' }),
+    ),
     defects: v.optional(
       v.pipe(
         v.array(stretch, 'Allowed: a list such as [{ from: 400 mm, to: 460 mm }].'),
@@ -69,7 +88,9 @@ export const orderSchema = (units: Units) => {
     kind: v.optional(choiceField(['laser', 'router', 'hand'], { says: 'What cuts the backing' })),
     kerf: optionalLength(0.01, 10, 'Width of material the beam removes'),
     bit: optionalLength(0.1, 50, "Diameter of the router's bit"),
-    dxf: v.optional(choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' })),
+    dxf: v.optional(
+      choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' }),
+    ),
   })
 
   const paper = group({
@@ -95,7 +116,12 @@ export const orderSchema = (units: Units) => {
   })
 
   const star = group({
-    name: v.optional(textField({ longest: 60, says: 'Name of the star; it is lettered on the patterns and begins the file names' })),
+    name: v.optional(
+      textField({
+        longest: 60,
+        says: 'Name of the star; it is lettered on the patterns and begins the file names',
+      }),
+    ),
     quantity: v.optional(wholeField({ least: 1, most: 10_000, says: 'How many of this star' })),
     points: v.optional(wholeField({ least: FEWEST_POINTS, most: MOST_POINTS, says: 'Number of points' })),
     'tip-angle': v.optional(angleField({ above: 0, most: 179, says: 'Angle at the tip of an arm' })),
@@ -123,7 +149,9 @@ export const orderSchema = (units: Units) => {
   })
 
   return group({
-    $schema: v.optional(v.pipe(v.string(), v.description('Where an editor finds the description of these keys'))),
+    $schema: v.optional(
+      v.pipe(v.string(), v.description('Where an editor finds the description of these keys')),
+    ),
     title: v.optional(textField({ longest: 60, says: 'Title of the order' })),
     units: v.optional(choiceField(['mm', 'in'], { says: 'How bare numbers are read and lengths are shown' })),
     nearest: v.optional(

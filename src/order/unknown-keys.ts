@@ -32,7 +32,9 @@ const walk = (schema: Walkable, value: unknown, path: Path): PathProblem[] => {
   if (!entries || typeof value !== 'object' || value === null || Array.isArray(value)) return []
   return Object.entries(value).flatMap(([key, inside]) => {
     const known = Object.hasOwn(entries, key) ? entries[key] : undefined
-    return known ? walk(known, inside, [...path, key]) : [unknownKey([...path, key], key, Object.keys(entries))]
+    return known
+      ? walk(known, inside, [...path, key])
+      : [unknownKey([...path, key], key, Object.keys(entries))]
   })
 }
 

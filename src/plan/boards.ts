@@ -39,7 +39,8 @@ export const boardUse = (
 /** Each stretch of sound wood gives whole blanks after its own first trim. */
 const blanksOn = (board: Board, blank: Blank): number =>
   soundStretches(board).reduce(
-    (count, stretch) => count + Math.max(0, Math.floor((stretch - blank.firstTrim) / blank.pitch + SAME_POINT)),
+    (count, stretch) =>
+      count + Math.max(0, Math.floor((stretch - blank.firstTrim) / blank.pitch + SAME_POINT)),
     0,
   )
 

@@ -30,12 +30,15 @@ export const markPairs = (saw: Saw, points: number, tipAngle: Degrees): MarkPair
   const signed = [...marks.filter((mark) => mark > 0).map((mark) => degrees(-mark)), ...marks]
   const near = signed.flatMap((first): MarkPair[] => {
     const pairTip = degrees(90 - first)
-    if (!(pairTip > 0 && pairTip < tipAngleLimit(points)) || Math.abs(pairTip - tipAngle) > FURTHEST) return []
+    if (!(pairTip > 0 && pairTip < tipAngleLimit(points)) || Math.abs(pairTip - tipAngle) > FURTHEST)
+      return []
     const exact = jointMiter(points, pairTip)
     if (exact > saw.limit + SAME_ANGLE) return []
     const joint = nearestMark(saw, exact)
     const open = closureOfJointCut(points, exact, joint)
-    return [{ tipAngle: pairTip, first, joint, closure: Math.abs(open) < SAME_ANGLE * 100 ? degrees(0) : open }]
+    return [
+      { tipAngle: pairTip, first, joint, closure: Math.abs(open) < SAME_ANGLE * 100 ? degrees(0) : open },
+    ]
   })
   const nearness = (pair: MarkPair) => Math.abs(pair.tipAngle - tipAngle)
   const exact = near.filter(({ closure }) => closure === 0)

@@ -25,7 +25,7 @@ export interface Plan {
 export interface StarPlan {
   readonly order: StarOrder
   readonly star: Star
-  readonly kite: { readonly width: Mm; /** mm² */ readonly area: number }
+  readonly kite: { readonly width: Mm /** mm² */; readonly area: number }
   readonly blank: Blank
   readonly firstCut: PlannedCut
   /** Both joint cuts share one setting and one stop. */
@@ -95,7 +95,9 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const problems = [...sizeProblems(order, star, blank, lengths), ...insideProblems(order, star, lengths)]
   if (problems.length > 0) return refused(problems)
 
-  const firstCut = plannedCut(shop, firstMiter(tipAngle), (miter, set) => closureOfFirstCut(star.points, miter, set))
+  const firstCut = plannedCut(shop, firstMiter(tipAngle), (miter, set) =>
+    closureOfFirstCut(star.points, miter, set),
+  )
   const jointCut = plannedCut(shop, jointMiter(star.points, tipAngle), (miter, set) =>
     closureOfJointCut(star.points, miter, set),
   )

@@ -34,7 +34,9 @@ export const sawSetting = (saw: Saw, miter: Degrees): SawSetting => {
 export const withinLimit = (saw: Saw, miter: Degrees): boolean => Math.abs(miter) <= saw.limit + SAME_ANGLE
 
 const fenceWedge = (saw: Saw, miter: Degrees): FenceWedge | undefined =>
-  withinLimit(saw, miter) ? undefined : { angle: degrees(Math.ceil(Math.abs(miter) - saw.limit - SAME_ANGLE)) }
+  withinLimit(saw, miter)
+    ? undefined
+    : { angle: degrees(Math.ceil(Math.abs(miter) - saw.limit - SAME_ANGLE)) }
 
 /** Scale lines and detents from 0 to the limit. Of two that are equally near, the shallower. */
 export const nearestMark = (saw: Saw, reading: Degrees): Degrees => {

@@ -64,7 +64,12 @@ const sawLimit = ({ firstCut, jointCut, star, tipAngles }: Draft, { saw }: Shop)
       : star.tipAngle < tipAngles.least
         ? `Within it the slenderest star has a tip angle of ${showAngle(tipAngles.least)}.`
         : `Within it the bluntest star has a tip angle of ${showAngle(tipAngles.most)}.`
-  return [{ code: 'saw-limit', text: `The saw stops at ${showAngle(saw.limit)}. ${within} Or: ${beyond.join('; ')}.` }]
+  return [
+    {
+      code: 'saw-limit',
+      text: `The saw stops at ${showAngle(saw.limit)}. ${within} Or: ${beyond.join('; ')}.`,
+    },
+  ]
 }
 
 const wedgeWay = (cut: string, { miter, wedge, reading }: PlannedCut): string =>

@@ -26,7 +26,9 @@ export type PaperName = (typeof ISO_NAMES)[number] | (typeof AMERICAN_NAMES)[Ame
 export const PAPER_SIZES: readonly PaperSize[] = [
   ...ISO_NAMES.map((name) => isoSize(name)),
   ...table.north_american.flatMap((row) =>
-    isAmerican(row.name) ? [{ name: AMERICAN_NAMES[row.name], across: inchSide(row.inch, 0), along: inchSide(row.inch, 1) }] : [],
+    isAmerican(row.name)
+      ? [{ name: AMERICAN_NAMES[row.name], across: inchSide(row.inch, 0), along: inchSide(row.inch, 1) }]
+      : [],
   ),
 ]
 

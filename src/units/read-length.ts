@@ -25,8 +25,8 @@ const METRIC: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 }
 
 const DECIMAL = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`
 const INCH_COUNT = String.raw`\d+[ -]+\d+/\d+|\d+/\d+|${DECIMAL}`
-const FEET_MARK = String.raw`(?:'|feet|foot|ft)`
-const INCH_MARK = String.raw`(?:"|''|inches|inch|in)`
+const FEET_MARK = `(?:'|feet|foot|ft)`
+const INCH_MARK = `(?:"|''|inches|inch|in)`
 
 const METRIC_LENGTH = new RegExp(`^(${DECIMAL}) ?(mm|cm|m)$`)
 const INCH_LENGTH = new RegExp(`^(${INCH_COUNT}) ?${INCH_MARK}$`)

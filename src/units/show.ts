@@ -56,4 +56,5 @@ const inchFraction = (length: Mm, nearest: number): { text: string; left: Mm } =
   return { text: `${sign}${size}`, left: mm(length - shown) }
 }
 
-const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b))
+const greatestCommonDivisor = (a: number, b: number): number =>
+  b === 0 ? a : greatestCommonDivisor(b, a % b)
