@@ -1,5 +1,6 @@
 import type { Mm } from '../units/brand.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
+import { SAME_ANGLE } from '../units/tolerance.js'
 import { closedOutline, type Outline } from './outline.js'
 import { add, type Point, point, polar, scale } from './point.js'
 import type { Star } from './star.js'
@@ -55,3 +56,6 @@ export const chamferChain = (star: Star, width: Mm): readonly [Point, Point, Poi
     add(scale(valley, 1 - width / star.edgeDistance), scale(centre, width / star.edgeDistance))
   return [toward(nearValley), insetTip, toward(farValley)]
 }
+
+/** Is the arm a rhombus, so that its blank has nothing left to cut off? So for tip angle = centre angle, as in {6/2}. */
+export const blankIsArm = (star: Star): boolean => Math.abs(star.tipAngle - star.centreAngle) < SAME_ANGLE

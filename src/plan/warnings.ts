@@ -31,6 +31,7 @@ type Show = (length: Mm) => string
 
 /** Hands stay this far from either side of the blade: AS/NZS 62841.3.9:2020 (IEC 62841-3-9), safety warnings. */
 const HAND_DISTANCE = mm(100)
+const HAND_DISTANCE_TEXT = '100 mm (4 in)'
 /** A hand's width on the piece beyond that distance. Common practice, no published source. */
 const HAND_WIDTH = mm(80)
 /** Slimmer tips break when dropped or clamped. Common practice, no published source. */
@@ -130,7 +131,7 @@ const shortArm = ({ star, jointCut }: Draft, show: Show): Warning[] => {
     ? [
         {
           code: 'short-arm',
-          text: `At the joint cuts only ${show(hold)} of wood lies beside the blade: too short to hold by hand, which stays ${show(HAND_DISTANCE)} away. Clamp it or use a jig with a hold-down.`,
+          text: `At the joint cuts only ${show(hold)} of wood lies beside the blade: too short to hold by hand, which stays ${HAND_DISTANCE_TEXT} away. Clamp it or use a jig with a hold-down.`,
         },
       ]
     : []

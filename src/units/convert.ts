@@ -11,6 +11,7 @@ export const toInches = (length: Mm): number => length / MM_PER_INCH
 
 export const points = (value: number): Points => value as Points
 export const toPoints = (length: number): Points => ((length * POINTS_PER_INCH) / MM_PER_INCH) as Points
+export const toMm = (size: Points): Mm => ((size * MM_PER_INCH) / POINTS_PER_INCH) as Mm
 
 export const degrees = (value: number): Degrees => value as Degrees
 export const radians = (value: number): Radians => value as Radians

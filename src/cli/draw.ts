@@ -1,0 +1,81 @@
+import { extname } from 'node:path'
+import { DRAWING_NAMES, type DrawingName } from '../compose/drawing-names.js'
+import { DRAWINGS } from '../compose/drawings.js'
+import { sizeText } from '../compose/size-text.js'
+import type { Drawing } from '../drawing/model.js'
+import type { Order } from '../order/order.js'
+import { parseOrder } from '../order/parse.js'
+import { done, type Outcome, refused, showGiven } from '../order/problem.js'
+import { layOnPaper } from '../paper/tile.js'
+import { planOrder } from '../plan/plan.js'
+import { writeDrawing } from './files.js'
+import type { Typed } from './order-flags.js'
+import { orderInput } from './order-input.js'
+import { EXIT, say, tellProblems } from './terminal.js'
+
+/** `starwright draw`: one drawing of one star, in the format the file's ending names. */
+export const draw = async (typed: Typed): Promise<number> => {
+  const name = DRAWING_NAMES.find((each) => each === typed.DRAWING)
+  if (!name) throw new Error('the command line has checked the drawing')
+  const file = String(typed.to)
+  const input = await orderInput(typed)
+  const order = input.ok ? parseOrder(input.value) : input
+  if (!order.ok) return tellProblems(order.problems)
+  const drawing = oneDrawing(name, order.value)
+  const content = drawing.ok ? await contentFor(file, drawing.value, order.value) : drawing
+  if (!drawing.ok) return tellProblems(drawing.problems)
+  if (!content.ok) return tellProblems(content.problems)
+  const written = await writeDrawing(file, content.value)
+  if (!written.ok) return tellProblems(written.problems)
+  if (typed.quiet !== true) {
+    say(`${drawing.value.title}, ${sizeText(drawing.value.trueSize, order.value.lengths)}: ${file}\n`)
+  }
+  return EXIT.done
+}
+
+const oneDrawing = (name: DrawingName, order: Order): Outcome<Drawing> => {
+  const names = order.stars.map((star) => star.name)
+  if (names.length > 1) {
+    return refused([
+      {
+        place: '--star',
+        given: 'nothing',
+        advice: `The order has ${names.length} stars: say which one to draw, ${names.map((each) => showGiven(each)).join(', ')}.`,
+      },
+    ])
+  }
+  const plan = planOrder(order)
+  if (!plan.ok) return plan
+  const [star] = plan.value.stars
+  const drawing = star && DRAWINGS[name](star, order)
+  return drawing
+    ? done(drawing)
+    : refused([
+        {
+          place: names[0] ?? 'order',
+          given: 'no backing',
+          advice: 'Ask for one: backing: { shape: star, inset: 12 mm } in the order, or --backing star.',
+        },
+      ])
+}
+
+const contentFor = async (
+  file: string,
+  drawing: Drawing,
+  order: Order,
+): Promise<Outcome<string | Uint8Array>> => {
+  switch (extname(file).toLowerCase()) {
+    case '.svg':
+      return done((await import('../write/svg.js')).writeSvg(drawing))
+    case '.dxf':
+      return done((await import('../write/dxf.js')).writeDxf(drawing, order.shop.cutter.dxf))
+    case '.pdf': {
+      const print = layOnPaper(drawing, order)
+      return print.ok ? done(await (await import('../write/pdf.js')).writePdf(print.value)) : print
+    }
+    default:
+      return refused([
+        { place: '--to', given: showGiven(file), advice: 'Allowed: a file that ends in .svg, .dxf or .pdf.' },
+      ])
+  }
+}

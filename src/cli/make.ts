@@ -1,0 +1,41 @@
+import { cutPlan } from '../compose/cut-plan.js'
+import { sizeText } from '../compose/size-text.js'
+import { type MadeOrder, makeOrder } from '../make.js'
+import { writeOrder } from './files.js'
+import type { Typed } from './order-flags.js'
+import { orderInput } from './order-input.js'
+import { EXIT, progress, say, tellProblems } from './terminal.js'
+
+/** `starwright make`: every file of the order. */
+export const make = async (typed: Typed): Promise<number> => {
+  const folder = String(typed.out)
+  const quiet = typed.quiet === true
+  const input = await orderInput(typed)
+  if (!input.ok) return tellProblems(input.problems)
+  const shown = progress(quiet)
+  const made = await makeOrder(input.value, shown.show)
+  shown.clear()
+  if (!made.ok) return tellProblems(made.problems)
+  const written = await writeOrder(folder, made.value.files)
+  if (!written.ok) return tellProblems(written.problems)
+  if (!quiet) say(`${cutPlan(made.value.plan)}\n${madeText(made.value, folder)}`)
+  return EXIT.done
+}
+
+/** What was written, and the cut outlines' sizes to compare with what the cutter's own software shows. */
+const madeText = ({ plan, drawings, files }: MadeOrder, folder: string): string => {
+  const sizes = drawings
+    .filter(({ drawing }) => drawing.shapes.some(({ layer }) => layer === 'CUT-OUTSIDE'))
+    .map(({ drawing, path }) => `  ${sizeText(drawing.trueSize, plan.order.lengths)}  ${path}\n`)
+  const sheets = drawings.reduce((sum, { print }) => sum + print.pages.length, 0)
+  return [
+    ...(sizes.length > 0
+      ? [
+          "Cut outlines: the cutter's software must show these sizes, or its units are wrong.\n",
+          ...sizes,
+          '\n',
+        ]
+      : []),
+    `${files.length} files in ${folder}, ${sheets} sheets to print. Look at ${folder.replace(/\/$/, '')}/index.html first.\n`,
+  ].join('')
+}

@@ -1,0 +1,87 @@
+import type { Drawing } from '../drawing/model.js'
+import type { Plan, StarPlan } from '../plan/plan.js'
+import { showAngle, showLength, showSetting } from '../units/show.js'
+import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
+import { cutPlan } from './cut-plan.js'
+import { sizeText } from './size-text.js'
+
+/** A drawing and where its files lie, as far as the overview shows it. */
+export interface ShownDrawing {
+  readonly star: string
+  readonly drawing: Drawing
+  /** Below the output folder, without the ending. */
+  readonly path: string
+  /** Sheets of paper its PDF takes. */
+  readonly sheets: number
+}
+
+/** What each kind of drawing is for, in the order of work. */
+const PURPOSE: Readonly<Record<string, string>> = {
+  'arm-pattern': 'Print it, lay the trial arm on it, cut by it.',
+  'star-mat': 'Print it, tape it, lay the arms on it for the dry fit and the glue-up.',
+  backing: 'Send it to the laser or router, or print it and saw by hand.',
+}
+
+/** A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it. */
+export const overview = (plan: Plan, drawings: readonly ShownDrawing[]): string => `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escaped(plan.order.title)}</title>
+<style>${STYLE}</style>
+</head>
+<body>
+<h1>${escaped(plan.order.title)}</h1>
+<p>${escaped(PRINT_CAUTION)}</p>
+<p class="caution">${escaped(SAW_CAUTION)}</p>
+${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
+<section>
+<h2>Cut plan</h2>
+<p><a href="cut-plan.txt">cut-plan.txt</a></p>
+<pre>${escaped(cutPlan(plan))}</pre>
+</section>
+</body>
+</html>
+`
+
+const starSection = (star: StarPlan, plan: Plan, drawings: readonly ShownDrawing[]): string => {
+  const { name, quantity } = star.order
+  const { lengths } = plan.order
+  const own = drawings.filter((shown) => shown.star === name)
+  const wedge = star.firstCut.wedge || star.jointCut.wedge ? ', with a fence wedge' : ''
+  return `<section>
+<h2>${escaped(name)}</h2>
+<p>${quantity} × ${star.star.points} points, ${escaped(showLength(star.star.across, lengths))} across.
+First cut <b>${showAngle(star.firstCut.reading)}</b>, joint cuts <b>${showAngle(star.jointCut.reading)}</b>${wedge}, stop <b>${escaped(showSetting(star.stop, lengths))}</b>.</p>
+${star.warnings.map(({ text }) => `<p class="caution">${escaped(text)}</p>`).join('\n')}
+<div class="drawings">
+${own.map((shown) => figure(shown, plan)).join('\n')}
+</div>
+</section>`
+}
+
+const figure = ({ drawing, path, sheets }: ShownDrawing, { order }: Plan): string => {
+  const link = (ending: string, says: string) => `<a href="${encodeURI(path)}.${ending}">${says}</a>`
+  return `<figure>
+<a href="${encodeURI(path)}.svg"><img src="${encodeURI(path)}.svg" alt="${escaped(drawing.title)}"></a>
+<figcaption><b>${escaped(drawing.kind.replaceAll('-', ' '))}</b>, ${escaped(sizeText(drawing.trueSize, order.lengths))}<br>
+${escaped(PURPOSE[drawing.kind] ?? '')}<br>
+${link('pdf', `PDF, ${sheets === 1 ? '1 sheet' : `${sheets} sheets`}`)} · ${link('svg', 'SVG')} · ${link('dxf', 'DXF')}</figcaption>
+</figure>`
+}
+
+const escaped = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
+
+const STYLE = `
+body { font: 1.05rem/1.5 system-ui, sans-serif; max-width: 72rem; margin: 2rem auto; padding: 0 1rem; color: #222; background: #fff }
+h1, h2 { line-height: 1.2 }
+section { border-top: 2px solid #222; margin-top: 2.5rem }
+.drawings { display: grid; grid-template-columns: repeat(auto-fit, minmax(18rem, 1fr)); gap: 1.5rem }
+figure { margin: 0 }
+img { width: 100%; height: 20rem; object-fit: contain }
+.caution { border-left: 6px solid #d55e00; padding-left: .8rem }
+pre { overflow-x: auto; font-size: .85rem }
+a { color: #0072b2 }
+`

@@ -1,0 +1,108 @@
+import { dimension } from '../drawing/dimension.js'
+import type { Drawing, Shape } from '../drawing/model.js'
+import { centredLabel, cross, line, path, ring } from '../drawing/shapes.js'
+import { type Extents, extentsOf } from '../geometry/outline.js'
+import { add, direction, type Point, point, scale } from '../geometry/point.js'
+import { starOutline } from '../geometry/star.js'
+import type { Order } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
+import { degrees, mm, toRadians } from '../units/convert.js'
+import { showAngle, showLength } from '../units/show.js'
+import { PRINT_CAUTION } from './cautions.js'
+import { noteBlock } from './note-block.js'
+import { sizeText } from './size-text.js'
+
+const NARROWEST_NOTES = 165
+
+/**
+ * The whole star at full size, one tip up: arms are laid on it for the dry fit and the glue-up. Joint lines, arm
+ * numbers clockwise from the top, centre marks.
+ */
+export const starMat = (plan: StarPlan, order: Order): Drawing => {
+  const { star } = plan
+  const outline = starOutline(star)
+  const extents = extentsOf([outline])
+  if (!extents) throw new Error('a star has extents')
+  const trueSize = { across: star.across, height: star.height }
+  const corners = outline.vertices
+  const valleys = corners.filter((_, corner) => corner % 2 === 1)
+  const tips = corners.filter((_, corner) => corner % 2 === 0)
+  const shapes: Shape[] = [
+    path('PATTERN', outline),
+    ...valleys.map((valley) => line('PATTERN', point(0, 0), valley, 'narrow')),
+    ...centreMarks(plan, tips),
+    ...armNumbers(plan, tips),
+    ...matDimensions(plan, order, extents, corners),
+  ]
+  const width = mm(Math.max(NARROWEST_NOTES, star.across))
+  const notes = noteBlock(
+    `${plan.order.name}: star mat`,
+    matNotes(plan, order, trueSize),
+    point(-width / 2, extents.min.y - 22),
+    width,
+  )
+  return { kind: 'star-mat', title: `${plan.order.name}: star mat`, trueSize, shapes: [...shapes, ...notes] }
+}
+
+/** A cross and ring at the centre, and a short line beyond each tip on the arm's axis. */
+const centreMarks = ({ star }: StarPlan, tips: readonly Point[]): Shape[] => {
+  const arm = Math.min(6, star.valleyRadius / 3)
+  const centre = point(0, 0)
+  return [
+    ...cross('GUIDE', centre, arm),
+    ring('GUIDE', centre, arm / 2),
+    ...tips.map((tip) => {
+      const out = direction(centre, tip)
+      return line('GUIDE', add(tip, scale(out, 1)), add(tip, scale(out, 5)))
+    }),
+  ]
+}
+
+/** Clockwise from the tip that points up, each in the middle of the circle that touches its arm's four edges. */
+const armNumbers = ({ star, kite }: StarPlan, tips: readonly Point[]): Shape[] => {
+  const inscribed = kite.area / (star.tipEdge + star.jointEdge)
+  const fromCentre = star.radius - inscribed / Math.sin(toRadians(degrees(star.tipAngle / 2)))
+  const height = Math.min(10, inscribed * 0.7)
+  return tips.map((tip, index) => {
+    const number = index === 0 ? 1 : star.points - index + 1
+    return centredLabel(String(number), scale(tip, fromCentre / star.radius), { layer: 'PATTERN', height })
+  })
+}
+
+const matDimensions = (
+  { star }: StarPlan,
+  order: Order,
+  { min, max }: Extents,
+  corners: readonly Point[],
+): Shape[] => {
+  const at = (value: number, of: (corner: Point) => number): Point =>
+    corners.find((corner) => Math.abs(of(corner) - value) < 1e-9) ?? point(0, 0)
+  const left = at(min.x, ({ x }) => x)
+  return [
+    ...dimension(
+      left,
+      point(max.x, left.y),
+      'across',
+      min.y - 14,
+      `across ${showLength(star.across, order.lengths)}`,
+    ),
+    ...dimension(
+      at(min.y, ({ y }) => y),
+      at(max.y, ({ y }) => y),
+      'up',
+      min.x - 12,
+      `height ${showLength(star.height, order.lengths)}`,
+    ),
+  ]
+}
+
+const matNotes = ({ star, gapPerTenth }: StarPlan, order: Order, trueSize: Drawing['trueSize']): string[] => {
+  const show = (length: typeof star.radius) => showLength(length, order.lengths)
+  return [
+    'Lay the arms on their numbers without glue, tips on the tip lines. Close the joints one after the other and look at the last one.',
+    `A tenth of a degree in every joint cut opens or jams the last joint by ${show(gapPerTenth)}.`,
+    `Centre to tip ${show(star.radius)}, centre to valley ${show(star.valleyRadius)}; centre angle ${showAngle(star.centreAngle)}. Outline ${sizeText(trueSize, order.lengths)}.`,
+    'Cover the mat with film before you glue.',
+    PRINT_CAUTION,
+  ]
+}

@@ -1,0 +1,28 @@
+import { type Extents, extentsOf, type Outline } from '../geometry/outline.js'
+import { add, type Point, point, turn } from '../geometry/point.js'
+import type { Radians } from '../units/brand.js'
+import { TAIL, textWidth } from './lettering.js'
+import type { Drawing, Label, Shape } from './model.js'
+
+/** The four corners of the box a label fills, tails included, counter-clockwise. */
+export const labelBox = ({ text, height, at, anchor, turn: reading }: Label): readonly Point[] => {
+  const width = textWidth(text, height)
+  const left = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width
+  const [bottom, top] = [-height * TAIL, height]
+  return [point(left, bottom), point(left + width, bottom), point(left + width, top), point(left, top)].map(
+    (corner) => add(at, turn(corner, reading as Radians)),
+  )
+}
+
+/** The box around everything drawn, lettering included; lines are taken without their width. */
+export const drawingExtents = (drawing: Drawing): Extents => shapeExtents(drawing.shapes)
+
+export const shapeExtents = (shapes: readonly Shape[]): Extents => {
+  const extents = extentsOf(
+    shapes.map(
+      (shape): Outline => (shape.kind === 'path' ? shape : { vertices: labelBox(shape), closed: true }),
+    ),
+  )
+  if (!extents) throw new RangeError('an empty drawing has no extents')
+  return extents
+}

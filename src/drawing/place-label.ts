@@ -1,0 +1,79 @@
+import { edges } from '../geometry/outline.js'
+import { type Point, point, polar } from '../geometry/point.js'
+import { radians } from '../units/convert.js'
+import { labelBox } from './bounds.js'
+import type { Label, Shape } from './model.js'
+
+/** A straight piece of something drawn, or a side of a label's box. */
+type Side = readonly [Point, Point]
+
+/** White kept between lettering and lines. */
+const CLEARANCE = 0.8
+
+/**
+ * The first of the candidates that lies clear of everything drawn; undefined when none does, so that the caller can
+ * say the thing elsewhere.
+ */
+export const firstClear = (candidates: Iterable<Label>, drawn: readonly Shape[]): Label | undefined => {
+  const sides = drawn.flatMap(shapeSides)
+  for (const candidate of candidates) if (isClear(candidate, sides)) return candidate
+  return undefined
+}
+
+/** Does the label's box, and a little white around it, meet nothing drawn? */
+export const labelIsClear = (label: Label, drawn: readonly Shape[], clearance = CLEARANCE): boolean =>
+  isClear(label, drawn.flatMap(shapeSides), clearance)
+
+const isClear = (label: Label, sides: readonly Side[], clearance = CLEARANCE): boolean => {
+  const box = grown(labelBox(label), clearance)
+  const [left, right] = [Math.min(...box.map(({ x }) => x)), Math.max(...box.map(({ x }) => x))]
+  const [bottom, top] = [Math.min(...box.map(({ y }) => y)), Math.max(...box.map(({ y }) => y))]
+  return !sides.some(
+    ([a, b]) =>
+      Math.max(a.x, b.x) >= left &&
+      Math.min(a.x, b.x) <= right &&
+      Math.max(a.y, b.y) >= bottom &&
+      Math.min(a.y, b.y) <= top &&
+      meets(box, a, b),
+  )
+}
+
+const shapeSides = (shape: Shape): Side[] => {
+  if (shape.kind === 'label') return sidesOf(labelBox(shape))
+  return edges(shape).flatMap(({ from, to, arc }): Side[] => {
+    if (!arc) return [[from, to]]
+    const steps = Math.max(2, Math.ceil(Math.abs(arc.sweep) / 0.2))
+    const at = (step: number): Point => {
+      const offset = polar(arc.radius, radians(arc.start + (arc.sweep * step) / steps))
+      return point(arc.centre.x + offset.x, arc.centre.y + offset.y)
+    }
+    return Array.from({ length: steps }, (_, step): Side => [at(step), at(step + 1)])
+  })
+}
+
+const sidesOf = (corners: readonly Point[]): Side[] =>
+  corners.map((corner, index): Side => [corner, corners[(index + 1) % corners.length] ?? corner])
+
+/** A box counter-clockwise from its lower left corner, with white around it. */
+const grown = (box: readonly Point[], by: number): Point[] => {
+  const middle = box.reduce((sum, { x, y }) => point(sum.x + x / 4, sum.y + y / 4), point(0, 0))
+  return box.map((corner) => {
+    const [dx, dy] = [corner.x - middle.x, corner.y - middle.y]
+    const reach = Math.hypot(dx, dy) || 1
+    return point(corner.x + (dx / reach) * by * Math.SQRT2, corner.y + (dy / reach) * by * Math.SQRT2)
+  })
+}
+
+/** Does the stretch a-b meet the convex, counter-clockwise box? Clipped by one side after the other. */
+const meets = (box: readonly Point[], a: Point, b: Point): boolean => {
+  let [enter, leave] = [0, 1]
+  for (const [from, to] of sidesOf(box)) {
+    const inside = (p: Point) => (to.x - from.x) * (p.y - from.y) - (to.y - from.y) * (p.x - from.x)
+    const [atA, atB] = [inside(a), inside(b)]
+    if (atA < 0 && atB < 0) return false
+    if (atA < 0) enter = Math.max(enter, atA / (atA - atB))
+    else if (atB < 0) leave = Math.min(leave, atA / (atA - atB))
+    if (enter > leave) return false
+  }
+  return true
+}

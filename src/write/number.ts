@@ -1,0 +1,25 @@
+import { WRITTEN } from '../units/tolerance.js'
+
+/** Decimals of a length in mm, so that the last one is worth {@link WRITTEN}. */
+const LENGTH_DECIMALS = Math.round(-Math.log10(WRITTEN))
+const PER_MM = 10 ** LENGTH_DECIMALS
+
+/**
+ * A number as files hold it: a dot, no exponent, no `-0`, no more decimals than asked for and no trailing zeros.
+ *
+ * @param decimals 4 for lengths in mm; more for pure ratios, which are multiplied by lengths later
+ */
+export const writeNumber = (value: number, decimals: number = LENGTH_DECIMALS): string => {
+  if (!(Math.abs(value) < 1e21)) throw new RangeError(`${value} cannot be written to a file`)
+  const text = value.toFixed(decimals)
+  let end = text.length
+  if (decimals > 0) {
+    while (text[end - 1] === '0') end -= 1
+    if (text[end - 1] === '.') end -= 1
+  }
+  const short = text.slice(0, end)
+  return short === '-0' ? '0' : short
+}
+
+/** The nearest length that {@link writeNumber} writes without loss. */
+export const writtenLength = (length: number): number => Math.round(length * PER_MM) / PER_MM

@@ -1,0 +1,65 @@
+import type { Plan, StarPlan } from '../plan/plan.js'
+
+/**
+ * The plan for programs, a public contract: lengths in mm, angles in degrees, unrounded. Additions are allowed;
+ * nothing that stands here changes its name or meaning.
+ */
+export const planJson = (plan: Plan): string =>
+  `${JSON.stringify({ title: plan.order.title, units: plan.order.lengths.units, stars: plan.stars.map(starJson) }, undefined, 2)}\n`
+
+const starJson = (plan: StarPlan) => {
+  const { order, star, blank, firstCut, jointCut, boardUse, backing } = plan
+  return {
+    name: order.name,
+    quantity: order.quantity,
+    points: star.points,
+    tipAngle: star.tipAngle,
+    sideAngle: star.sideAngle,
+    centreAngle: star.centreAngle,
+    tipEdge: star.tipEdge,
+    jointEdge: star.jointEdge,
+    radius: star.radius,
+    valleyRadius: star.valleyRadius,
+    across: star.across,
+    height: star.height,
+    /** Beyond the straight line between tips `valleyLineApart` apart; negative inside it. */
+    valleyDip: star.valleyLine.dip,
+    valleyLineApart: star.valleyLine.apart,
+    kiteWidth: plan.kite.width,
+    kiteArea: plan.kite.area,
+    boardNeeded: star.armStrip,
+    blank: { miter: firstCut.miter, side: blank.side, pitch: blank.pitch, firstTrim: blank.firstTrim },
+    joint: { miter: jointCut.miter, stop: plan.stop },
+    settings: {
+      first: settingJson(firstCut),
+      joint: settingJson(jointCut),
+    },
+    boardPerStar: plan.boardPerStar,
+    boardForQuantity: plan.boardForQuantity,
+    blanksPerBoard: boardUse?.blanksPerBoard ?? null,
+    boardsNeeded: boardUse?.boardsNeeded ?? null,
+    yield: plan.yield,
+    feasible: plan.feasible,
+    tipAngles: plan.tipAngles ?? null,
+    markPairs: plan.markPairs,
+    gapPerTenthDegree: plan.gapPerTenth,
+    backing: backing
+      ? {
+          shape: backing.shape,
+          inset: backing.inset,
+          across: backing.across,
+          height: backing.height,
+          covers: backing.covers,
+        }
+      : null,
+    warnings: plan.warnings,
+  }
+}
+
+const settingJson = ({ reading, wedge, mark, closureAtMark, withinLimit }: StarPlan['firstCut']) => ({
+  reading,
+  wedge: wedge?.angle ?? null,
+  mark,
+  closureAtMark,
+  withinLimit,
+})
