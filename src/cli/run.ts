@@ -92,7 +92,7 @@ const commandLine = (words: readonly string[], after: After): Argv =>
           })
           .option('quiet', { type: 'boolean', describe: 'Print nothing but problems' })
           .example(
-            '$0 draw backing winter-fair.yaml --star "Chapel star" --to chapel.dxf',
+            '$0 draw backing winter-fair.yaml --star Chapel --to chapel.dxf',
             'one backing for the router',
           )
           .example('$0 draw arm-pattern --regular 6/2 --across 300mm --to arm.pdf', 'one pattern from flags'),

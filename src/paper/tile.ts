@@ -15,7 +15,7 @@ import { registerMarks } from './register-marks.js'
 /** White around the drawing inside the window. */
 const PADDING = 2
 /** More sheets than anyone will tape together. */
-const MOST_PAGES = 120
+const MOST_PAGES = 400
 /** ISO 32000-1, Annex C.2: the largest page readers must accept is 14 400 units. */
 const LONGEST_PAGE = toMm(points(14_400))
 
@@ -70,7 +70,7 @@ const gridProblem = ({ columns, rows, along }: Grid, drawing: Drawing, { shop, l
   if (along > LONGEST_PAGE) {
     return {
       ...at,
-      advice: `It would be ${showLength(along, lengths)} long; a PDF page can be ${showLength(mm(LONGEST_PAGE), lengths)} (ISO 32000). Use a paper size instead of a roll.`,
+      advice: `It would be ${showLength(along, lengths)} long; a PDF page can be ${showLength(mm(LONGEST_PAGE), lengths)} (ISO 32000). Make the star smaller.`,
     }
   }
   if (columns * rows > MOST_PAGES) {

@@ -3,10 +3,13 @@ import type { Point } from '../../src/geometry/point.js'
 
 /*
  * Areas and containment as an independent library sees them (polygon-clipping, Martinez-Rueda). The library works on
- * rings of number pairs and gives no areas, so the shoelace sum stands here.
+ * rings of number pairs and gives no areas, so the shoelace sum stands here. It loses its way among corners that
+ * differ only by rounding noise, so corners are first put on a grid.
  */
 
-const GRID = Number(process.env.GRID)
+/** 2^-30 mm: a binary fraction, so that corners on the grid are exact numbers. */
+export const GRID = 2 ** -29
+
 export type Region = MultiPolygon
 
 export const region = (corners: readonly Point[]): Region => [ring(corners)]

@@ -18,10 +18,12 @@ export const toLine = (p: Point, [a, b]: readonly [Point, Point]): number =>
 
 /** Between two closed chains that do not cross: the nearest pair always has a corner in it. */
 export const betweenChains = (one: readonly Point[], other: readonly Point[]): number =>
-  Math.min(
-    ...one.flatMap((corner) => sides(other).map((side) => toSegment(corner, side))),
-    ...other.flatMap((corner) => sides(one).map((side) => toSegment(corner, side))),
-  )
+  Math.min(cornersToChain(one, other), cornersToChain(other, one))
+
+const cornersToChain = (corners: readonly Point[], chain: readonly Point[]): number => {
+  const segments = sides(chain)
+  return Math.min(...corners.map((corner) => Math.min(...segments.map((side) => toSegment(corner, side)))))
+}
 
 /** Where two lines, each through two points, cross. */
 export const crossing = ([a, b]: readonly [Point, Point], [c, d]: readonly [Point, Point]): Point => {

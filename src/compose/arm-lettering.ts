@@ -1,0 +1,119 @@
+import { SMALL } from '../drawing/lettering.js'
+import type { Label, Path, Shape } from '../drawing/model.js'
+import { firstClear, labelIsClear } from '../drawing/place-label.js'
+import { arc, centredLabel, label, line } from '../drawing/shapes.js'
+import { kite } from '../geometry/kite.js'
+import { add, between, direction, leftOf, type Point, point, polar, scale } from '../geometry/point.js'
+import type { Order } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
+import { radians } from '../units/convert.js'
+import { showAngle, showLength } from '../units/show.js'
+
+interface Corner {
+  readonly at: Point
+  readonly from: number
+  readonly to: number
+  readonly text: string
+}
+
+/** Tip, side and centre angle, each between the directions of its edges. */
+const angledCorners = ({ star }: StarPlan): Corner[] => {
+  const { tip, nearValley, centre, farValley } = kite(star)
+  const toward = (a: Point, b: Point) => Math.atan2(b.y - a.y, b.x - a.x)
+  const fullTurn = (start: number, end: number) => (end > start ? end : end + 2 * Math.PI)
+  const corner = (at: Point, first: Point, last: Point, text: string): Corner => {
+    const from = toward(at, first)
+    return { at, from, to: fullTurn(from, toward(at, last)), text }
+  }
+  return [
+    corner(tip, nearValley, farValley, showAngle(star.tipAngle)),
+    corner(nearValley, centre, tip, showAngle(star.sideAngle)),
+    corner(centre, farValley, nearValley, showAngle(star.centreAngle)),
+  ]
+}
+
+const arcRadius = ({ star }: StarPlan): number => Math.min(10, star.tipEdge / 4, star.jointEdge / 4)
+
+export const angleArcs = (plan: StarPlan): Path[] =>
+  angledCorners(plan).map(({ at, from, to }) => arc('DIM', at, arcRadius(plan), from, to))
+
+/** Grain, angles, lengths and name inside the kite, each where it is clear; what finds no room stands in the notes. */
+export const armLettering = (plan: StarPlan, order: Order, drawn: readonly Shape[]): Shape[] => {
+  const { star } = plan
+  const { tip, nearValley, centre, farValley } = kite(star)
+  const placed: Shape[] = []
+  const place = (candidates: readonly Label[]): void => {
+    const found = firstClear(candidates, [...drawn, ...placed])
+    if (found) placed.push(found)
+  }
+  placed.push(...grainArrow(plan, drawn))
+  for (const corner of angledCorners(plan)) place(angleCandidates(corner, arcRadius(plan)))
+  const jointText = `joint edge ${showLength(star.jointEdge, order.lengths)}`
+  place([
+    ...alongside(nearValley, centre, farValley, jointText),
+    ...alongside(farValley, centre, nearValley, jointText),
+  ])
+  place(alongside(tip, farValley, centre, `tip edge ${showLength(star.tipEdge, order.lengths)}`))
+  return placed
+}
+
+/** A double arrow along the board with its word, at the first of several places in the kite that is clear. */
+const grainArrow = ({ star, kite: { width } }: StarPlan, drawn: readonly Shape[]): Shape[] => {
+  const half = Math.min(20, star.tipEdge / 8)
+  if (half < 5) return []
+  const { tip, centre } = kite(star)
+  const aside = leftOf(direction(tip, centre))
+  for (const share of [0.55, 0.65, 0.45, 0.75, 0.35]) {
+    for (const shift of [-0.15, 0, 0.15]) {
+      const middle = add(between(tip, centre, share), scale(aside, shift * width))
+      const word = label('grain', point(middle.x, middle.y - SMALL - 1.6), {
+        height: SMALL,
+        anchor: 'middle',
+      })
+      const room = label('m'.repeat(Math.ceil(half * 0.75)), point(middle.x, middle.y - 1), {
+        height: 2,
+        anchor: 'middle',
+      })
+      if (labelIsClear(word, drawn) && labelIsClear(room, drawn)) return [...doubleArrow(middle, half), word]
+    }
+  }
+  return []
+}
+
+const doubleArrow = ({ x, y }: Point, half: number): Path[] => {
+  const head = half / 5
+  return [
+    line('NOTE', point(x - half, y), point(x + half, y)),
+    ...[-1, 1].flatMap((end) =>
+      [-1, 1].map((side) =>
+        line('NOTE', point(x + end * half, y), point(x + end * (half - head), y + side * head * 0.4)),
+      ),
+    ),
+  ]
+}
+
+/** Places for an angle's figure: inside its corner, nearest first, beside the middle before on it. */
+const angleCandidates = ({ at, from, to, text }: Corner, radius: number): Label[] =>
+  Array.from({ length: 24 }, (_, step) => radius + 2 + step * 2).flatMap((reach) =>
+    [0.3, 0.7, 0.5, 0.2, 0.8].map((share) =>
+      centredLabel(text, add(at, polar(reach, radians(from + (to - from) * share))), { layer: 'DIM' }),
+    ),
+  )
+
+/** Places along an edge, on the side where `inside` lies, reading from the bottom or the right. */
+const alongside = (a: Point, b: Point, inside: Point, text: string): Label[] => {
+  const along = direction(a, b)
+  const toward = leftOf(along)
+  const side = Math.sign(toward.x * (inside.x - a.x) + toward.y * (inside.y - a.y))
+  const reading = along.x < -1e-9 ? scale(along, -1) : along
+  const turn = radians(Math.atan2(reading.y, reading.x))
+  return [0.5, 0.4, 0.6, 0.3, 0.7].flatMap((share) =>
+    [3.5, 5, 7].map((reach) =>
+      centredLabel(text, add(between(a, b, share), scale(toward, side * reach)), {
+        layer: 'DIM',
+        height: SMALL,
+        turn,
+      }),
+    ),
+  )
+}
