@@ -14,10 +14,13 @@ const CHECKSUMS = 'checksums.sha256'
 
 const LARGEST_ORDER = 1024 * 1024
 
-/** The text of an order file; `-` reads standard input. */
+/** Stands for standard input where a file is asked for; no file can have this name. */
+export const STANDARD_INPUT = '\0'
+
+/** The text of an order file. */
 export const readOrder = async (file: string): Promise<Outcome<string>> => {
   try {
-    if (file === '-') return done(await text(process.stdin))
+    if (file === STANDARD_INPUT) return done(await text(process.stdin))
     const { size } = await stat(file)
     if (size > LARGEST_ORDER)
       return refused([unreadable(file, 'It is larger than 1 MB. Is this the right file?')])

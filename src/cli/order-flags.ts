@@ -6,8 +6,13 @@ import { done, type Outcome, type Problem, refused } from '../order/problem.js'
 /** What yargs hands to a command: every value is text, a switch, or a list when a flag was repeated. */
 export type Typed = Readonly<Record<string, unknown>>
 
-/** The flags every command takes: those that stand for keys of the order, and --star. */
-export const addOrderFlags = (command: Argv): Argv => {
+/**
+ * The flags every command takes: those that stand for keys of the order, and --star.
+ *
+ * @param told whether their meanings will be shown; yargs composes the help of every run otherwise, for a third of
+ *   its time
+ */
+export const addOrderFlags = (command: Argv, told: boolean): Argv => {
   const withOrder = command
     .positional('ORDER', {
       type: 'string',
@@ -18,13 +23,16 @@ export const addOrderFlags = (command: Argv): Argv => {
       requiresArg: true,
       describe: 'Only the star of this name; star flags change this one',
     })
-  const meanings = flagMeanings(ORDER_FLAGS)
+  const meanings = told ? flagMeanings(ORDER_FLAGS) : undefined
   return ORDER_FLAGS.reduce((flags, { name, kind }) => {
-    const describe = meanings.get(name) ?? ''
-    const group = 'In place of an order, or over it:'
+    const shown = {
+      describe: meanings?.get(name) ?? '',
+      hidden: !told,
+      group: 'In place of an order, or over it:',
+    }
     return kind === 'switch'
-      ? flags.option(name, { type: 'boolean', describe, group })
-      : flags.option(name, { type: 'string', requiresArg: true, describe, group })
+      ? flags.option(name, { type: 'boolean', ...shown })
+      : flags.option(name, { type: 'string', requiresArg: true, ...shown })
   }, withOrder)
 }
 

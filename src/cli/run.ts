@@ -1,5 +1,8 @@
 import yargs, { type Argv } from 'yargs'
 import { DRAWING_NAMES } from '../compose/drawing-names.js'
+import { ORDER_FLAGS } from '../order/flags.js'
+import { didYouMean } from '../order/unknown-keys.js'
+import { STANDARD_INPUT } from './files.js'
 import { addOrderFlags, type Typed } from './order-flags.js'
 import { fault, usageError } from './terminal.js'
 
@@ -22,9 +25,28 @@ export const run = async (words: readonly string[]): Promise<number> => {
     await commandLine(words, after).parseAsync()
     return exitCode
   } catch (error) {
-    if (isUsageMistake(error)) return usageError(error.usage)
+    if (isUsageMistake(error)) return usageError(withSuggestions(error.usage))
     return fault(error)
   }
+}
+
+/** Adds the flag that was probably meant to yargs's `Unknown argument: pints`. */
+const withSuggestions = (usage: string): string => {
+  const unknown = /^Unknown arguments?: (.+)$/m.exec(usage)?.[1]?.split(', ') ?? []
+  const flags = [
+    ...ORDER_FLAGS.map(({ name }) => name),
+    'star',
+    'out',
+    'to',
+    'quiet',
+    'json',
+    'help',
+    'version',
+  ]
+  const meant = unknown.map((word) =>
+    didYouMean(word, flags).replace('Did you mean ', 'Did you mean --').trim(),
+  )
+  return [usage, ...meant].filter(Boolean).join('\n')
 }
 
 const isUsageMistake = (error: unknown): error is UsageMistake =>
@@ -32,11 +54,16 @@ const isUsageMistake = (error: unknown): error is UsageMistake =>
 
 type After = (handle: (typed: Typed) => Promise<number>) => (typed: Typed) => Promise<void>
 
-const commandLine = (words: readonly string[], after: After): Argv =>
-  yargs([...words])
+/** Words that ask for help or for the completion of a word. */
+const ASKS = ['--help', '-h', 'help', '--get-yargs-completions']
+
+const commandLine = (words: readonly string[], after: After): Argv => {
+  const told = words.some((word) => ASKS.includes(word))
+  // yargs loses a lone `-` among positionals.
+  return yargs(words.map((word) => (word === '-' ? STANDARD_INPUT : word)))
     .scriptName('starwright')
     .locale('en')
-    .wrap(90)
+    .wrap(told ? 90 : null)
     .parserConfiguration({
       'camel-case-expansion': false,
       'dot-notation': false,
@@ -49,7 +76,7 @@ const commandLine = (words: readonly string[], after: After): Argv =>
       'make [ORDER]',
       'Write every file of an order: patterns, mats, backings, cut plan',
       (command) =>
-        addOrderFlags(command)
+        addOrderFlags(command, told)
           .option('out', {
             type: 'string',
             requiresArg: true,
@@ -65,7 +92,7 @@ const commandLine = (words: readonly string[], after: After): Argv =>
       'plan [ORDER]',
       'Print the cut plan: angles, stops, boards, warnings',
       (command) =>
-        addOrderFlags(command)
+        addOrderFlags(command, told)
           .option('json', { type: 'boolean', describe: 'For programs: mm and degrees, unrounded' })
           .example('$0 plan winter-fair.yaml', 'the cut plan of an order')
           .example(
@@ -82,7 +109,7 @@ const commandLine = (words: readonly string[], after: After): Argv =>
       'draw <DRAWING> [ORDER]',
       `Write one drawing: ${DRAWING_NAMES.join(', ')}`,
       (command) =>
-        addOrderFlags(command)
+        addOrderFlags(command, told)
           .positional('DRAWING', { type: 'string', choices: DRAWING_NAMES, describe: 'Which drawing' })
           .option('to', {
             type: 'string',
@@ -106,8 +133,9 @@ const commandLine = (words: readonly string[], after: After): Argv =>
     .version(VERSION)
     .exitProcess(false)
     .fail((message, error) => {
-      throw error ?? ({ usage: message } satisfies UsageMistake)
+      throw message ? ({ usage: message } satisfies UsageMistake) : error
     })
+}
 
 /** Set by the build from package.json. */
 declare const STARWRIGHT_VERSION: string | undefined

@@ -120,7 +120,7 @@ const backingRows = ({ backing, star }: StarPlan, { lengths }: Order): string[] 
 const sawRows = (plan: StarPlan, order: Order): string[] => {
   const { firstCut, jointCut, star, stop } = plan
   const table = [
-    ['', 'cut', 'set the saw to', 'nearest mark', 'left at the last joint by the mark'],
+    ['', 'cut', 'set the saw to', 'nearest mark', 'the mark leaves open'],
     ['1', 'first cut', exactText(firstCut), showAngle(firstCut.mark), leftText(firstCut, plan, order)],
     ['2, 3', 'joint cuts', exactText(jointCut), showAngle(jointCut.mark), leftText(jointCut, plan, order)],
   ]

@@ -43,7 +43,7 @@ export const orderSchema = (units: Units) => {
           angleField({ above: 0, most: 75, orZero: true, says: 'A miter angle at which the saw clicks in' }),
           'Allowed: a list of angles, such as [0, 15, 22.5, 31.6, 45].',
         ),
-        v.description('Miter angles at which the saw clicks in'),
+        v.description('Miter angles at which the saw clicks in, such as 0, 15, 22.5, 45'),
       ),
     ),
     crosscut: optionalLength(
@@ -94,7 +94,9 @@ export const orderSchema = (units: Units) => {
   })
 
   const paper = group({
-    size: v.optional(choiceField(PAPER_WORDS, { says: 'Paper the patterns are printed on' })),
+    size: v.optional(
+      choiceField(PAPER_WORDS, { says: `Paper the patterns are printed on: ${PAPER_NAMES.join(', ')}` }),
+    ),
     roll: optionalLength(200, 2_000, 'Width of a roll of paper, instead of a size'),
     margin: optionalLength(3, 25, 'White edge the printer cannot reach', 'Most printers need 5 mm or more.'),
     overlap: optionalLength(5, 30, 'Strip that neighbouring pages share, for tape'),
@@ -110,7 +112,9 @@ export const orderSchema = (units: Units) => {
   })
 
   const backing = group({
-    shape: v.optional(choiceField(['star', 'polygon', 'disc'], { says: 'Shape of the backing plate' })),
+    shape: v.optional(
+      choiceField(['star', 'polygon', 'disc'], { says: 'Shape of the backing plate: star, polygon or disc' }),
+    ),
     inset: optionalLength(0, 1_000, "How far the backing stays inside the star's outline"),
     thickness: thickness('Thickness of the backing'),
   })
@@ -153,9 +157,13 @@ export const orderSchema = (units: Units) => {
       v.pipe(v.string(), v.description('Where an editor finds the description of these keys')),
     ),
     title: v.optional(textField({ longest: 60, says: 'Title of the order' })),
-    units: v.optional(choiceField(['mm', 'in'], { says: 'How bare numbers are read and lengths are shown' })),
+    units: v.optional(
+      choiceField(['mm', 'in'], { says: 'How bare numbers are read and lengths are shown: mm or in' }),
+    ),
     nearest: v.optional(
-      choiceField(['1/8', '1/16', '1/32', '1/64'], { says: 'Finest fraction of an inch that is shown' }),
+      choiceField(['1/8', '1/16', '1/32', '1/64'], {
+        says: 'Finest fraction of an inch that is shown: 1/8, 1/16, 1/32 or 1/64',
+      }),
     ),
     shop: v.optional(shop),
     stars: v.pipe(

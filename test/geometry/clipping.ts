@@ -7,8 +7,8 @@ import type { Point } from '../../src/geometry/point.js'
  * differ only by rounding noise, so corners are first put on a grid.
  */
 
-/** 2^-30 mm: a binary fraction, so that corners on the grid are exact numbers. */
-export const GRID = 2 ** -29
+/** 2^-28 mm, some 4 nm: a binary fraction, so that corners on the grid are exact numbers. */
+export const GRID = 2 ** -28
 
 export type Region = MultiPolygon
 

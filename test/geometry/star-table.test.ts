@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import table from '../../shared/star-geometry.json' with { type: 'json' }
 import { kite, kiteArea, kiteWidth } from '../../src/geometry/kite.js'
 import { signedArea } from '../../src/geometry/outline.js'
 import { distance } from '../../src/geometry/point.js'
 import { regularTipAngle, type Star, solveStar, starCorners, starOutline } from '../../src/geometry/star.js'
 import { degrees, mm } from '../../src/units/convert.js'
-import table from '../../shared/star-geometry.json' with { type: 'json' }
 
 // Source: Coxeter, Regular Polytopes (3rd ed., Dover 1973), chapters 2 and 6; how it was seen stands in the table.
 
@@ -119,20 +119,23 @@ describe('the valley line of a regular star', () => {
     expect(Math.abs(valleyLine.dip)).toBeLessThan(1e-12 * R)
   })
 
-  it.each(stars)('of a star a little fatter than {%i/%i} passes outside it, of a slimmer one inside', (points, step) => {
-    const tip = regularTipAngle(points, step)
-    const [fatter, slimmer] = [1, -1].map((by) => solveStar(points, degrees(tip + by / 8), 'radius', mm(R)))
-    if (!fatter || !slimmer) throw new Error('two stars were made')
-    expect(fatter.valleyLine.dip).toBeGreaterThan(0)
-    // Is there a slimmer regular star to compare with? Then the slimmer one is fatter than that.
-    const slimmest = Math.ceil(points / 2) - 1
-    expect(Math.sign(slimmer.valleyLine.dip)).toBe(step === slimmest ? -1 : 1)
-    for (const star of [fatter, slimmer]) {
-      const { apart, dip } = star.valleyLine
-      const [from, to, valley] = [corner(star, 0), corner(star, 2 * apart), corner(star, 1)]
-      const twice = (to.x - from.x) * (valley.y - from.y) - (to.y - from.y) * (valley.x - from.x)
-      // The way from a tip counter-clockwise to another has the centre on its left.
-      expect(-twice / distance(from, to)).toBeCloseTo(dip, 9)
-    }
-  })
+  it.each(stars)(
+    'of a star a little fatter than {%i/%i} passes outside it, of a slimmer one inside',
+    (points, step) => {
+      const tip = regularTipAngle(points, step)
+      const [fatter, slimmer] = [1, -1].map((by) => solveStar(points, degrees(tip + by / 8), 'radius', mm(R)))
+      if (!fatter || !slimmer) throw new Error('two stars were made')
+      expect(fatter.valleyLine.dip).toBeGreaterThan(0)
+      // Is there a slimmer regular star to compare with? Then the slimmer one is fatter than that.
+      const slimmest = Math.ceil(points / 2) - 1
+      expect(Math.sign(slimmer.valleyLine.dip)).toBe(step === slimmest ? -1 : 1)
+      for (const star of [fatter, slimmer]) {
+        const { apart, dip } = star.valleyLine
+        const [from, to, valley] = [corner(star, 0), corner(star, 2 * apart), corner(star, 1)]
+        const twice = (to.x - from.x) * (valley.y - from.y) - (to.y - from.y) * (valley.x - from.x)
+        // The way from a tip counter-clockwise to another has the centre on its left.
+        expect(-twice / distance(from, to)).toBeCloseTo(dip, 9)
+      }
+    },
+  )
 })

@@ -5,8 +5,8 @@ import type { Path } from '../../src/drawing/model.js'
 import { circle, extentsOf } from '../../src/geometry/outline.js'
 import { type Point, point } from '../../src/geometry/point.js'
 import { showProblem } from '../../src/order/problem.js'
-import type { Page } from '../../src/paper/page.js'
 import { pageName } from '../../src/paper/grid.js'
+import type { Page } from '../../src/paper/page.js'
 import { layOnPaper } from '../../src/paper/tile.js'
 import { oneStar } from '../orders.js'
 
@@ -30,7 +30,12 @@ const shown = ({ window, shift }: Page) => ({
 })
 
 const SIZES = ['across: 90', 'across: 250', 'across: 400', 'radius: 600']
-const PAPERS = ['{ size: A4 }', '{ size: Letter, margin: 6, overlap: 15 }', '{ size: A3, overlap: 8 }', '{ roll: 610 }']
+const PAPERS = [
+  '{ size: A4 }',
+  '{ size: Letter, margin: 6, overlap: 15 }',
+  '{ size: A3, overlap: 8 }',
+  '{ roll: 610 }',
+]
 
 describe.each(PAPERS)('on paper %s', (paper) => {
   it.each(SIZES)('a star mat with %s is shown whole, and neighbours share the overlap', (size) => {
@@ -66,7 +71,9 @@ describe.each(PAPERS)('on paper %s', (paper) => {
     const marks = pages.map((page) => ({ page, at: registerMarks(page) }))
     for (const { page, at } of marks) {
       for (const mark of at) {
-        const others = marks.filter((other) => other.page !== page && inside(mark, shown(other.page).min, shown(other.page).max))
+        const others = marks.filter(
+          (other) => other.page !== page && inside(mark, shown(other.page).min, shown(other.page).max),
+        )
         expect(others.length).toBeGreaterThan(0)
         expect(others.some(({ at: theirs }) => theirs.some((their) => near(mark, their)))).toBe(true)
       }
@@ -100,21 +107,23 @@ const near = (a: Point, b: Point): boolean => Math.hypot(a.x - b.x, a.y - b.y) <
 
 describe('pages', () => {
   it('are named by row number and column letter, without I and O (ISO 5457)', () => {
-    expect([pageName(0, 0), pageName(1, 1), pageName(11, 8), pageName(0, 13), pageName(0, 24), pageName(2, 48)]).toEqual([
-      '1A',
-      '2B',
-      '12J',
-      '1P',
-      '1AA',
-      '3BA',
-    ])
+    expect([
+      pageName(0, 0),
+      pageName(1, 1),
+      pageName(11, 8),
+      pageName(0, 13),
+      pageName(0, 24),
+      pageName(2, 48),
+    ]).toEqual(['1A', '2B', '12J', '1P', '1AA', '3BA'])
   })
 
   it('name their neighbours', () => {
     const pages = pagesOf('points: 5, tip-angle: 45, across: 273', '{ size: A4 }')
     const joins = pages.map(({ name, furniture }) => [
       name,
-      furniture.flatMap((shape) => (shape.kind === 'label' && shape.text.startsWith('Joins') ? [shape.text] : [])).join(),
+      furniture
+        .flatMap((shape) => (shape.kind === 'label' && shape.text.startsWith('Joins') ? [shape.text] : []))
+        .join(),
     ])
     expect(Object.fromEntries(joins)).toEqual({
       '1A': 'Joins 1B right, 2A below',

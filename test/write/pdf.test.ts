@@ -29,7 +29,11 @@ const drawingsOf = (star: string, paper: string): PrintedDrawing[] => {
 }
 
 /** The points an independent reader must find for each path: ends of edges, and for arcs every point lies on the circle. */
-const expectDrawn = (drawing: Drawing, page: Page, strokes: Awaited<ReturnType<typeof readPdf>>[number]['strokes']) => {
+const expectDrawn = (
+  drawing: Drawing,
+  page: Page,
+  strokes: Awaited<ReturnType<typeof readPdf>>[number]['strokes'],
+) => {
   for (const shape of drawing.shapes) {
     if (shape.kind !== 'path') continue
     const onPage = (p: Point): Point => ({ x: p.x + page.shift.x, y: p.y + page.shift.y })
@@ -41,7 +45,12 @@ const expectDrawn = (drawing: Drawing, page: Page, strokes: Awaited<ReturnType<t
         closed === shape.closed &&
         edges(shape).every(({ from, arc }) => {
           if (!points.some((p) => distance(p, onPage(from)) < 0.01)) return false
-          return !arc || points.every((p) => Math.abs(distance(p, onPage(arc.centre)) - arc.radius) < 0.01 || edges(shape).length > 2)
+          return (
+            !arc ||
+            points.every(
+              (p) => Math.abs(distance(p, onPage(arc.centre)) - arc.radius) < 0.01 || edges(shape).length > 2,
+            )
+          )
         }),
     )
     expect(found, `${drawing.title}: a ${shape.layer} path from ${first?.x}, ${first?.y}`).toBeDefined()
@@ -75,8 +84,12 @@ describe('PDF read back by pdf.js', () => {
         const [from] = bar?.points ?? []
         if (!from) throw new Error('the bar is missing')
         const tick = (x: number) =>
-          strokes.some(({ points: [a] }) => a && Math.abs(a.x - from.x - x) < 0.001 && Math.abs(a.y - from.y) < 0.001)
-        expect([tick(0), tick(50), tick(100), tick(25.4), tick(50.8), tick(101.6)]).toEqual(Array(6).fill(true))
+          strokes.some(
+            ({ points: [a] }) => a && Math.abs(a.x - from.x - x) < 0.001 && Math.abs(a.y - from.y) < 0.001,
+          )
+        expect([tick(0), tick(50), tick(100), tick(25.4), tick(50.8), tick(101.6)]).toEqual(
+          Array(6).fill(true),
+        )
         expect(texts.join(' ')).toMatch(/100 mm.*4 in/)
       }
     }

@@ -1,0 +1,211 @@
+import { spawn } from 'node:child_process'
+import { createHash } from 'node:crypto'
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { REPOSITORY, starwright } from './starwright.js'
+
+let folder = ''
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'starwright-'))
+})
+afterEach(() => rmSync(folder, { recursive: true, force: true }))
+
+const EXAMPLE = join(REPOSITORY, 'shared/examples/winter-fair.yaml')
+
+const allFiles = (within: string): string[] =>
+  readdirSync(within, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(within.length + 1))
+    .sort()
+
+const sums = (within: string): Record<string, string> =>
+  Object.fromEntries(
+    allFiles(within).map((file) => [
+      file,
+      createHash('sha256')
+        .update(readFileSync(join(within, file)))
+        .digest('hex'),
+    ]),
+  )
+
+describe('make', () => {
+  it('writes every file of the order, the overview, the plan and their checksums', () => {
+    const { code, out, err } = starwright(['make', EXAMPLE, '--out', folder])
+    expect({ code, err }).toEqual({ code: 0, err: '' })
+    const files = allFiles(folder)
+    expect(files).toHaveLength(3 * 3 * 3 + 3)
+    for (const star of ['boathouse', 'bakery-window', 'chapel']) {
+      for (const drawing of ['arm-pattern', 'star-mat', 'backing']) {
+        for (const ending of ['svg', 'dxf', 'pdf']) {
+          const name = new RegExp(`^${star}/${star}-${drawing}-[0-9.]+x[0-9.]+mm\\.${ending}$`)
+          expect(
+            files.filter((file) => name.test(file)),
+            String(name),
+          ).toHaveLength(1)
+        }
+      }
+    }
+    const page = readFileSync(join(folder, 'index.html'), 'utf8')
+    for (const file of files.filter((each) => /(svg|dxf|pdf|txt)$/.test(each)))
+      expect(page).toContain(`href="${file}"`)
+    expect(out.startsWith(readFileSync(join(folder, 'cut-plan.txt'), 'utf8'))).toBe(true)
+    expect(out).toContain('213.5 × 203.1 mm  boathouse/boathouse-backing-213.5x203.1mm')
+    const { 'checksums.sha256': own, ...others } = sums(folder)
+    expect(own).toBeDefined()
+    expect(readFileSync(join(folder, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(
+      Object.entries(others)
+        .map(([file, sum]) => `${sum}  ${file}`)
+        .sort(),
+    )
+  })
+
+  it('gives the same bytes again, in another folder and time zone', () => {
+    const other = join(folder, 'b')
+    starwright(['make', EXAMPLE, '--out', join(folder, 'a')], {
+      env: { TZ: 'Pacific/Auckland', LANG: 'de_DE.UTF-8' },
+    })
+    starwright(['make', EXAMPLE, '--out', other], { env: { TZ: 'UTC' } })
+    expect(sums(join(folder, 'a'))).toEqual(sums(other))
+  })
+
+  it('replaces its own files and removes those of stars that are gone, but nothing else', () => {
+    starwright(['make', EXAMPLE, '--out', folder])
+    writeFileSync(join(folder, 'my-notes.txt'), 'fir for the chapel')
+    writeFileSync(join(folder, 'chapel/photo.txt'), 'mine')
+    const { code } = starwright(['make', EXAMPLE, '--out', folder, '--star', 'Boathouse', '--quiet'])
+    expect(code).toBe(0)
+    const files = allFiles(folder)
+    expect(files.filter((file) => file.startsWith('boathouse/'))).toHaveLength(9)
+    expect(files.filter((file) => file.startsWith('bakery-window/'))).toEqual([])
+    expect(files.filter((file) => file.startsWith('chapel/'))).toEqual(['chapel/photo.txt'])
+    expect(files).toContain('my-notes.txt')
+    expect(existsSync(join(folder, 'bakery-window'))).toBe(false)
+  })
+
+  it('stops before it would overwrite a file it did not write, or one that was changed', () => {
+    writeFileSync(join(folder, 'index.html'), 'my own page')
+    const first = starwright(['make', EXAMPLE, '--out', folder])
+    expect(first.code).toBe(2)
+    expect(first.err).toContain('index.html there was not written by starwright, or was changed since')
+    expect(allFiles(folder)).toEqual(['index.html'])
+    rmSync(join(folder, 'index.html'))
+    starwright(['make', EXAMPLE, '--out', folder])
+    writeFileSync(join(folder, 'cut-plan.txt'), 'with my remarks')
+    const again = starwright(['make', EXAMPLE, '--out', folder, '--kerf', '3mm'])
+    expect(again.code).toBe(2)
+    expect(readFileSync(join(folder, 'cut-plan.txt'), 'utf8')).toBe('with my remarks')
+  })
+
+  it('a bad order writes nothing and makes no folder', () => {
+    const out = join(folder, 'new')
+    const { code, err } = starwright(['make', '-', '--out', out], { input: 'stars: [{ points: 5 }]' })
+    expect(code).toBe(2)
+    expect(err.endsWith('Nothing was written.\n')).toBe(true)
+    expect(existsSync(out)).toBe(false)
+  })
+
+  it('a file where the folder should be, and a folder that cannot be written, are told', () => {
+    writeFileSync(join(folder, 'taken'), '')
+    expect(starwright(['make', EXAMPLE, '--out', join(folder, 'taken')]).err).toContain(
+      'Choose another folder.',
+    )
+    mkdirSync(join(folder, 'index.html'))
+    const inTheWay = starwright(['make', EXAMPLE, '--out', folder])
+    expect({ code: inTheWay.code, told: /That is a folder/.test(inTheWay.err) }).toEqual({
+      code: 2,
+      told: true,
+    })
+    chmodSync(folder, 0o755)
+  })
+
+  it('interrupted at any moment, it leaves each earlier file whole and no half-written ones', async () => {
+    starwright(['make', EXAMPLE, '--out', folder])
+    const before = sums(folder)
+    const after = join(folder, '..', `${folder.split('/').at(-1)}-after`)
+    starwright(['make', EXAMPLE, '--out', after, '--kerf', '3mm'])
+    const changed = sums(after)
+    rmSync(after, { recursive: true })
+    for (const delay of [60, 150, 250, 350, 450, 550]) {
+      await interrupted(['make', EXAMPLE, '--out', folder, '--kerf', '3mm'], delay)
+      const now = sums(folder)
+      for (const [file, sum] of Object.entries(now)) {
+        if (file === 'checksums.sha256' || file.startsWith('.unfinished')) continue
+        expect([before[file], changed[file]], file).toContain(sum)
+      }
+      expect(
+        Object.keys(now).filter((file) => !file.startsWith('.unfinished')).length,
+      ).toBeGreaterThanOrEqual(30)
+    }
+    // And the next whole run finds its way through whatever was left.
+    expect(starwright(['make', EXAMPLE, '--out', folder, '--kerf', '3mm']).code).toBe(0)
+    for (const [file, sum] of Object.entries(changed)) expect(sums(folder)[file], file).toBe(sum)
+  })
+})
+
+const interrupted = (words: readonly string[], delay: number): Promise<void> =>
+  new Promise((resolve) => {
+    const child = spawn(process.execPath, [join(REPOSITORY, 'dist/cli/starwright.js'), ...words], {
+      stdio: 'ignore',
+    })
+    const timer = setTimeout(() => child.kill('SIGKILL'), delay)
+    child.on('exit', () => {
+      clearTimeout(timer)
+      resolve()
+    })
+  })
+
+describe('draw', () => {
+  it.each([
+    ['svg', /^<\?xml|^<svg/],
+    ['dxf', /AC1009/],
+    ['pdf', /^%PDF-1\.7/],
+  ])('writes one drawing as %s', (ending, mark) => {
+    const file = join(folder, `chapel.${ending}`)
+    const { code, out } = starwright(['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', file])
+    expect(code).toBe(0)
+    expect(out).toBe(`Chapel: backing, 232.2 × 232.2 mm: ${file}\n`)
+    expect(readFileSync(file, 'latin1')).toMatch(mark)
+    expect(allFiles(folder)).toEqual([`chapel.${ending}`])
+  })
+
+  it('writes DXF R2000 on request', () => {
+    const file = join(folder, 'b.dxf')
+    starwright(['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', file, '--dxf', 'r2000'])
+    expect(readFileSync(file, 'latin1')).toContain('AC1015')
+  })
+
+  it.each([
+    [
+      ['draw', 'backing', EXAMPLE, '--to', 'x.svg'],
+      'The order has 3 stars: say which one to draw, "Boathouse", "Bakery window", "Chapel".',
+    ],
+    [
+      ['draw', 'backing', '--points', '5', '--tip-angle', '45', '--across', '300', '--to', 'x.svg'],
+      'Ask for one: backing: { shape: star, inset: 12 mm } in the order, or --backing star.',
+    ],
+    [
+      ['draw', 'star-mat', EXAMPLE, '--star', 'Chapel', '--to', 'x.png'],
+      'Allowed: a file that ends in .svg, .dxf or .pdf.',
+    ],
+    [
+      ['draw', 'star-mat', EXAMPLE, '--star', 'Chapell', '--to', 'x.svg'],
+      'Did you mean Chapel? Allowed: "Boathouse", "Bakery window", "Chapel".',
+    ],
+  ])('%j is refused with the way out', (words, advice) => {
+    const { code, err } = starwright(words, { cwd: folder })
+    expect(code).toBe(2)
+    expect(err).toContain(advice)
+    expect(allFiles(folder)).toEqual([])
+  })
+})
