@@ -52,7 +52,7 @@ const starSection = (star: StarPlan, plan: Plan, drawings: readonly ShownDrawing
   const wedge = star.firstCut.wedge || star.jointCut.wedge ? ', with a fence wedge' : ''
   return `<section>
 <h2>${escaped(name)}</h2>
-<p>${quantity} × ${star.star.points} points, ${escaped(showLength(star.star.across, lengths))} across.
+<p>${quantity === 1 ? '1 star' : `${quantity} stars`} of ${star.star.points} points, ${escaped(showLength(star.star.across, lengths))} across.
 First cut <b>${showAngle(star.firstCut.reading)}</b>, joint cuts <b>${showAngle(star.jointCut.reading)}</b>${wedge}, stop <b>${escaped(showSetting(star.stop, lengths))}</b>.</p>
 ${star.warnings.map(({ text }) => `<p class="caution">${escaped(text)}</p>`).join('\n')}
 <div class="drawings">

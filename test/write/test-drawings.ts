@@ -80,11 +80,11 @@ const outline: fc.Arbitrary<Outline> = fc
     closed: fc.boolean(),
     vertices: fc.array(fc.record({ x: coordinate, y: coordinate, bulge }), { minLength: 3, maxLength: 9 }),
   })
-  .filter(({ vertices }) =>
-    vertices.every((vertex, index) => apart(vertex, vertices[index + 1] ?? vertices[0])),
-  )
+  .map(({ closed, vertices }) => ({ closed, vertices: vertices.filter(standsApart) }))
+  .filter(({ vertices }) => vertices.length >= 3)
 
-const apart = (a: Vertex, b: Vertex | undefined): boolean => !b || Math.hypot(a.x - b.x, a.y - b.y) > 0.01
+const standsApart = (vertex: Vertex, index: number, all: readonly Vertex[]): boolean =>
+  all.slice(0, index).every((earlier) => Math.hypot(earlier.x - vertex.x, earlier.y - vertex.y) > 0.01)
 
 const words = fc.oneof(
   fc.constantFrom(...HOSTILE_TEXTS),
