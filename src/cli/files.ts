@@ -4,6 +4,7 @@ import { dirname, join, resolve } from 'node:path'
 import { text } from 'node:stream/consumers'
 import type { MadeFile } from '../make.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
+import { STANDARD_INPUT } from './standard-input.js'
 
 /*
  * The only code that touches a disk.
@@ -13,9 +14,6 @@ import { done, type Outcome, type Problem, refused, showGiven } from '../order/p
 const CHECKSUMS = 'checksums.sha256'
 
 const LARGEST_ORDER = 1024 * 1024
-
-/** Stands for standard input where a file is asked for; no file can have this name. */
-export const STANDARD_INPUT = '\0'
 
 /** The text of an order file. */
 export const readOrder = async (file: string): Promise<Outcome<string>> => {

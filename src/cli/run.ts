@@ -2,8 +2,8 @@ import yargs, { type Argv } from 'yargs'
 import { DRAWING_NAMES } from '../compose/drawing-names.js'
 import { ORDER_FLAGS } from '../order/flags.js'
 import { didYouMean } from '../order/unknown-keys.js'
-import { STANDARD_INPUT } from './files.js'
 import { addOrderFlags, type Typed } from './order-flags.js'
+import { STANDARD_INPUT } from './standard-input.js'
 import { fault, usageError } from './terminal.js'
 
 /** A mistake in the words of the command line itself, as yargs tells it. */

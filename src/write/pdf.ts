@@ -27,7 +27,7 @@ interface PenState {
  * machines and the bytes must not.
  */
 export const writePdf = async ({ drawing, pages }: PrintedDrawing): Promise<Uint8Array> => {
-  const { default: PDFDocument } = await import('pdfkit')
+  const PDFDocument = await loadPdfkit()
   const document = new PDFDocument({
     autoFirstPage: false,
     compress: false,
@@ -60,6 +60,18 @@ export const writePdf = async ({ drawing, pages }: PrintedDrawing): Promise<Uint
   }
   document.end()
   return bytes
+}
+
+/** The browser's build of pdfkit, which knows no font until it is given one; in Node it finds its own. */
+interface BrowserPdfkit {
+  readonly registerStdFonts?: (metrics: object) => void
+}
+
+const loadPdfkit = async () => {
+  const pdfkit = await import('pdfkit')
+  const { registerStdFonts } = pdfkit as BrowserPdfkit
+  if (registerStdFonts) registerStdFonts((await import('pdfkit/standard-fonts/Helvetica')).default)
+  return pdfkit.default
 }
 
 const minus = (a: Point, b: Point): Point => point(a.x - b.x, a.y - b.y)

@@ -1,0 +1,160 @@
+/*
+ * Ratios, each between two things measured by turns in one run, so that a busy machine slows both. Run: npm run bench
+ */
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { cpus, tmpdir } from 'node:os'
+import { join } from 'node:path'
+import makerjs from 'makerjs'
+import PDFDocument from 'pdfkit'
+import { drawingExtents } from '../../src/drawing/bounds.js'
+import type { Drawing, Path } from '../../src/drawing/model.js'
+import { edges, moved } from '../../src/geometry/outline.js'
+import { point } from '../../src/geometry/point.js'
+import { solveStar, starOutline } from '../../src/geometry/star.js'
+import type { Page } from '../../src/paper/page.js'
+import { degrees, mm, toPoints } from '../../src/units/convert.js'
+import { writePdf } from '../../src/write/pdf.js'
+import { writeSvg } from '../../src/write/svg.js'
+
+const BUILT = 'dist/cli/starwright.js'
+const ORDER = 'shared/examples/winter-fair.yaml'
+
+const median = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN
+
+const timed = async (work: () => unknown): Promise<number> => {
+  const start = performance.now()
+  await work()
+  return performance.now() - start
+}
+
+/** Medians of two kinds of work done by turns. */
+const byTurns = async (
+  rounds: number,
+  ours: () => unknown,
+  theirs: () => unknown,
+): Promise<[number, number]> => {
+  const times: [number, number][] = []
+  for (let round = 0; round < rounds + 2; round++) times.push([await timed(ours), await timed(theirs)])
+  const warm = times.slice(2)
+  return [median(warm.map(([a]) => a)), median(warm.map(([, b]) => b))]
+}
+
+const report = (what: string, [ours, theirs]: readonly [number, number], goal: string): void =>
+  console.log(
+    `${what.padEnd(58)} ${ours.toFixed(1).padStart(8)} ms ${theirs.toFixed(1).padStart(8)} ms ${(ours / theirs).toFixed(2).padStart(6)} x  (${goal})`,
+  )
+
+const node = (...words: string[]) => spawnSync(process.execPath, words, { encoding: 'utf8' })
+
+const STARS = 400
+
+const starPaths = (): Path[] => {
+  const star = solveStar(12, degrees(40), 'radius', mm(100))
+  return Array.from({ length: STARS }, (_, index) => ({
+    kind: 'path' as const,
+    layer: 'PATTERN' as const,
+    ...moved(starOutline(star), point((index % 20) * 210, Math.floor(index / 20) * 210)),
+  }))
+}
+
+const drawing: Drawing = {
+  kind: 'bench',
+  title: 'bench',
+  trueSize: { across: mm(4200), height: mm(4200) },
+  shapes: starPaths(),
+}
+
+const makerModel = () => ({
+  units: makerjs.unitType.Millimeter,
+  models: Object.fromEntries(
+    starPaths().map(({ vertices }, index) => [
+      `star${index}`,
+      new makerjs.models.ConnectTheDots(
+        true,
+        vertices.map(({ x, y }): [number, number] => [x, y]),
+      ),
+    ]),
+  ),
+})
+
+const bareModel = makerModel()
+
+const bareSvg = (): string =>
+  makerjs.exporter.toSVG(bareModel, { accuracy: 1e-4, units: makerjs.unitType.Millimeter })
+
+const { min, max } = drawingExtents(drawing)
+const page: Page = {
+  name: '1A',
+  across: mm(max.x - min.x + 20),
+  along: mm(max.y - min.y + 20),
+  window: { min: point(10, 10), max: point(10 + max.x - min.x, 10 + max.y - min.y) },
+  shift: point(10 - min.x, 10 - min.y),
+  furniture: [],
+}
+
+const barePdf = (): Promise<number> =>
+  new Promise((resolve) => {
+    const document = new PDFDocument({ autoFirstPage: false, compress: false, pdfVersion: '1.7' })
+    let size = 0
+    document.on('data', (chunk: Uint8Array) => {
+      size += chunk.length
+    })
+    document.on('end', () => resolve(size))
+    document.addPage({ size: [toPoints(page.across), toPoints(page.along)], margin: 0 })
+    document.lineWidth(1).strokeColor('#000000')
+    for (const shape of drawing.shapes as readonly Path[]) {
+      const [start] = shape.vertices
+      if (!start) continue
+      const x = (at: number) => toPoints(at + page.shift.x)
+      const y = (at: number) => toPoints(page.along - at - page.shift.y)
+      document.moveTo(x(start.x), y(start.y))
+      for (const { to } of edges(shape).slice(0, -1)) document.lineTo(x(to.x), y(to.y))
+      document.closePath()
+    }
+    document.stroke()
+    document.end()
+  })
+
+console.log(`Node ${process.version}, ${cpus().length} cores. Ours, theirs, ratio; medians by turns.\n`)
+
+report(
+  'plan with flags : node -e 0, whole processes',
+  await byTurns(
+    25,
+    () => node(BUILT, 'plan', '--points', '5', '--tip-angle', '45', '--board-width', '70'),
+    () => node('-e', '0'),
+  ),
+  'at most 2.5',
+)
+report(
+  'plan of the example order : node -e 0',
+  await byTurns(
+    25,
+    () => node(BUILT, 'plan', ORDER),
+    () => node('-e', '0'),
+  ),
+  'at most 2.5',
+)
+report(
+  `SVG of ${STARS} stars of 24 edges : makerjs exporter`,
+  await byTurns(30, () => writeSvg(drawing), bareSvg),
+  'at most 1',
+)
+report(
+  `PDF of the same ${STARS * 24} edges : bare pdfkit`,
+  await byTurns(40, () => writePdf({ drawing, pages: [page] }), barePdf),
+  'at most 1.2',
+)
+
+const folder = mkdtempSync(join(tmpdir(), 'starwright-bench-'))
+const tellCpu =
+  'data:text/javascript,process.on("exit",()=>process.stderr.write(JSON.stringify(process.cpuUsage())))'
+const cpu = Array.from({ length: 7 }, () => {
+  const { stderr } = node('--import', tellCpu, BUILT, 'make', ORDER, '--out', folder)
+  const { user, system } = JSON.parse(stderr)
+  return (user + system) / 1e6
+})
+rmSync(folder, { recursive: true })
+console.log(`make of the example order: ${median(cpu).toFixed(2)} s of CPU (at most 1.5 s)`)
