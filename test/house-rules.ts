@@ -46,7 +46,7 @@ const importsOf = ({ text }: SourceFile): string[] =>
   )
 
 const withoutComments = (text: string): string =>
-  text.replaceAll(/^\s*\/\*[^]*?\*\//gm, '').replaceAll(/^\s*\/\/.*$/gm, '')
+  text.replaceAll(/^\s*\/\*[\s\S]*?\*\//gm, '').replaceAll(/^\s*\/\/.*$/gm, '')
 
 const brokenDirection = (file: SourceFile): string[] => {
   const room = roomOf(file.path)

@@ -36,13 +36,11 @@ export const boardUse = (
   return undefined
 }
 
-/** Each stretch of sound wood gives whole blanks after its own first trim. */
-const blanksOn = (board: Board, blank: Blank): number =>
-  soundStretches(board).reduce(
-    (count, stretch) =>
-      count + Math.max(0, Math.floor((stretch - blank.firstTrim) / blank.pitch + SAME_POINT)),
-    0,
-  )
+/** Each stretch of sound wood gives whole blanks after its own slant; the board's end costs its allowance besides. */
+const blanksOn = (board: Board, { pitch, slant, firstTrim }: Blank): number =>
+  soundStretches(board)
+    .map((stretch, index) => stretch - (index === 0 ? firstTrim : slant))
+    .reduce((count, room) => count + Math.max(0, Math.floor(room / pitch + SAME_POINT)), 0)
 
 const soundStretches = ({ length, defects }: Board): number[] => {
   const sorted = [...defects].sort((a, b) => a.from - b.from)

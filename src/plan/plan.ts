@@ -105,7 +105,7 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const area = kiteArea(star)
   const boardPerStar = mm(blank.firstTrim + star.points * blank.pitch)
   const use = boardUse(shop.boards, star.armStrip, order.thickness, blank, arms)
-  const reaches = shop.saw.crosscut === undefined || blank.cutLength <= shop.saw.crosscut + SHOP
+  const reaches = shop.saw.crosscut === undefined || blank.longestCut <= shop.saw.crosscut + SHOP
   const plan = {
     order,
     star,

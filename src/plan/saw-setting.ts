@@ -42,7 +42,9 @@ const fenceWedge = (saw: Saw, miter: Degrees): FenceWedge | undefined =>
 export const nearestMark = (saw: Saw, reading: Degrees): Degrees => {
   const line = Math.round(reading / saw.readsTo)
   const lines = [line - 1, line, line + 1].map((index) => degrees(index * saw.readsTo))
-  const reachable = [...lines, ...saw.detents].filter((mark) => mark >= 0 && mark <= saw.limit + SAME_ANGLE)
+  const reachable = [...lines, ...saw.detents]
+    .filter((mark) => mark >= 0 && mark <= saw.limit + SAME_ANGLE)
+    .sort((a, b) => a - b)
   return reachable.reduce(
     (best, mark) => (Math.abs(mark - reading) < Math.abs(best - reading) - SAME_ANGLE ? mark : best),
     degrees(0),

@@ -77,12 +77,12 @@ const wedgeWay = (cut: string, { miter, wedge, reading }: PlannedCut): string =>
   `${cut} of ${showAngle(degrees(Math.abs(miter)))} with a fence wedge of ${showAngle(wedge?.angle ?? degrees(0))} and the saw at ${showAngle(reading)}`
 
 const crosscut = ({ blank }: Draft, { saw }: Shop, show: Show): Warning[] =>
-  saw.crosscut === undefined || blank.cutLength <= saw.crosscut + SHOP
+  saw.crosscut === undefined || blank.longestCut <= saw.crosscut + SHOP
     ? []
     : [
         {
           code: 'crosscut',
-          text: `The first cut is ${show(blank.cutLength)} long; the saw reaches ${show(saw.crosscut)}. Use a narrower board or a larger tip angle.`,
+          text: `The longest cut goes through ${show(blank.longestCut)} of wood; the saw reaches ${show(saw.crosscut)}. Make the star smaller or choose another tip angle.`,
         },
       ]
 

@@ -1,13 +1,16 @@
-"""Opens each DXF file with ezdxf as a damaged one would be opened, and says in JSON what had to be repaired."""
+"""Opens each DXF file with ezdxf, first strictly and then as a damaged one would be opened; says in JSON what had to
+be repaired."""
 
 import json
 import sys
 from collections import Counter
 
+import ezdxf
 from ezdxf import recover
 
 
 def audit(path):
+    ezdxf.readfile(path)
     document, auditor = recover.readfile(path)
     entities = list(document.modelspace())
     return {

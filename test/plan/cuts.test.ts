@@ -13,7 +13,7 @@ const saw = (limit: number): Saw => ({
 })
 
 const POINTS = Array.from({ length: 22 }, (_, index) => index + 3)
-const LIMITS = [1, 10, 20, 30, 40, 45, 47, 50, 52, 60, 75]
+const LIMITS = [5, 10, 20, 30, 40, 45, 47, 50, 52, 60, 75]
 
 /** From the angles of the arm alone: the cut at the tip makes its angle with the edge, the joint cut the side angle. */
 const cutsOf = (points: number, tip: number) => {

@@ -27,3 +27,20 @@ export const headerValues = (groups: readonly Group[], name: string): string[] =
   const end = rest.findIndex(({ code }) => code === 9 || code === 0)
   return rest.slice(0, end).map(({ value }) => value)
 }
+
+/** Everything from a group 0 up to the next: an entity, a table's entry, a section's begin or end. */
+export interface DxfRecord {
+  readonly type: string
+  readonly groups: readonly Group[]
+}
+
+export const dxfRecords = (groups: readonly Group[]): DxfRecord[] => {
+  const starts = groups.flatMap(({ code }, index) => (code === 0 ? [index] : []))
+  return starts.map((start, index) => ({
+    type: groups[start]?.value ?? '',
+    groups: groups.slice(start + 1, starts[index + 1]),
+  }))
+}
+
+export const valuesOf = ({ groups }: DxfRecord, wanted: number): string[] =>
+  groups.filter(({ code }) => code === wanted).map(({ value }) => value)

@@ -171,22 +171,6 @@ describe('the header of a DXF file', () => {
   })
 })
 
-// ezdxf documentation, "DXF internals": handles are unique, owners exist, $HANDSEED is above the highest handle.
-it('DXF R2000 gives every object a handle of its own and an owner that exists', () => {
-  const groups = dxfGroups(writeDxf(SAMPLER, 'r2000'))
-  const [seed = ''] = headerValues(groups, '$HANDSEED')
-  const handles = groups
-    .filter(({ code, value }) => (code === 5 && value !== seed) || code === 105)
-    .map(({ value }) => Number.parseInt(value, 16))
-  expect(new Set(handles).size).toBe(handles.length)
-  expect(Math.min(...handles)).toBeGreaterThan(0)
-  expect(Math.max(...handles)).toBeLessThan(Number.parseInt(seed, 16))
-  const known = new Set([0, ...handles])
-  const pointers = groups.filter(({ code }) => code === 330 || code === 340 || code === 350)
-  expect(pointers.length).toBeGreaterThan(30)
-  expect(pointers.filter(({ value }) => !known.has(Number.parseInt(value, 16)))).toEqual([])
-})
-
 // AutoCAD R12: symbol names hold letters, digits, $, - and _, at most 31 of them.
 it.each([
   ['CUT-OUTSIDE', 'CUT-OUTSIDE'],
