@@ -22,7 +22,7 @@ export const orderSchema = (units: Units) => {
   const saw = group({
     limit: v.optional(
       angleField({
-        above: 5,
+        above: 2,
         most: 75,
         says: 'Steepest miter angle the saw reaches, from square',
         wayOut: 'Read it off the saw: most stop between 45 and 60.',

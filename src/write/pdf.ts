@@ -142,7 +142,7 @@ const drawShapes = (document: Document, shapes: readonly Shape[], shift: Point, 
 }
 
 const takePen = (document: Document, { width, dashes }: Pen, colour: string): void => {
-  document.lineWidth(toPoints(width)).lineJoin('round').lineCap('round').strokeColor(colour)
+  document.lineWidth(toPoints(width)).lineJoin('round').lineCap('butt').strokeColor(colour)
   const [first, ...rest] = dashes.map((dash) => toPoints(dash))
   if (first === undefined) document.undash()
   else document.dash([first, ...rest] as unknown as number, {})

@@ -41,7 +41,7 @@ const layerGroup = (drawing: Drawing, layer: Layer, corner: Point): string[] => 
   if (paths.length + texts.length === 0) return []
   const look = `fill="none" stroke="${layer.colour}"${penAttributes(PENS[layer.pen])}`
   return [
-    `<g id="${layer.name}" ${look} stroke-linecap="round" stroke-linejoin="round">`,
+    `<g id="${layer.name}" ${look} stroke-linejoin="round">`,
     `<title>${escaped(layer.title)}</title>`,
     ...paths,
     ...texts,

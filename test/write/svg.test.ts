@@ -84,15 +84,15 @@ describe('an SVG file', () => {
     expect(writeSvg(drawing)).toBe(`<?xml version="1.0" encoding="UTF-8"?>
 <svg xmlns="http://www.w3.org/2000/svg" width="30mm" height="30mm" viewBox="0 0 30 30">
 <title>Porch star: backing</title>
-<g id="CUT-INSIDE" fill="none" stroke="#CC79A7" stroke-width="0.5" stroke-linecap="round" stroke-linejoin="round">
+<g id="CUT-INSIDE" fill="none" stroke="#CC79A7" stroke-width="0.5" stroke-linejoin="round">
 <title>Cut first: holes and openings</title>
 <path d="M19 15A3.9999 3.9999 0 0 0 11 15A3.9999 3.9999 0 0 0 19 15Z"/>
 </g>
-<g id="CUT-OUTSIDE" fill="none" stroke="#D55E00" stroke-width="0.5" stroke-linecap="round" stroke-linejoin="round">
+<g id="CUT-OUTSIDE" fill="none" stroke="#D55E00" stroke-width="0.5" stroke-linejoin="round">
 <title>Cut last: outlines</title>
 <path d="M5 25L25 25L25 5L5 5Z"/>
 </g>
-<g id="NOTE" fill="none" stroke="#000000" stroke-width="0.25" stroke-linecap="round" stroke-linejoin="round">
+<g id="NOTE" fill="none" stroke="#000000" stroke-width="0.25" stroke-linejoin="round">
 <title>Notes</title>
 <text x="15" y="23" font-family="Helvetica, Arial, sans-serif" font-size="4.8747" text-anchor="middle" fill="#000000" stroke="none">UP</text>
 </g>
