@@ -1,7 +1,7 @@
 import { type FlagValues, ORDER_FLAGS, type OrderFlag, SHAPE_KEYS, SIZE_KEYS } from './flags.js'
-import { type Problem, showGiven } from './problem.js'
+import { harmless, type Problem, showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
-import { starName } from './star-name.js'
+import { isNamed, noSuchStar, starName } from './star-name.js'
 
 type Group = Record<string, unknown>
 
@@ -53,23 +53,25 @@ export const applyFlags = (root: unknown, values: FlagValues, star: string | und
 }
 
 const overrideNote = (flag: OrderFlag, value: unknown, before: unknown): string => {
-  const shown = value === true ? `--${flag.name}` : `--${flag.name} ${String(value)}`
+  const shown = harmless(value === true ? `--${flag.name}` : `--${flag.name} ${String(value)}`)
   return before === undefined
     ? `${shown} (the order leaves it open)`
     : `${shown} (the order says ${plain(before)})`
 }
 
 const plain = (value: unknown): string =>
-  Array.isArray(value) ? value.map(String).join(', ') : showGiven(value)
+  Array.isArray(value) ? value.map(showGiven).join(', ') : showGiven(value)
 
+/** The star the star flags are for; an order that has none yet gets its first. */
 const targetStar = (order: Group, star: string | undefined): { index: number } | { problem: Problem } => {
+  order.stars ??= [{}]
   const stars = Array.isArray(order.stars) ? order.stars : []
+  const names = stars.map((entry, position) => starName(entry, position, stars.length))
   if (star !== undefined) {
-    const index = stars.findIndex((entry, position) => starName(entry, position, stars.length) === star)
-    return { index: Math.max(0, index) }
+    const index = names.findIndex((name) => isNamed(name, star))
+    return index < 0 ? { problem: noSuchStar(star, names) } : { index }
   }
   if (stars.length < 2) return { index: 0 }
-  const names = stars.map((entry, position) => starName(entry, position, stars.length))
   return {
     problem: {
       place: '--star',

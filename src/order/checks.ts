@@ -51,10 +51,15 @@ const boardChecks = (board: Group | undefined, path: Path, units: Units): PathPr
     const from = lengthOf(defect?.from, units)
     const to = lengthOf(defect?.to, units)
     if (from === undefined || to === undefined) return []
-    const at = { path: [...path, 'defects', index], given: `from ${defect?.from} to ${defect?.to}` }
+    const at = {
+      path: [...path, 'defects', index],
+      given: `from ${showGiven(defect?.from)} to ${showGiven(defect?.to)}`,
+    }
     if (from >= to) return [{ ...at, advice: 'Allowed: from less than to, both measured from the same end.' }]
     if (length !== undefined && to > length) {
-      return [{ ...at, advice: `Allowed: up to the board's length, ${board?.length}. Measure again.` }]
+      return [
+        { ...at, advice: `Allowed: up to the board's length, ${showGiven(board?.length)}. Measure again.` },
+      ]
     }
     return []
   })
@@ -167,7 +172,7 @@ const chamferChecks = (star: Group, path: Path, units: Units): PathProblem[] => 
         {
           path: [...path, 'chamfer'],
           given: showGiven(star.chamfer),
-          advice: `Allowed: less than the arm's thickness, ${star.thickness}.`,
+          advice: `Allowed: less than the arm's thickness, ${showGiven(star.thickness)}.`,
         },
       ]
     : []

@@ -9,8 +9,8 @@ import type { Board, Order, Panel, Paper, Shop, StarOrder, StarShape } from './o
 import { done, type Outcome, type Problem, refused, showGiven } from './problem.js'
 import { type Path, readYaml, type Source } from './read-yaml.js'
 import { orderSchema, paperName, type WrittenOrder } from './schema.js'
-import { fileNameOf, starName } from './star-name.js'
-import { didYouMean, type PathProblem, unknownKeys } from './unknown-keys.js'
+import { fileNameOf, isNamed, noSuchStar, starName } from './star-name.js'
+import { type PathProblem, unknownKeys } from './unknown-keys.js'
 
 /** What an order is made from: a file's text, flags, or flags over a file. */
 export interface OrderInput {
@@ -45,15 +45,31 @@ export const parseOrder = ({ text, flags = {}, star }: OrderInput): Outcome<Orde
     const line = flag === undefined ? source.value?.lineOf(path) : undefined
     return { place: flag ?? showPath(path), ...(line === undefined ? {} : { line }), given, advice }
   }
-  const pathProblems = [
-    ...unknownKeys(schema, root),
+  const misplaced = unknownKeys(schema, root)
+  const lists = misplaced.filter(({ given }) => given === 'a list')
+  const others = [
     ...(parsed.issues ?? []).filter(({ expected }) => expected !== 'never').map(schemaProblem),
     ...crossChecks(root, units),
-  ]
-  const all = [...problems, ...pathProblems.map(locate)]
-  if (all.length > 0 || !parsed.success) return refused(inOrder(all))
+  ].filter(({ path }) => !lists.some((list) => isWithin(path, list.path)))
+  const pathProblems = [...misplaced, ...others]
+  if (problems.length + pathProblems.length > 0 || !parsed.success) {
+    const located = pathProblems.slice(0, MOST_TOLD).map(locate)
+    const untold = pathProblems.length - located.length
+    return refused([...problems, ...inOrder(located), ...(untold > 0 ? [moreProblems(untold)] : [])])
+  }
   return onlyStar(toOrder(parsed.output, units, overridden), star)
 }
+
+/** More than this nobody reads; the first ones are mended first. */
+const MOST_TOLD = 60
+
+const moreProblems = (count: number): Problem => ({
+  place: 'order',
+  given: `${count} more mistakes`,
+  advice: 'Mend the ones above first.',
+})
+
+const isWithin = (path: Path, outer: Path): boolean => outer.every((step, index) => path[index] === step)
 
 const writtenUnits = (root: unknown): Units =>
   typeof root === 'object' && root !== null && 'units' in root && root.units === 'in' ? 'in' : 'mm'
@@ -90,16 +106,15 @@ const inOrder = (problems: readonly Problem[]): Problem[] =>
 
 const onlyStar = (order: Order, name: string | undefined): Outcome<Order> => {
   if (name === undefined) return done(order)
-  const stars = order.stars.filter((star) => star.name === name || star.fileName === name)
-  if (stars.length > 0) return done({ ...order, stars })
-  const names = order.stars.map((star) => star.name)
-  return refused([
-    {
-      place: '--star',
-      given: showGiven(name),
-      advice: `${didYouMean(name, names)}Allowed: ${names.map((each) => showGiven(each)).join(', ')}.`,
-    },
-  ])
+  const stars = order.stars.filter((star) => isNamed(star.name, name))
+  return stars.length > 0
+    ? done({ ...order, stars })
+    : refused([
+        noSuchStar(
+          name,
+          order.stars.map((star) => star.name),
+        ),
+      ])
 }
 
 const toOrder = (written: WrittenOrder, units: Units, overridden: readonly string[]): Order => {

@@ -18,13 +18,20 @@ export type Outcome<Value> =
 export const done = <Value>(value: Value): Outcome<Value> => ({ ok: true, value })
 export const refused = (problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems })
 
-/** `stars[0].tip-angle, line 12: given 190. A 5-point star needs …` */
+/** `stars[0].tip-angle, line 12: given 190. A 5-point star needs …` on one line, with nothing in it that can act. */
 export const showProblem = ({ place, line, given, advice }: Problem): string =>
-  `${place}${line === undefined ? '' : `, line ${line}`}: given ${given}. ${advice}`
+  harmless(`${place}${line === undefined ? '' : `, line ${line}`}: given ${given}. ${advice}`)
+
+/** Control characters, direction marks and line breaks made visible as `\u001b`. */
+export const harmless = (text: string): string =>
+  text.replace(
+    /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\u00a0\u2028\u2029]/gu,
+    (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
+  )
 
 const LONGEST_SHOWN = 60
 
-/** A given value in one short printable line: quotes and escapes around text, so that nothing in it can act. */
+/** A given value in one short printable line: quotes and escapes around text. */
 export const showGiven = (value: unknown): string => {
   if (value === undefined) return 'nothing'
   if (value === null) return 'an empty value'
@@ -32,11 +39,7 @@ export const showGiven = (value: unknown): string => {
   if (typeof value === 'object') return 'a group of keys'
   if (typeof value !== 'string') return String(value)
   const shown = value.length > LONGEST_SHOWN ? `${value.slice(0, LONGEST_SHOWN)}...` : value
-  return `${escaped(shown)}${value.length > LONGEST_SHOWN ? ` (${value.length} characters)` : ''}`
-}
-
-const escaped = (text: string): string =>
-  JSON.stringify(text).replace(
-    /[\u007f-\u00a0\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]/g,
-    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  return harmless(
+    `${JSON.stringify(shown)}${value.length > LONGEST_SHOWN ? ` (${value.length} characters)` : ''}`,
   )
+}

@@ -11,7 +11,8 @@ export interface Source {
   readonly lineOf: (path: Path) => number | undefined
 }
 
-const LARGEST_FILE = 256 * 1024
+/** An order of 100 stars takes half of it; the parser's work grows with the square of the number of keys. */
+const LARGEST_FILE = 64 * 1024
 const DEEPEST = 20
 
 /** Reads YAML 1.2 or JSON (which is YAML), refusing tags, repeated keys, deep nesting and runaway aliases. */
@@ -44,9 +45,10 @@ export const readYaml = (text: string): Outcome<Source> => {
     return done({ root, lineOf: (path) => lineOf(contents, path, lines) })
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error
-    return refused([
-      whole('too many repeated aliases', 'Write the values out instead of repeating them with *.'),
-    ])
+    const given = error.message.startsWith('Excessive')
+      ? 'too many repeated aliases'
+      : 'an alias without its anchor'
+    return refused([whole(given, 'Write the values out instead of repeating them with *.')])
   }
 }
 

@@ -1,3 +1,6 @@
+import { type Problem, showGiven } from './problem.js'
+import { didYouMean } from './unknown-keys.js'
+
 /** The star's written name, or the one it gets from its place in the order. */
 export const starName = (star: unknown, index: number, count: number): string => {
   const name = typeof star === 'object' && star !== null ? (star as { name?: unknown }).name : undefined
@@ -16,3 +19,14 @@ export const fileNameOf = (name: string): string =>
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-|-$/g, '')
+
+/** Does a person mean the star of this name? Its file name will do as well. */
+export const isNamed = (name: string, wanted: string): boolean =>
+  name === wanted || fileNameOf(name) === wanted
+
+/** The refusal of a star name that the order does not have. */
+export const noSuchStar = (wanted: string, names: readonly string[]): Problem => ({
+  place: '--star',
+  given: showGiven(wanted),
+  advice: `${didYouMean(wanted, names)}Allowed: ${names.map((name) => showGiven(name)).join(', ')}.`,
+})

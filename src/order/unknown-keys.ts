@@ -17,7 +17,10 @@ export interface PathProblem extends Omit<Problem, 'place' | 'line'> {
   readonly path: Path
 }
 
-/** Every key of the order that no part of the schema knows, each with the key that was probably meant. */
+/**
+ * Every key of the order that no part of the schema knows, each with the key that was probably meant, and every list
+ * that stands where a group of keys should: the schema takes a list for a group.
+ */
 export const unknownKeys = (schema: GenericSchema, root: unknown): PathProblem[] =>
   walk(schema as unknown as Walkable, root, [])
 
@@ -29,7 +32,8 @@ const walk = (schema: Walkable, value: unknown, path: Path): PathProblem[] => {
     return value.flatMap((entry, index) => walk(item, entry, [...path, index]))
   }
   const { entries } = schema
-  if (!entries || typeof value !== 'object' || value === null || Array.isArray(value)) return []
+  if (!entries || typeof value !== 'object' || value === null) return []
+  if (Array.isArray(value)) return [{ path, given: 'a list', advice: keysAllowed(Object.keys(entries)) }]
   return Object.entries(value).flatMap(([key, inside]) => {
     const known = Object.hasOwn(entries, key) ? entries[key] : undefined
     return known
@@ -41,8 +45,14 @@ const walk = (schema: Walkable, value: unknown, path: Path): PathProblem[] => {
 const unknownKey = (path: Path, key: string, allowed: readonly string[]): PathProblem => ({
   path,
   given: `the unknown key ${showGiven(key)}`,
-  advice: `${didYouMean(key, allowed)}Allowed here: ${allowed.filter((word) => word !== '$schema').join(', ')}.`,
+  // In { width: 70,5 mm } YAML takes `5 mm` for a key.
+  advice: /^\d/.test(key)
+    ? 'Between braces a comma ends the value: write a decimal point, or put quotes around the value.'
+    : `${didYouMean(key, allowed)}${keysAllowed(allowed)}`,
 })
+
+const keysAllowed = (keys: readonly string[]): string =>
+  `Allowed here: ${keys.filter((key) => key !== '$schema').join(', ')}.`
 
 /** `Did you mean kerf? `, when one of the words is close enough to what was written; otherwise nothing. */
 export const didYouMean = (written: string, words: readonly string[]): string => {
