@@ -1,57 +1,16 @@
 import { createHash, randomBytes } from 'node:crypto'
-import { mkdir, readFile, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises'
+import { mkdir, readFile, rename, rm, rmdir, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
-import { text } from 'node:stream/consumers'
 import type { MadeFile } from '../make.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
-import { STANDARD_INPUT } from './standard-input.js'
+import { reasonOf } from './disk-refusal.js'
 
 /*
- * The only code that touches a disk.
+ * The only code that writes to a disk.
  */
 
 /** Lists what was written and its SHA-256, in the form `sha256sum --check` reads. */
 const CHECKSUMS = 'checksums.sha256'
-
-const LARGEST_ORDER = 1024 * 1024
-
-/** The text of an order file. */
-export const readOrder = async (file: string): Promise<Outcome<string>> => {
-  try {
-    if (file === STANDARD_INPUT) return done(await text(process.stdin))
-    const { size } = await stat(file)
-    if (size > LARGEST_ORDER)
-      return refused([unreadable(file, 'It is larger than 1 MB. Is this the right file?')])
-    return done(await readFile(file, 'utf8'))
-  } catch (error) {
-    return refused([unreadable(file, `${reasonOf(error)} Check the name and the folder.`)])
-  }
-}
-
-const unreadable = (file: string, advice: string): Problem => ({
-  place: 'order file',
-  given: showGiven(file),
-  advice,
-})
-
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'There is no such file or folder.',
-  EISDIR: 'That is a folder.',
-  ENOTDIR: 'Part of that path is a file, not a folder.',
-  EACCES: 'You may not open it.',
-  EPERM: 'You may not open it.',
-  EROFS: 'That place can only be read.',
-  ENOSPC: 'The disk is full.',
-  ENAMETOOLONG: 'The name is too long.',
-  EEXIST: 'A file of that name is in the way.',
-}
-
-const reasonOf = (error: unknown): string => {
-  const code = (error as NodeJS.ErrnoException).code
-  const reason = code === undefined ? undefined : REASONS[code]
-  if (reason === undefined) throw error
-  return reason
-}
 
 /**
  * Writes all files of an order, or none: first into a temporary folder inside the output folder, then each one into

@@ -1,7 +1,7 @@
 import type { OrderInput } from '../order/parse.js'
 import { done, type Outcome, refused } from '../order/problem.js'
-import { readOrder } from './files.js'
 import { flagValues, type Typed } from './order-flags.js'
+import { readOrder } from './read-order.js'
 
 /** The order a command line speaks of: a file, flags, or both. */
 export const orderInput = async (typed: Typed): Promise<Outcome<OrderInput>> => {

@@ -1,7 +1,7 @@
 import yargs, { type Argv } from 'yargs'
-import { DRAWING_NAMES } from '../compose/drawing-names.js'
 import { ORDER_FLAGS } from '../order/flags.js'
 import { didYouMean } from '../order/unknown-keys.js'
+import { COMMANDS, type Command } from './commands.js'
 import { addOrderFlags, type Typed } from './order-flags.js'
 import { STANDARD_INPUT } from './standard-input.js'
 import { fault, usageError } from './terminal.js'
@@ -33,21 +33,19 @@ export const run = async (words: readonly string[]): Promise<number> => {
 /** Adds the flag that was probably meant to yargs's `Unknown argument: pints`. */
 const withSuggestions = (usage: string): string => {
   const unknown = /^Unknown arguments?: (.+)$/m.exec(usage)?.[1]?.split(', ') ?? []
-  const flags = [
-    ...ORDER_FLAGS.map(({ name }) => name),
-    'star',
-    'out',
-    'to',
-    'quiet',
-    'json',
-    'help',
-    'version',
-  ]
   const meant = unknown.map((word) =>
-    didYouMean(word, flags).replace('Did you mean ', 'Did you mean --').trim(),
+    didYouMean(word, FLAGS).replace('Did you mean ', 'Did you mean --').trim(),
   )
   return [usage, ...meant].filter(Boolean).join('\n')
 }
+
+const FLAGS: readonly string[] = [
+  ...ORDER_FLAGS.map(({ name }) => name),
+  ...COMMANDS.flatMap(({ options }) => Object.keys(options)),
+  'star',
+  'help',
+  'version',
+]
 
 const isUsageMistake = (error: unknown): error is UsageMistake =>
   typeof error === 'object' && error !== null && 'usage' in error
@@ -58,9 +56,12 @@ type After = (handle: (typed: Typed) => Promise<number>) => (typed: Typed) => Pr
 const ASKS = ['--help', '-h', 'help', '--get-yargs-completions']
 
 const commandLine = (words: readonly string[], after: After): Argv => {
+  // Meanings and examples only where they will be shown: yargs lays out the whole help on every run.
   const told = words.some((word) => ASKS.includes(word))
   // yargs loses a lone `-` among positionals.
-  return yargs(words.map((word) => (word === '-' ? STANDARD_INPUT : word)))
+  const line = yargs(words.map((word) => (word === '-' ? STANDARD_INPUT : word)))
+  for (const command of COMMANDS) addCommand(line, command, told, after)
+  return line
     .scriptName('starwright')
     .locale('en')
     .wrap(told ? 90 : null)
@@ -71,59 +72,10 @@ const commandLine = (words: readonly string[], after: After): Argv => {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     })
-    .usage('Cut plans and full-size patterns for flat wooden stars.\n\nUsage: $0 <command> [ORDER] [flags]')
-    .command(
-      'make [ORDER]',
-      'Write every file of an order: patterns, mats, backings, cut plan',
-      (command) =>
-        addOrderFlags(command, told)
-          .option('out', {
-            type: 'string',
-            requiresArg: true,
-            demandOption: 'Say where the files go: --out FOLDER',
-            describe: 'Folder for the files; made when it is not there',
-          })
-          .option('quiet', { type: 'boolean', describe: 'Print nothing but problems' })
-          .example('$0 make winter-fair.yaml --out fair', 'every file of an order')
-          .example('$0 make --points 5 --slenderest --board-width 70mm --out star', 'one star from flags'),
-      after(async (typed) => (await import('./make.js')).make(typed)),
-    )
-    .command(
-      'plan [ORDER]',
-      'Print the cut plan: angles, stops, boards, warnings',
-      (command) =>
-        addOrderFlags(command, told)
-          .option('json', { type: 'boolean', describe: 'For programs: mm and degrees, unrounded' })
-          .example('$0 plan winter-fair.yaml', 'the cut plan of an order')
-          .example(
-            '$0 plan --points 5 --tip-angle 45 --board-width 3-1/2in --units in',
-            'of one star from flags',
-          )
-          .example(
-            '$0 plan winter-fair.yaml --paper letter --kerf 3mm',
-            'with two values of the order changed',
-          ),
-      after(async (typed) => (await import('./plan.js')).plan(typed)),
-    )
-    .command(
-      'draw <DRAWING> [ORDER]',
-      `Write one drawing: ${DRAWING_NAMES.join(', ')}`,
-      (command) =>
-        addOrderFlags(command, told)
-          .positional('DRAWING', { type: 'string', choices: DRAWING_NAMES, describe: 'Which drawing' })
-          .option('to', {
-            type: 'string',
-            requiresArg: true,
-            demandOption: 'Say which file: --to FILE.svg, FILE.dxf or FILE.pdf',
-            describe: 'The file; its ending says the format: .svg, .dxf or .pdf',
-          })
-          .option('quiet', { type: 'boolean', describe: 'Print nothing but problems' })
-          .example(
-            '$0 draw backing winter-fair.yaml --star Chapel --to chapel.dxf',
-            'one backing for the router',
-          )
-          .example('$0 draw arm-pattern --regular 6/2 --across 300mm --to arm.pdf', 'one pattern from flags'),
-      after(async (typed) => (await import('./draw.js')).draw(typed)),
+    .usage(
+      told
+        ? 'Cut plans and full-size patterns for flat wooden stars.\n\nUsage: $0 <command> [ORDER] [flags]'
+        : '',
     )
     .completion('completion', 'Print a script that completes commands and flags in your shell')
     .demandCommand(1, 'Say what to do: make, plan or draw.')
@@ -135,6 +87,18 @@ const commandLine = (words: readonly string[], after: After): Argv => {
     .fail((message, error) => {
       throw message ? ({ usage: message } satisfies UsageMistake) : error
     })
+}
+
+const addCommand = (line: Argv, command: Command, told: boolean, after: After): void => {
+  const build = (own: Argv): Argv => {
+    const flags = addOrderFlags(own, told).options(command.options)
+    for (const [name, positional] of Object.entries(command.positionals)) flags.positional(name, positional)
+    if (told) for (const [example, does] of command.examples) flags.example(example, does)
+    return flags
+  }
+  // `false` keeps a command out of the help; the types know that only in an overload of its own.
+  const says = (told ? command.says : false) as string
+  line.command(command.words, says, build, after(command.handle))
 }
 
 /** Set by the build from package.json. */

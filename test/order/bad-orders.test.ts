@@ -1,0 +1,148 @@
+import { describe, expect, test } from 'vitest'
+import { type OrderInput, parseOrder } from '../../src/order/parse.js'
+import { showProblem } from '../../src/order/problem.js'
+import { planOrder } from '../../src/plan/plan.js'
+import { A_STAR, type BadOrder, TOO_DEEP } from './bad-orders/bad-order.js'
+import { FILES } from './bad-orders/files.js'
+import { FLAGS } from './bad-orders/flags.js'
+import { KEYS } from './bad-orders/keys.js'
+import { NAMES } from './bad-orders/names.js'
+import { NUMBERS } from './bad-orders/numbers.js'
+import { PLANS } from './bad-orders/plans.js'
+import { SHAPE_AND_SIZE } from './bad-orders/shape-and-size.js'
+import { SHOP } from './bad-orders/shop.js'
+
+// Common practice, no published source: what a person is told is judged by reading it. The texts are written out in
+// full, so that a change of wording is seen and read again.
+
+const textOf = (lines: BadOrder[1]): string => (typeof lines === 'string' ? lines : lines.join('\n'))
+
+/** What the reader tells of an order it refuses. */
+const toldByReader = (input: OrderInput): string[] => {
+  const order = parseOrder(input)
+  return order.ok ? ['nothing: the order was read'] : order.problems.map(showProblem)
+}
+
+/** What the plan tells of an order that reads well. */
+const toldByPlan = (input: OrderInput): string[] => {
+  const order = parseOrder(input)
+  if (!order.ok) return ['nothing: the reader refused the order']
+  const plan = planOrder(order.value)
+  return plan.ok ? ['nothing: the order was planned'] : plan.problems.map(showProblem)
+}
+
+describe.each([
+  ['shape and size', SHAPE_AND_SIZE],
+  ['numbers', NUMBERS],
+  ['the shop', SHOP],
+  ['keys and groups', KEYS],
+  ['files', FILES],
+  ['names', NAMES],
+])('%s:', (_, orders) => {
+  test.each(orders)('%s', (_what, lines, told) => {
+    expect(toldByReader({ text: textOf(lines) })).toEqual(told)
+  })
+})
+
+describe('stars that cannot be made:', () => {
+  test.each(PLANS)('%s', (_, lines, told) => {
+    expect(toldByPlan({ text: textOf(lines) })).toEqual(told)
+  })
+})
+
+describe('flags:', () => {
+  test.each(FLAGS)('%s', (_, input, told) => {
+    expect(toldByReader(input)).toEqual(told)
+  })
+})
+
+describe('what a file must not smuggle in:', () => {
+  test('brackets nested behind closing ones in a comment', () => {
+    const text = `# ${']'.repeat(5000)}\nstars: ${'['.repeat(5000)}`
+    expect(toldByReader({ text })).toEqual([TOO_DEEP])
+  })
+
+  test.each([
+    ['a set for a group', ['shop: !!set { saw }', A_STAR]],
+    ['a date for a group', ['shop: !!timestamp 2030-12-06', A_STAR]],
+    [
+      'another version of YAML, where 0100 is 64',
+      ['%YAML 1.1', '---', 'stars: [{ regular: 5/2, across: 0100 }]'],
+    ],
+    ['a name that no folder can have on Windows', 'stars: [{ name: CON, regular: 5/2, across: 300 }]'],
+    ['the same with an ending', 'stars: [{ name: com1, regular: 5/2, across: 300 }]'],
+  ] as const)('%s', (_, lines) => {
+    expect(parseOrder({ text: textOf(lines) }).ok).toBe(false)
+  })
+})
+
+/** Control characters, line breaks, direction marks and signs nobody sees (Unicode categories Cc, Cf, Cs, Zl, Zp). */
+const HOSTILE = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/u
+
+test('every refusal says something, each on one line, with nothing in it that can act', () => {
+  const inputs = [
+    ...[SHAPE_AND_SIZE, NUMBERS, SHOP, KEYS, FILES, NAMES]
+      .flat()
+      .map(([, lines]) => ({ text: textOf(lines) })),
+    ...FLAGS.map(([, input]) => input),
+  ]
+  expect(inputs.length).toBeGreaterThan(75)
+  for (const input of inputs) {
+    const told = toldByReader(input)
+    expect(told.length).toBeGreaterThan(0)
+    for (const line of told) {
+      expect(line).not.toMatch(HOSTILE)
+      expect(line.length).toBeLessThan(600)
+    }
+  }
+})
+
+describe('hostile signs are never told raw, wherever they stand:', () => {
+  const SIGNS = [
+    '\u001b[31m',
+    '\u202e',
+    '\u2066',
+    '\u061c',
+    '\u200b',
+    '\u0007',
+    '\u009b',
+    '\u2028',
+    '\ufeff',
+    '\u00ad',
+  ]
+  const PLACES: readonly (readonly [where: string, text: (sign: string) => string])[] = [
+    ['a value in quotes', (sign) => `title: ${JSON.stringify(`a${sign}b`)}`],
+    ['a raw value', (sign) => `title: a${sign}b`],
+    ['a key', (sign) => `${JSON.stringify(`ti${sign}tle`)}: 1`],
+    ['a raw key', (sign) => `ti${sign}tle: 1`],
+    ['a tag', (sign) => `title: !a${sign}b c`],
+    ['an escaped tag', (sign) => `title: !!a${encodeURIComponent(sign)}b c`],
+    ['an alias', (sign) => `title: *a${sign}b`],
+    ['an anchor twice', (sign) => `title: &a${sign} &b${sign} c`],
+    ['a directive', (sign) => `%A${sign}B\n---\ntitle: a`],
+    ['a version', (sign) => `%YAML 1.${sign}\n---\ntitle: a`],
+    ['the head of a block', (sign) => `title: |${sign}\n  a`],
+    [
+      'a length that is told again as a limit',
+      (sign) =>
+        `stars: [{ regular: 5/2, across: 300, chamfer: 9, thickness: ${JSON.stringify(`5${sign}`)} }]`,
+    ],
+    [
+      'a defect',
+      (sign) =>
+        `shop: { boards: [{ width: 70, length: 900, defects: [{ from: ${JSON.stringify(`9${sign}`)}, to: 5 }] }] }`,
+    ],
+    [
+      'a name that is taken',
+      (sign) => `stars: [{ name: ${JSON.stringify(`a${sign}`)} }, { name: ${JSON.stringify(`${sign}a`)} }]`,
+    ],
+  ]
+
+  test.each(PLACES)('%s', (_, text) => {
+    for (const sign of SIGNS) {
+      const told = toldByReader({ text: text(sign) })
+      expect(told.length).toBeGreaterThan(0)
+      for (const line of told) expect(line).not.toMatch(HOSTILE)
+    }
+  })
+})

@@ -1,0 +1,28 @@
+/** What is wrong, the lines of the order, and everything the maker is told about it. */
+export type BadOrder = readonly [what: string, lines: string | readonly string[], told: readonly string[]]
+
+/** A star with nothing wrong with it. */
+export const A_STAR = 'stars: [{ points: 5, tip-angle: 45, board-width: 70 }]'
+
+// What recurs in what the maker is told, word for word.
+
+export const lengthAllowed = (least: number, most: number): string =>
+  `Allowed: a length from ${least} mm to ${most} mm, written like 70, 70.5 mm or 2 3/4 in.`
+export const SIZE_ALLOWED = lengthAllowed(5, 20000)
+export const TIP_ANGLE_ALLOWED =
+  'Allowed: an angle more than 0 and up to 179 degrees, written like 45, 22.5 or 31,5°.'
+export const DETENT_ALLOWED = 'Allowed: an angle from 0 and up to 75 degrees, written like 45, 22.5 or 31,5°.'
+export const REGULAR_ALLOWED =
+  'Allowed: n/k with 5 to 24 points and k from 2 to less than half of n, such as 5/2 or 8/3.'
+export const SHAPES =
+  'Allowed: one of points with tip-angle, regular (such as 5/2), or points with slenderest: true.'
+export const SIZES = 'Allowed: exactly one of board-width, across, height, radius, tip-edge.'
+export const TEXT_ALLOWED =
+  "Allowed: 1 to 60 characters on one line: Western European letters, digits, spaces and - _ . , : ' ( ) + & # !"
+export const ORDER_KEYS = 'title, units, nearest, shop, stars.'
+export const STAR_KEYS =
+  'name, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing.'
+export const STARS_ALLOWED =
+  'Allowed: a list of one star or more, such as stars: [{ points: 5, tip-angle: 45, board-width: 70 mm }].'
+export const NOT_YAML = 'given text that is not YAML or JSON.'
+export const TOO_DEEP = 'order file: given lists within lists. Allowed: 20 levels. An order needs six.'

@@ -1,0 +1,220 @@
+import { describe, expect, test } from 'vitest'
+import type { FlagValues } from '../../src/order/flags.js'
+import { orderOf } from './order-of.js'
+
+describe('flags alone say the same as an order file:', () => {
+  test.each<[flags: FlagValues, text: string]>([
+    [
+      { points: '5', 'tip-angle': '45', 'board-width': '70mm' },
+      'stars: [{ points: 5, tip-angle: 45, board-width: 70 }]',
+    ],
+    [{ regular: '5/2', across: '300' }, 'stars: [{ regular: 5/2, across: 300 }]'],
+    [
+      { points: '5', slenderest: true, height: '30 cm', 'saw-limit': '50' },
+      'shop: { saw: { limit: 50 } }\nstars: [{ points: 5, slenderest: true, height: 300 }]',
+    ],
+    [
+      { units: 'in', points: '5', 'tip-angle': '45', 'board-width': '3-1/2', kerf: '3/32' },
+      'units: in\nshop: { saw: { kerf: 3/32 } }\nstars: [{ points: 5, tip-angle: 45, board-width: 3.5 }]',
+    ],
+    [
+      {
+        title: 'Winter fair',
+        name: 'Jetty',
+        quantity: '6',
+        regular: '6/2',
+        radius: '150',
+        chamfer: '3',
+        thickness: '19',
+        backing: 'disc',
+        inset: '10',
+        'backing-thickness': '4',
+        nearest: '1/16',
+        'reads-to': '0.25',
+        detents: '0, 22.5, 45',
+        crosscut: '200',
+        'end-allowance': '20',
+        paper: 'a3',
+        margin: '8',
+        overlap: '12',
+        dxf: 'r2000',
+      },
+      `title: Winter fair
+nearest: 1/16
+shop:
+  saw: { reads-to: 0.25, detents: [0, 22.5, 45], crosscut: 200 }
+  paper: { size: A3, margin: 8, overlap: 12 }
+  cutter: { dxf: r2000 }
+  end-allowance: 20
+stars:
+  - name: Jetty
+    quantity: 6
+    regular: 6/2
+    radius: 150
+    chamfer: 3
+    thickness: 19
+    backing: { shape: disc, inset: 10, thickness: 4 }`,
+    ],
+    [
+      { regular: '5/2', 'tip-edge': '120', roll: '610' },
+      'shop: { paper: { roll: 610 } }\nstars: [{ regular: 5/2, tip-edge: 120 }]',
+    ],
+  ])('%j', (flags, text) => {
+    expect(orderOf({ flags })).toEqual(orderOf({ text }))
+  })
+})
+
+describe('flags over an order of one star', () => {
+  const star = (keys: string) => `stars: [{ ${keys} }]`
+
+  test.each<[what: string, text: string, flags: FlagValues, same: string, notes: readonly string[]]>([
+    [
+      'a size replaces the size, whichever it was',
+      star('regular: 5/2, across: 300'),
+      { 'board-width': '70' },
+      star('regular: 5/2, board-width: 70'),
+      ['--board-width 70 (the order leaves it open)'],
+    ],
+    [
+      'the same size replaces its value',
+      star('regular: 5/2, across: 300 mm'),
+      { across: '400' },
+      star('regular: 5/2, across: 400'),
+      ['--across 400 (the order says "300 mm")'],
+    ],
+    [
+      'a tip angle replaces slenderest',
+      star('points: 7, slenderest: true, across: 300'),
+      { 'tip-angle': '40' },
+      star('points: 7, tip-angle: 40, across: 300'),
+      ['--tip-angle 40 (the order leaves it open)'],
+    ],
+    [
+      'a tip angle replaces regular, and the points stay',
+      star('regular: 7/2, across: 300'),
+      { 'tip-angle': '40' },
+      star('points: 7, tip-angle: 40, across: 300'),
+      ['--tip-angle 40 (the order leaves it open)'],
+    ],
+    [
+      'regular replaces points and tip angle',
+      star('points: 5, tip-angle: 45, across: 300'),
+      { regular: '8/3' },
+      star('regular: 8/3, across: 300'),
+      ['--regular 8/3 (the order leaves it open)'],
+    ],
+    [
+      'slenderest replaces the tip angle',
+      star('points: 5, tip-angle: 45, across: 300'),
+      { slenderest: true },
+      star('points: 5, slenderest: true, across: 300'),
+      ['--slenderest (the order leaves it open)'],
+    ],
+    [
+      'slenderest replaces regular, with other points',
+      star('regular: 5/2, across: 300'),
+      { slenderest: true, points: '6' },
+      star('points: 6, slenderest: true, across: 300'),
+      ['--points 6 (the order says "5")', '--slenderest (the order leaves it open)'],
+    ],
+    [
+      'points alone leave the shape',
+      star('points: 5, tip-angle: 45, across: 300'),
+      { points: '6' },
+      star('points: 6, tip-angle: 45, across: 300'),
+      ['--points 6 (the order says 5)'],
+    ],
+    [
+      'an inset alone keeps the shape of the backing',
+      star('regular: 5/2, across: 300, backing: { shape: disc, inset: 9 }'),
+      { inset: '5' },
+      star('regular: 5/2, across: 300, backing: { shape: disc, inset: 5 }'),
+      ['--inset 5 (the order says 9)'],
+    ],
+    [
+      'a kerf where the order has no shop',
+      star('regular: 5/2, across: 300'),
+      { kerf: '3' },
+      `shop: { saw: { kerf: 3 } }\n${star('regular: 5/2, across: 300')}`,
+      ['--kerf 3 (the order leaves it open)'],
+    ],
+    [
+      'detents replace the whole list',
+      `shop: { saw: { detents: [0, 15, 45] } }\n${star('regular: 5/2, across: 300')}`,
+      { detents: '0,22.5' },
+      `shop: { saw: { detents: [0, 22.5] } }\n${star('regular: 5/2, across: 300')}`,
+      ['--detents 0,22.5 (the order says 0, 15, 45)'],
+    ],
+    [
+      'units change how the bare numbers of the order are read',
+      star('regular: 5/2, across: 12'),
+      { units: 'in' },
+      `units: in\n${star('regular: 5/2, across: 12')}`,
+      ['--units in (the order leaves it open)'],
+    ],
+    [
+      'a shop file without a star takes its first star from the flags',
+      'shop: { saw: { limit: 50 } }',
+      { regular: '5/2', across: '300' },
+      `shop: { saw: { limit: 50 } }\n${star('regular: 5/2, across: 300')}`,
+      ['--regular 5/2 (the order leaves it open)', '--across 300 (the order leaves it open)'],
+    ],
+  ])('%s', (_, text, flags, same, notes) => {
+    const order = orderOf({ text, flags })
+    expect({ ...order, overridden: [] }).toEqual(orderOf({ text: same }))
+    expect(order.overridden).toEqual(notes)
+  })
+
+  test('what a flag replaces is told without harm', () => {
+    const text = `title: ["\\e[31m", "\\u202e"]\n${star('regular: 5/2, across: 300')}`
+    const { overridden } = orderOf({ text, flags: { title: 'Winter fair' } })
+    expect(overridden).toHaveLength(1)
+    expect(overridden.join('')).toMatch(/^--title Winter fair \(the order says [ -~]+\)$/)
+  })
+})
+
+describe('--star in an order of several', () => {
+  const text = `
+stars:
+  - { name: Boathouse, points: 5, tip-angle: 45, board-width: 70 }
+  - { name: Bakery window, regular: 6/2, across: 300 }
+  - { regular: 8/3, radius: 200 }`
+  const boathouse = { name: 'Boathouse', size: { by: 'board-width', length: 70 } }
+  const bakery = { name: 'Bakery window', size: { by: 'across', length: 300 } }
+  const third = { name: 'Star 3', size: { by: 'radius', length: 200 } }
+
+  test('without it, every star is kept', () => {
+    expect(orderOf({ text }).stars).toMatchObject([boathouse, bakery, third])
+  })
+
+  test.each([
+    ['Boathouse', boathouse, 'stars[0]'],
+    ['Bakery window', bakery, 'stars[1]'],
+    ['bakery-window', bakery, 'stars[1]'],
+    ['Star 3', third, 'stars[2]'],
+    ['star-3', third, 'stars[2]'],
+  ])('%s keeps that star, in its place', (star, kept, place) => {
+    expect(orderOf({ text, star }).stars).toMatchObject([{ ...kept, place }])
+  })
+
+  test.each([
+    ['Boathouse', boathouse],
+    ['Bakery window', bakery],
+    ['bakery-window', bakery],
+    ['star-3', third],
+  ])('a size flag with --star %s is for that star and no other', (star, kept) => {
+    const { stars } = orderOf({ text, star, flags: { across: '444' } })
+    expect(stars).toMatchObject([{ ...kept, size: { by: 'across', length: 444 } }])
+  })
+
+  test('the chosen star can be given another name', () => {
+    const { stars } = orderOf({ text, star: 'Boathouse', flags: { name: 'Jetty' } })
+    expect(stars).toMatchObject([{ ...boathouse, name: 'Jetty', fileName: 'jetty' }])
+  })
+
+  test('a flag of the shop needs no --star', () => {
+    const order = orderOf({ text, flags: { kerf: '3' } })
+    expect(order.shop.saw.kerf).toBe(3)
+    expect(order.stars).toHaveLength(3)
+  })
+})
