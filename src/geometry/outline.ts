@@ -1,4 +1,5 @@
-import { type Point, point } from './point.js'
+import { SAME_POINT } from '../units/tolerance.js'
+import { distance, type Point, point } from './point.js'
 
 /**
  * A corner of an outline. `bulge` shapes the edge that leaves it: tan(included angle / 4), positive when the arc
@@ -50,7 +51,10 @@ export const edges = ({ vertices, closed }: Outline): Edge[] => {
     const from = vertices[index]
     const to = vertices[(index + 1) % vertices.length]
     if (!from || !to) continue
-    found.push(from.bulge ? { from, to, arc: arcOf(from, to, from.bulge) } : { from, to })
+    const bulge = from.bulge ?? 0
+    // Does the arc rise at all above its chord?
+    const isArc = bulge !== 0 && Math.abs(bulge) * distance(from, to) > 2 * SAME_POINT
+    found.push(isArc ? { from, to, arc: arcOf(from, to, bulge) } : { from, to })
   }
   return found
 }

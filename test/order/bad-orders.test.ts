@@ -70,7 +70,7 @@ describe('what a file must not smuggle in:', () => {
       ['%YAML 1.1', '---', 'stars: [{ regular: 5/2, across: 0100 }]'],
     ],
     ['a name that no folder can have on Windows', 'stars: [{ name: CON, regular: 5/2, across: 300 }]'],
-    ['the same with an ending', 'stars: [{ name: com1, regular: 5/2, across: 300 }]'],
+    ['another of those names', 'stars: [{ name: com1, regular: 5/2, across: 300 }]'],
   ] as const)('%s', (_, lines) => {
     expect(parseOrder({ text: textOf(lines) }).ok).toBe(false)
   })

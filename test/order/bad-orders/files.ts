@@ -1,33 +1,123 @@
-X from './bad-order.js'
+import { A_STAR, type BadOrder, NOT_YAML, ORDER_KEYS, TEXT_ALLOWED, TOO_DEEP } from './bad-order.js'
 
 /** Files that are no order at all, and files that mean harm. */
 export const FILES: readonly BadOrder[] = [
   ['an empty file', '', ['order file: given an empty file. An order needs at least stars: with one star.']],
-  ['a file of comments', ['# winter fair', ''], ['order file: given an empty file. An order needs at least stars: with one star.']],
+  [
+    'a file of comments',
+    ['# winter fair', ''],
+    ['order file: given an empty file. An order needs at least stars: with one star.'],
+  ],
   ['null', 'null', ['order file: given an empty file. An order needs at least stars: with one star.']],
-  ['a list at the top', ['- points: 5', '- tip-angle: 45'], [`order, line 1: given a list. Allowed here: ${ORDER_KEYS}`]],
+  [
+    'a list at the top',
+    ['- points: 5', '- tip-angle: 45'],
+    [`order, line 1: given a list. Allowed here: ${ORDER_KEYS}`],
+  ],
   ['a word', 'hello', [`order, line 1: given "hello". Allowed here: the keys $schema, ${ORDER_KEYS}`]],
   ['a number', '42', [`order, line 1: given 42. Allowed here: the keys $schema, ${ORDER_KEYS}`]],
-  ['a web page', ['<!DOCTYPE html>', '<html><body>stars: 5</body></html>'], [`order file, line 1: ${NOT_YAML} Implicit keys need to be on a single line.`]],
-  ['JSON with something after it', '{ "stars": [] } and more', [`order file, line 1: ${NOT_YAML} Unexpected scalar at node end.`]],
-  ['JSON that is not closed', '{ "stars": [', [`order file, line 1: ${NOT_YAML} Flow sequence in block collection must be sufficiently indented and end with a ].`, `order file, line 1: ${NOT_YAML} Flow map must end with a }.`]],
-  ['JSON with a missing comma', ['{ "units": "mm"', '  "stars": [] }'], [`order file, line 2: ${NOT_YAML} Missing , between flow map items.`]],
-  ['a key twice', ['title: Winter fair', 'title: Lantern walk', A_STAR], [`order file, line 2: ${NOT_YAML} Map keys must be unique.`]],
-  ['a tab for spaces', ['stars:', '\t- points: 5'], [`order file, line 2: ${NOT_YAML} Tabs are not allowed as indentation.`]],
-  ['a line out of step', ['stars:', '  - points: 5', '     tip-angle: 45', '    board-width: 70'], [`order file, line 2: ${NOT_YAML} Nested mappings are not allowed in compact mappings.`, `order file, line 2: ${NOT_YAML} Implicit keys need to be on a single line.`]],
-  ['two documents', [A_STAR, '---', A_STAR], [`order file, line 2: ${NOT_YAML} Source contains multiple documents; please use YAML.parseAllDocuments().`]],
-  ['a function', ['title: !!js/function "function () { return 1 }"', A_STAR], [`order file, line 1: ${NOT_YAML} Unresolved tag: tag:yaml.org,2002:js/function.`]],
-  ['an unknown tag', ['title: !secret winter', A_STAR], [`order file, line 1: ${NOT_YAML} Unresolved tag: !secret.`]],
-  ['hostile signs in a tag', ['title: !!x%1B%E2%80%AE winter', A_STAR], [`order file, line 1: ${NOT_YAML} Unresolved tag: tag:yaml.org,2002:x\\u001b\\u202e.`]],
+  [
+    'a web page',
+    ['<!DOCTYPE html>', '<html><body>stars: 5</body></html>'],
+    [`order file, line 1: ${NOT_YAML} Implicit keys need to be on a single line.`],
+  ],
+  [
+    'JSON with something after it',
+    '{ "stars": [] } and more',
+    [`order file, line 1: ${NOT_YAML} Unexpected scalar at node end.`],
+  ],
+  [
+    'JSON that is not closed',
+    '{ "stars": [',
+    [
+      `order file, line 1: ${NOT_YAML} Flow sequence in block collection must be sufficiently indented and end with a ].`,
+      `order file, line 1: ${NOT_YAML} Flow map must end with a }.`,
+    ],
+  ],
+  [
+    'JSON with a missing comma',
+    ['{ "units": "mm"', '  "stars": [] }'],
+    [`order file, line 2: ${NOT_YAML} Missing , between flow map items.`],
+  ],
+  [
+    'a key twice',
+    ['title: Winter fair', 'title: Lantern walk', A_STAR],
+    [`order file, line 2: ${NOT_YAML} Map keys must be unique.`],
+  ],
+  [
+    'a tab for spaces',
+    ['stars:', '\t- points: 5'],
+    [`order file, line 2: ${NOT_YAML} Tabs are not allowed as indentation.`],
+  ],
+  [
+    'a line out of step',
+    ['stars:', '  - points: 5', '     tip-angle: 45', '    board-width: 70'],
+    [
+      `order file, line 2: ${NOT_YAML} Nested mappings are not allowed in compact mappings.`,
+      `order file, line 2: ${NOT_YAML} Implicit keys need to be on a single line.`,
+    ],
+  ],
+  [
+    'two documents',
+    [A_STAR, '---', A_STAR],
+    [
+      `order file, line 2: ${NOT_YAML} Source contains multiple documents; please use YAML.parseAllDocuments().`,
+    ],
+  ],
+  [
+    'a function',
+    ['title: !!js/function "function () { return 1 }"', A_STAR],
+    [`order file, line 1: ${NOT_YAML} Unresolved tag: tag:yaml.org,2002:js/function.`],
+  ],
+  [
+    'an unknown tag',
+    ['title: !secret winter', A_STAR],
+    [`order file, line 1: ${NOT_YAML} Unresolved tag: !secret.`],
+  ],
+  [
+    'hostile signs in a tag',
+    ['title: !!x%1B%E2%80%AE winter', A_STAR],
+    [`order file, line 1: ${NOT_YAML} Unresolved tag: tag:yaml.org,2002:x\\u001b\\u202e.`],
+  ],
   ['binary', ['title: !!binary d2ludGVy', A_STAR], [`title, line 1: given a group of keys. ${TEXT_ALLOWED}`]],
-  ['an alias without its anchor', ['title: *winter', A_STAR], ['order file: given an alias without its anchor. Write the values out instead of repeating them with *.']],
-  ['an unclosed quote', ['title: "Winter fair', A_STAR], [`order file, line 2: ${NOT_YAML} Missing closing "quote.`]],
-  ['a bad escape', ['title: "Winter \\q fair"', A_STAR], [`order file, line 1: ${NOT_YAML} Invalid escape sequence \\q.`]],
-  ['a value that begins with a mark', ['title: @winter', A_STAR], [`order file, line 1: ${NOT_YAML} Plain value cannot start with reserved character @.`]],
-  ['aliases of aliases of aliases', ['a: &a [x, x, x, x, x, x, x, x, x]', ...['ab', 'bc', 'cd', 'de', 'ef', 'fg', 'gh', 'hi', 'ij'].map(([from, to]) => `${to}: &${to} [${Array(9).fill(`*${from}`).join(', ')}]`), 'stars: *j'], ['order file: given too many repeated aliases. Write the values out instead of repeating them with *.']],
+  [
+    'an alias without its anchor',
+    ['title: *winter', A_STAR],
+    ['order file: given an alias without its anchor. Write the values out instead of repeating them with *.'],
+  ],
+  [
+    'an unclosed quote',
+    ['title: "Winter fair', A_STAR],
+    [`order file, line 2: ${NOT_YAML} Missing closing "quote.`],
+  ],
+  [
+    'a bad escape',
+    ['title: "Winter \\q fair"', A_STAR],
+    [`order file, line 1: ${NOT_YAML} Invalid escape sequence \\q.`],
+  ],
+  [
+    'a value that begins with a mark',
+    ['title: @winter', A_STAR],
+    [`order file, line 1: ${NOT_YAML} Plain value cannot start with reserved character @.`],
+  ],
+  [
+    'aliases of aliases of aliases',
+    [
+      'a: &a [x, x, x, x, x, x, x, x, x]',
+      ...['ab', 'bc', 'cd', 'de', 'ef', 'fg', 'gh', 'hi', 'ij'].map(
+        ([from, to]) => `${to}: &${to} [${Array(9).fill(`*${from}`).join(', ')}]`,
+      ),
+      'stars: *j',
+    ],
+    ['order file: given too many repeated aliases. Write the values out instead of repeating them with *.'],
+  ],
   ['brackets in brackets', `stars: ${'['.repeat(5000)}`, [TOO_DEEP]],
   ['braces in braces', '{a: '.repeat(5000), [TOO_DEEP]],
   ['dashes after dashes', `${'- '.repeat(5000)}x`, [TOO_DEEP]],
   ['question marks after question marks', `${'? '.repeat(5000)}x`, [TOO_DEEP]],
-  ['a megabyte', 'x'.repeat(2 ** 20), ['order file: given 1048576 characters. Allowed: up to 65536. Is this the right file?']],
+  [
+    'a megabyte',
+    'x'.repeat(2 ** 20),
+    ['order file: given 1048576 characters. Allowed: up to 65536. Is this the right file?'],
+  ],
 ]

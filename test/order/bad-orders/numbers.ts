@@ -1,34 +1,172 @@
-X from './bad-order.js'
+import { A_STAR, type BadOrder, lengthAllowed, SIZE_ALLOWED, TIP_ANGLE_ALLOWED } from './bad-order.js'
 
 /** Lengths, counts and words of a choice that cannot be meant. */
 export const NUMBERS: readonly BadOrder[] = [
-  ['a unit nobody saws by', 'stars: [{ points: 5, tip-angle: 45, board-width: 70 km }]', [`stars[0].board-width, line 1: given "70 km". It is not a length. ${SIZE_ALLOWED}`]],
-  ['a length in degrees', 'stars: [{ points: 5, tip-angle: 45, board-width: 70° }]', [`stars[0].board-width, line 1: given "70°". It is not a length. ${SIZE_ALLOWED}`]],
-  ['a negative length', 'stars: [{ points: 5, tip-angle: 45, board-width: -70 }]', [`stars[0].board-width, line 1: given -70. A length has no sign. ${SIZE_ALLOWED}`]],
-  ['a negative length with its unit', 'stars: [{ points: 5, tip-angle: 45, board-width: -70 mm }]', [`stars[0].board-width, line 1: given "-70 mm". A length has no sign. ${SIZE_ALLOWED}`]],
-  ['a length of nothing', 'stars: [{ points: 5, tip-angle: 45, board-width: 0 }]', [`stars[0].board-width, line 1: given 0. ${SIZE_ALLOWED}`]],
-  ['an empty length', 'stars: [{ points: 5, tip-angle: 45, board-width: "" }]', [`stars[0].board-width, line 1: given "". It is empty. ${SIZE_ALLOWED}`]],
-  ['a list for a length', 'stars: [{ points: 5, tip-angle: 45, board-width: [70] }]', [`stars[0].board-width, line 1: given a list. ${SIZE_ALLOWED}`]],
-  ['true for a length', 'stars: [{ points: 5, tip-angle: 45, board-width: true }]', [`stars[0].board-width, line 1: given true. ${SIZE_ALLOWED}`]],
-  ['not a number', 'stars: [{ points: 5, tip-angle: .nan, board-width: .nan }]', [`stars[0].tip-angle, line 1: given NaN. ${TIP_ANGLE_ALLOWED}`, `stars[0].board-width, line 1: given NaN. ${SIZE_ALLOWED}`]],
-  ['infinity', 'stars: [{ points: .inf, tip-angle: .inf, board-width: .inf }]', ['stars[0].points, line 1: given Infinity. Allowed: a whole number from 3 to 24.', `stars[0].tip-angle, line 1: given Infinity. It is not a finite number. ${TIP_ANGLE_ALLOWED}`, `stars[0].board-width, line 1: given Infinity. It is not a finite number. ${SIZE_ALLOWED}`]],
-  ['minus infinity', 'stars: [{ points: 5, tip-angle: 45, board-width: -.inf }]', [`stars[0].board-width, line 1: given -Infinity. A length has no sign. ${SIZE_ALLOWED}`]],
-  ['1e308', 'stars: [{ points: 1e308, tip-angle: 1e308, board-width: 1e308 }]', ['stars[0].points, line 1: given 1e+308. Allowed: a whole number from 3 to 24.', `stars[0].tip-angle, line 1: given 1e+308. ${TIP_ANGLE_ALLOWED}`, `stars[0].board-width, line 1: given 1e+308. ${SIZE_ALLOWED}`]],
-  ['1e308 inches', ['units: in', 'stars: [{ points: 5, tip-angle: 45, board-width: 1e308 }]'], ['stars[0].board-width, line 2: given 1e+308. It is not a finite number. Allowed: a length from 0.197 in to 787.402 in, written like 2 3/4, 2 3/4 in or 70 mm.']],
-  ['1e400', 'stars: [{ points: 5, tip-angle: 45, board-width: 1e400 }]', [`stars[0].board-width, line 1: given Infinity. It is not a finite number. ${SIZE_ALLOWED}`]],
-  ['an exponent in quotes', 'stars: [{ points: 5, tip-angle: 45, board-width: "7e1" }]', [`stars[0].board-width, line 1: given "7e1". It is not a length. ${SIZE_ALLOWED}`]],
-  ['a comma that may mean thousands', 'stars: [{ points: 5, tip-angle: 45, across: "1,250" }]', [`stars[0].across, line 1: given "1,250". The comma can mean thousands or decimals: leave it out, or write a point. ${SIZE_ALLOWED}`]],
-  ['a decimal comma between braces, which YAML takes for the end of the value', 'stars: [{ points: 5, tip-angle: 45, board-width: 70,5 mm }]', ['stars[0]."5 mm", line 1: given the unknown key "5 mm". Between braces a comma ends the value: write a decimal point, or put quotes around the value.']],
-  ['a fraction without its unit in a millimetre order', 'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/2 }]', [`stars[0].board-width, line 1: given "3 1/2". A fraction needs its unit here: write 3 1/2 in. ${SIZE_ALLOWED}`]],
-  ['a fraction of nothing', 'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/0 in }]', [`stars[0].board-width, line 1: given "3 1/0 in". The fraction divides by zero. ${SIZE_ALLOWED}`]],
-  ['numbers left over', ['units: in', 'stars: [{ points: 5, tip-angle: 45, board-width: 5 1/2 6 }]'], ['stars[0].board-width, line 2: given "5 1/2 6". It is not a length. Allowed: a length from 0.197 in to 787.402 in, written like 2 3/4, 2 3/4 in or 70 mm.']],
-  ['two units', 'stars: [{ points: 5, tip-angle: 45, board-width: 7 cm 5 mm }]', [`stars[0].board-width, line 1: given "7 cm 5 mm". It is not a length. ${SIZE_ALLOWED}`]],
-  ['a length longer than a line', 'stars: [{ points: 5, tip-angle: 45, board-width: "7777777777777777777777777777777777777777777777777777777777777777777777" }]', [`stars[0].board-width, line 1: given "777777777777777777777777777777777777777777777777777777777777..." (70 characters). It is longer than 64 characters. ${SIZE_ALLOWED}`]],
-  ['no stars of a kind', 'stars: [{ points: 5, tip-angle: 45, board-width: 70, quantity: 0 }]', ['stars[0].quantity, line 1: given 0. Allowed: a whole number from 1 to 10000.']],
-  ['some stars', 'stars: [{ points: 5, tip-angle: 45, board-width: 70, quantity: some }]', ['stars[0].quantity, line 1: given "some". Allowed: a whole number from 1 to 10000.']],
-  ['an unknown backing', 'stars: [{ points: 5, tip-angle: 45, board-width: 70, backing: { shape: square } }]', ['stars[0].backing.shape, line 1: given "square". Allowed: star, polygon or disc.']],
-  ['a negative inset', 'stars: [{ points: 5, tip-angle: 45, board-width: 70, backing: { inset: -3 } }]', [`stars[0].backing.inset, line 1: given -3. A length has no sign. ${lengthAllowed(0, 1000)}`]],
+  [
+    'a unit nobody saws by',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 70 km }]',
+    [`stars[0].board-width, line 1: given "70 km". It is not a length. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'a length in degrees',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 70° }]',
+    [`stars[0].board-width, line 1: given "70°". It is not a length. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'a negative length',
+    'stars: [{ points: 5, tip-angle: 45, board-width: -70 }]',
+    [`stars[0].board-width, line 1: given -70. A length has no sign. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'a negative length with its unit',
+    'stars: [{ points: 5, tip-angle: 45, board-width: -70 mm }]',
+    [`stars[0].board-width, line 1: given "-70 mm". A length has no sign. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'a length of nothing',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 0 }]',
+    [`stars[0].board-width, line 1: given 0. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'an empty length',
+    'stars: [{ points: 5, tip-angle: 45, board-width: "" }]',
+    [`stars[0].board-width, line 1: given "". It is empty. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'a list for a length',
+    'stars: [{ points: 5, tip-angle: 45, board-width: [70] }]',
+    [`stars[0].board-width, line 1: given a list. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'true for a length',
+    'stars: [{ points: 5, tip-angle: 45, board-width: true }]',
+    [`stars[0].board-width, line 1: given true. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'not a number',
+    'stars: [{ points: 5, tip-angle: .nan, board-width: .nan }]',
+    [
+      `stars[0].tip-angle, line 1: given NaN. ${TIP_ANGLE_ALLOWED}`,
+      `stars[0].board-width, line 1: given NaN. ${SIZE_ALLOWED}`,
+    ],
+  ],
+  [
+    'infinity',
+    'stars: [{ points: .inf, tip-angle: .inf, board-width: .inf }]',
+    [
+      'stars[0].points, line 1: given Infinity. Allowed: a whole number from 3 to 24.',
+      `stars[0].tip-angle, line 1: given Infinity. It is not a finite number. ${TIP_ANGLE_ALLOWED}`,
+      `stars[0].board-width, line 1: given Infinity. It is not a finite number. ${SIZE_ALLOWED}`,
+    ],
+  ],
+  [
+    'minus infinity',
+    'stars: [{ points: 5, tip-angle: 45, board-width: -.inf }]',
+    [`stars[0].board-width, line 1: given -Infinity. A length has no sign. ${SIZE_ALLOWED}`],
+  ],
+  [
+    '1e308',
+    'stars: [{ points: 1e308, tip-angle: 1e308, board-width: 1e308 }]',
+    [
+      'stars[0].points, line 1: given 1e+308. Allowed: a whole number from 3 to 24.',
+      `stars[0].tip-angle, line 1: given 1e+308. ${TIP_ANGLE_ALLOWED}`,
+      `stars[0].board-width, line 1: given 1e+308. ${SIZE_ALLOWED}`,
+    ],
+  ],
+  [
+    '1e308 inches',
+    ['units: in', 'stars: [{ points: 5, tip-angle: 45, board-width: 1e308 }]'],
+    [
+      'stars[0].board-width, line 2: given 1e+308. It is not a finite number. Allowed: a length from 0.197 in to 787.402 in, written like 2 3/4, 2 3/4 in or 70 mm.',
+    ],
+  ],
+  [
+    '1e400',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 1e400 }]',
+    [`stars[0].board-width, line 1: given Infinity. It is not a finite number. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'an exponent in quotes',
+    'stars: [{ points: 5, tip-angle: 45, board-width: "7e1" }]',
+    [`stars[0].board-width, line 1: given "7e1". It is not a length. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'a comma that may mean thousands',
+    'stars: [{ points: 5, tip-angle: 45, across: "1,250" }]',
+    [
+      `stars[0].across, line 1: given "1,250". The comma can mean thousands or decimals: leave it out, or write a point. ${SIZE_ALLOWED}`,
+    ],
+  ],
+  [
+    'a decimal comma between braces, which YAML takes for the end of the value',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 70,5 mm }]',
+    [
+      'stars[0]."5 mm", line 1: given the unknown key "5 mm". Between braces a comma ends the value: write a decimal point, or put quotes around the value.',
+    ],
+  ],
+  [
+    'a fraction without its unit in a millimetre order',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/2 }]',
+    [
+      `stars[0].board-width, line 1: given "3 1/2". A fraction needs its unit here: write 3 1/2 in. ${SIZE_ALLOWED}`,
+    ],
+  ],
+  [
+    'a fraction of nothing',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/0 in }]',
+    [`stars[0].board-width, line 1: given "3 1/0 in". The fraction divides by zero. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'numbers left over',
+    ['units: in', 'stars: [{ points: 5, tip-angle: 45, board-width: 5 1/2 6 }]'],
+    [
+      'stars[0].board-width, line 2: given "5 1/2 6". It is not a length. Allowed: a length from 0.197 in to 787.402 in, written like 2 3/4, 2 3/4 in or 70 mm.',
+    ],
+  ],
+  [
+    'two units',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 7 cm 5 mm }]',
+    [`stars[0].board-width, line 1: given "7 cm 5 mm". It is not a length. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'a length longer than a line',
+    'stars: [{ points: 5, tip-angle: 45, board-width: "7777777777777777777777777777777777777777777777777777777777777777777777" }]',
+    [
+      `stars[0].board-width, line 1: given "777777777777777777777777777777777777777777777777777777777777..." (70 characters). It is longer than 64 characters. ${SIZE_ALLOWED}`,
+    ],
+  ],
+  [
+    'no stars of a kind',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 70, quantity: 0 }]',
+    ['stars[0].quantity, line 1: given 0. Allowed: a whole number from 1 to 10000.'],
+  ],
+  [
+    'some stars',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 70, quantity: some }]',
+    ['stars[0].quantity, line 1: given "some". Allowed: a whole number from 1 to 10000.'],
+  ],
+  [
+    'an unknown backing',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 70, backing: { shape: square } }]',
+    ['stars[0].backing.shape, line 1: given "square". Allowed: star, polygon or disc.'],
+  ],
+  [
+    'a negative inset',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 70, backing: { inset: -3 } }]',
+    [`stars[0].backing.inset, line 1: given -3. A length has no sign. ${lengthAllowed(0, 1000)}`],
+  ],
   ['wrong units', ['units: cm', A_STAR], ['units, line 1: given "cm". Allowed: mm or in.']],
-  ['units in full', ['units: inches', 'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/2 }]'], ['units, line 1: given "inches". Allowed: mm or in.', `stars[0].board-width, line 2: given "3 1/2". A fraction needs its unit here: write 3 1/2 in. ${SIZE_ALLOWED}`]],
-  ['an unknown fraction', ['nearest: 1/10', A_STAR], ['nearest, line 1: given "1/10". Allowed: 1/8, 1/16, 1/32 or 1/64.']],
+  [
+    'units in full',
+    ['units: inches', 'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/2 }]'],
+    [
+      'units, line 1: given "inches". Allowed: mm or in.',
+      `stars[0].board-width, line 2: given "3 1/2". A fraction needs its unit here: write 3 1/2 in. ${SIZE_ALLOWED}`,
+    ],
+  ],
+  [
+    'an unknown fraction',
+    ['nearest: 1/10', A_STAR],
+    ['nearest, line 1: given "1/10". Allowed: 1/8, 1/16, 1/32 or 1/64.'],
+  ],
 ]

@@ -1,34 +1,177 @@
-X from './bad-order.js'
+import { A_STAR, type BadOrder, DETENT_ALLOWED, lengthAllowed } from './bad-order.js'
 
 /** Saws, boards, panels, cutters and paper that cannot be meant. */
 export const SHOP: readonly BadOrder[] = [
-  ['limits told in inches in an inch order', ['units: in', 'shop: { boards: [{ width: 50, length: 8 ft }] }', A_STAR], ['shop.boards[0].width, line 2: given 50. Allowed: a length from 0.197 in to 39.37 in, written like 2 3/4, 2 3/4 in or 70 mm.']],
-  ['a negative kerf', ['shop: { saw: { kerf: -2.4 } }', A_STAR], [`shop.saw.kerf, line 1: given -2.4. A length has no sign. ${lengthAllowed(0.1, 10)} Measure the slot of a test cut.`]],
-  ['no kerf', ['shop: { saw: { kerf: 0 } }', A_STAR], [`shop.saw.kerf, line 1: given 0. ${lengthAllowed(0.1, 10)} Measure the slot of a test cut.`]],
-  ['a saw limit past the stops', ['shop: { saw: { limit: 90 } }', A_STAR], ['shop.saw.limit, line 1: given 90. Allowed: an angle more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.']],
-  ['a saw limit of nothing', ['shop: { saw: { limit: 0 } }', A_STAR], ['shop.saw.limit, line 1: given 0. Allowed: an angle more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.']],
-  ['a scale of nothing', ['shop: { saw: { reads-to: 0 } }', A_STAR], ['shop.saw.reads-to, line 1: given 0. Allowed: an angle more than 0 and up to 5 degrees, written like 45, 22.5 or 31,5°. Look at the scale: lines every half degree are 0.5.']],
-  ['detents in one value', ['shop: { saw: { detents: 22.5 } }', A_STAR], ['shop.saw.detents, line 1: given 22.5. Allowed: a list of angles, such as [0, 15, 22.5, 31.6, 45].']],
-  ['a bad detent among good ones', ['shop: { saw: { detents: [0, 22.5, left, 80] } }', A_STAR], [`shop.saw.detents[2], line 1: given "left". It is not an angle in degrees. ${DETENT_ALLOWED}`, `shop.saw.detents[3], line 1: given 80. ${DETENT_ALLOWED}`]],
-  ['a crosscut shorter than a rule', ['shop: { saw: { crosscut: 12 } }', A_STAR], [`shop.saw.crosscut, line 1: given 12. ${lengthAllowed(20, 2000)} The saw's manual names it.`]],
-  ['a board without width and length', ['shop: { boards: [{ thickness: 19 }] }', A_STAR], ['shop.boards[0], line 1: given no width. Add width. Allowed here: the keys width, thickness, length, price, count, defects.', 'shop.boards[0], line 1: given no length. Add length. Allowed here: the keys width, thickness, length, price, count, defects.']],
-  ['a board measured in miles', ['shop: { boards: [{ width: 70, length: 2 miles }] }', A_STAR], [`shop.boards[0].length, line 1: given "2 miles". It is not a length. ${lengthAllowed(50, 20000)}`]],
-  ['a board as thick as a beam', ['shop: { boards: [{ width: 70, length: 2400, thickness: 500 }] }', A_STAR], [`shop.boards[0].thickness, line 1: given 500. ${lengthAllowed(0.5, 200)}`]],
-  ['a negative price', ['shop: { boards: [{ width: 70, length: 2400, price: -6.80 }] }', A_STAR], ['shop.boards[0].price, line 1: given -6.8. Allowed: a number from 0 to 1000000.']],
-  ['a price with its currency', ['shop: { boards: [{ width: 70, length: 2400, price: 6.80 EUR }] }', A_STAR], ['shop.boards[0].price, line 1: given "6.80 EUR". Allowed: a number from 0 to 1000000.']],
-  ['no boards of a kind', ['shop: { boards: [{ width: 70, length: 2400, count: 0 }] }', A_STAR], ['shop.boards[0].count, line 1: given 0. Allowed: a whole number from 1 to 10000.']],
-  ['half a board', ['shop: { boards: [{ width: 70, length: 2400, count: 1.5 }] }', A_STAR], ['shop.boards[0].count, line 1: given 1.5. Allowed: a whole number from 1 to 10000.']],
-  ['a defect that ends before it begins', ['shop: { boards: [{ width: 70, length: 2400, defects: [{ from: 460, to: 400 }] }] }', A_STAR], ['shop.boards[0].defects[0], line 1: given from 460 to 400. Allowed: from less than to, both measured from the same end.']],
-  ['a defect past the end of the board', ['shop: { boards: [{ width: 70, length: 2400 mm, defects: [{ from: 400, to: 460 }, { from: 2390, to: 2410 }] }] }', A_STAR], ['shop.boards[0].defects[1], line 1: given from 2390 to 2410. Allowed: up to the board\'s length, "2400 mm". Measure again.']],
-  ['a defect without its end', ['shop: { boards: [{ width: 70, length: 2400, defects: [{ from: 460 }] }] }', A_STAR], ['shop.boards[0].defects[0], line 1: given no to. Add to. Allowed here: the keys from, to.']],
-  ['defects in one value', ['shop: { boards: [{ width: 70, length: 2400, defects: 460 }] }', A_STAR], ['shop.boards[0].defects, line 1: given 460. Allowed: a list such as [{ from: 400 mm, to: 460 mm }].']],
-  ['a panel that is all edge', ['shop: { panels: [{ length: 600, width: 400, edge: 200 }] }', A_STAR], ['shop.panels[0].edge, line 1: given 200. Allowed: less than half of the panel, or nothing is left of it.']],
-  ['an unknown paper size', ['shop: { paper: { size: A6 } }', A_STAR], ['shop.paper.size, line 1: given "A6". Allowed: A4, a4, A3, a3, A2, a2, A1, a1, A0, a0, Letter, letter, Legal, legal, Tabloid, tabloid, ANSI-C, ansi-c, ANSI-D, ansi-d, ANSI-E or ansi-e.']],
-  ['a paper size and a roll', ['shop: { paper: { size: A4, roll: 610 } }', A_STAR], ['shop.paper, line 1: given size and roll. Allowed: one of them. Take out the other.']],
-  ['a roll no printer takes', ['shop: { paper: { roll: 100 } }', A_STAR], [`shop.paper.roll, line 1: given 100. ${lengthAllowed(200, 2000)}`]],
-  ['a margin too large', ['shop: { paper: { margin: 40 } }', A_STAR], [`shop.paper.margin, line 1: given 40. ${lengthAllowed(3, 25)} Most printers need 5 mm or more.`]],
-  ['an overlap too small for tape', ['shop: { paper: { overlap: 1 } }', A_STAR], [`shop.paper.overlap, line 1: given 1. ${lengthAllowed(5, 30)}`]],
-  ['an unknown cutter', ['shop: { cutter: { kind: lazer } }', A_STAR], ['shop.cutter.kind, line 1: given "lazer". Allowed: laser, router or hand.']],
-  ['an unknown DXF version', ['shop: { cutter: { dxf: r14 } }', A_STAR], ['shop.cutter.dxf, line 1: given "r14". Allowed: r12 or r2000.']],
-  ['a router bit of nothing', ['shop: { cutter: { kind: router, bit: 0 } }', A_STAR], [`shop.cutter.bit, line 1: given 0. ${lengthAllowed(0.1, 50)}`]],
+  [
+    'limits told in inches in an inch order',
+    ['units: in', 'shop: { boards: [{ width: 50, length: 8 ft }] }', A_STAR],
+    [
+      'shop.boards[0].width, line 2: given 50. Allowed: a length from 0.197 in to 39.37 in, written like 2 3/4, 2 3/4 in or 70 mm.',
+    ],
+  ],
+  [
+    'a negative kerf',
+    ['shop: { saw: { kerf: -2.4 } }', A_STAR],
+    [
+      `shop.saw.kerf, line 1: given -2.4. A length has no sign. ${lengthAllowed(0.1, 10)} Measure the slot of a test cut.`,
+    ],
+  ],
+  [
+    'no kerf',
+    ['shop: { saw: { kerf: 0 } }', A_STAR],
+    [`shop.saw.kerf, line 1: given 0. ${lengthAllowed(0.1, 10)} Measure the slot of a test cut.`],
+  ],
+  [
+    'a saw limit past the stops',
+    ['shop: { saw: { limit: 90 } }', A_STAR],
+    [
+      'shop.saw.limit, line 1: given 90. Allowed: an angle more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.',
+    ],
+  ],
+  [
+    'a saw limit of nothing',
+    ['shop: { saw: { limit: 0 } }', A_STAR],
+    [
+      'shop.saw.limit, line 1: given 0. Allowed: an angle more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.',
+    ],
+  ],
+  [
+    'a scale of nothing',
+    ['shop: { saw: { reads-to: 0 } }', A_STAR],
+    [
+      'shop.saw.reads-to, line 1: given 0. Allowed: an angle more than 0 and up to 5 degrees, written like 45, 22.5 or 31,5°. Look at the scale: lines every half degree are 0.5.',
+    ],
+  ],
+  [
+    'detents in one value',
+    ['shop: { saw: { detents: 22.5 } }', A_STAR],
+    ['shop.saw.detents, line 1: given 22.5. Allowed: a list of angles, such as [0, 15, 22.5, 31.6, 45].'],
+  ],
+  [
+    'a bad detent among good ones',
+    ['shop: { saw: { detents: [0, 22.5, left, 80] } }', A_STAR],
+    [
+      `shop.saw.detents[2], line 1: given "left". It is not an angle in degrees. ${DETENT_ALLOWED}`,
+      `shop.saw.detents[3], line 1: given 80. ${DETENT_ALLOWED}`,
+    ],
+  ],
+  [
+    'a crosscut shorter than a rule',
+    ['shop: { saw: { crosscut: 12 } }', A_STAR],
+    [`shop.saw.crosscut, line 1: given 12. ${lengthAllowed(20, 2000)} The saw's manual names it.`],
+  ],
+  [
+    'a board without width and length',
+    ['shop: { boards: [{ thickness: 19 }] }', A_STAR],
+    [
+      'shop.boards[0], line 1: given no width. Add width. Allowed here: the keys width, thickness, length, price, count, defects.',
+      'shop.boards[0], line 1: given no length. Add length. Allowed here: the keys width, thickness, length, price, count, defects.',
+    ],
+  ],
+  [
+    'a board measured in miles',
+    ['shop: { boards: [{ width: 70, length: 2 miles }] }', A_STAR],
+    [`shop.boards[0].length, line 1: given "2 miles". It is not a length. ${lengthAllowed(50, 20000)}`],
+  ],
+  [
+    'a board as thick as a beam',
+    ['shop: { boards: [{ width: 70, length: 2400, thickness: 500 }] }', A_STAR],
+    [`shop.boards[0].thickness, line 1: given 500. ${lengthAllowed(0.5, 200)}`],
+  ],
+  [
+    'a negative price',
+    ['shop: { boards: [{ width: 70, length: 2400, price: -6.80 }] }', A_STAR],
+    ['shop.boards[0].price, line 1: given -6.8. Allowed: a number from 0 to 1000000.'],
+  ],
+  [
+    'a price with its currency',
+    ['shop: { boards: [{ width: 70, length: 2400, price: 6.80 EUR }] }', A_STAR],
+    ['shop.boards[0].price, line 1: given "6.80 EUR". Allowed: a number from 0 to 1000000.'],
+  ],
+  [
+    'no boards of a kind',
+    ['shop: { boards: [{ width: 70, length: 2400, count: 0 }] }', A_STAR],
+    ['shop.boards[0].count, line 1: given 0. Allowed: a whole number from 1 to 10000.'],
+  ],
+  [
+    'half a board',
+    ['shop: { boards: [{ width: 70, length: 2400, count: 1.5 }] }', A_STAR],
+    ['shop.boards[0].count, line 1: given 1.5. Allowed: a whole number from 1 to 10000.'],
+  ],
+  [
+    'a defect that ends before it begins',
+    ['shop: { boards: [{ width: 70, length: 2400, defects: [{ from: 460, to: 400 }] }] }', A_STAR],
+    [
+      'shop.boards[0].defects[0], line 1: given from 460 to 400. Allowed: from less than to, both measured from the same end.',
+    ],
+  ],
+  [
+    'a defect past the end of the board',
+    [
+      'shop: { boards: [{ width: 70, length: 2400 mm, defects: [{ from: 400, to: 460 }, { from: 2390, to: 2410 }] }] }',
+      A_STAR,
+    ],
+    [
+      'shop.boards[0].defects[1], line 1: given from 2390 to 2410. Allowed: up to the board\'s length, "2400 mm". Measure again.',
+    ],
+  ],
+  [
+    'a defect without its end',
+    ['shop: { boards: [{ width: 70, length: 2400, defects: [{ from: 460 }] }] }', A_STAR],
+    ['shop.boards[0].defects[0], line 1: given no to. Add to. Allowed here: the keys from, to.'],
+  ],
+  [
+    'defects in one value',
+    ['shop: { boards: [{ width: 70, length: 2400, defects: 460 }] }', A_STAR],
+    ['shop.boards[0].defects, line 1: given 460. Allowed: a list such as [{ from: 400 mm, to: 460 mm }].'],
+  ],
+  [
+    'a panel that is all edge',
+    ['shop: { panels: [{ length: 600, width: 400, edge: 200 }] }', A_STAR],
+    [
+      'shop.panels[0].edge, line 1: given 200. Allowed: less than half of the panel, or nothing is left of it.',
+    ],
+  ],
+  [
+    'an unknown paper size',
+    ['shop: { paper: { size: A6 } }', A_STAR],
+    [
+      'shop.paper.size, line 1: given "A6". Allowed: A4, a4, A3, a3, A2, a2, A1, a1, A0, a0, Letter, letter, Legal, legal, Tabloid, tabloid, ANSI-C, ansi-c, ANSI-D, ansi-d, ANSI-E or ansi-e.',
+    ],
+  ],
+  [
+    'a paper size and a roll',
+    ['shop: { paper: { size: A4, roll: 610 } }', A_STAR],
+    ['shop.paper, line 1: given size and roll. Allowed: one of them. Take out the other.'],
+  ],
+  [
+    'a roll no printer takes',
+    ['shop: { paper: { roll: 100 } }', A_STAR],
+    [`shop.paper.roll, line 1: given 100. ${lengthAllowed(200, 2000)}`],
+  ],
+  [
+    'a margin too large',
+    ['shop: { paper: { margin: 40 } }', A_STAR],
+    [`shop.paper.margin, line 1: given 40. ${lengthAllowed(3, 25)} Most printers need 5 mm or more.`],
+  ],
+  [
+    'an overlap too small for tape',
+    ['shop: { paper: { overlap: 1 } }', A_STAR],
+    [`shop.paper.overlap, line 1: given 1. ${lengthAllowed(5, 30)}`],
+  ],
+  [
+    'an unknown cutter',
+    ['shop: { cutter: { kind: lazer } }', A_STAR],
+    ['shop.cutter.kind, line 1: given "lazer". Allowed: laser, router or hand.'],
+  ],
+  [
+    'an unknown DXF version',
+    ['shop: { cutter: { dxf: r14 } }', A_STAR],
+    ['shop.cutter.dxf, line 1: given "r14". Allowed: r12 or r2000.'],
+  ],
+  [
+    'a router bit of nothing',
+    ['shop: { cutter: { kind: router, bit: 0 } }', A_STAR],
+    [`shop.cutter.bit, line 1: given 0. ${lengthAllowed(0.1, 50)}`],
+  ],
 ]
