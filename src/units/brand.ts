@@ -1,7 +1,11 @@
 declare const unit: unique symbol
 
-/** A number that carries its unit in its type, so that a bare number or another unit is refused by the compiler. */
-export type Brand<Name extends string> = number & { readonly [unit]: Name }
+/** The unit a number carries in its type, so that a bare number or another unit is refused by the compiler. */
+export interface In<Name extends string> {
+  readonly [unit]: Name
+}
+
+export type Brand<Name extends string> = number & In<Name>
 
 /** Millimetres: the only unit of length inside the program. */
 export type Mm = Brand<'mm'>

@@ -1,16 +1,16 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { ORDER_FLAGS } from '../../src/order/flags.js'
-import { parseOrder } from '../../src/order/parse.js'
+import { type OrderInput, parseOrder } from '../../src/order/parse.js'
 import { planOrder } from '../../src/plan/plan.js'
 
 // Whatever is written, the answer is an order or a refusal that says something; an order gives a plan or a refusal.
 
-const answered = (input: Parameters<typeof parseOrder>[0]): void => {
+const answered = (input: OrderInput): 'refused' | 'planned' | 'not planned' => {
   const order = parseOrder(input)
   if (!order.ok) {
     expect(order.problems.length).toBeGreaterThan(0)
-    return
+    return 'refused'
   }
   const plan = planOrder(order.value)
   if (plan.ok) {
@@ -18,10 +18,13 @@ const answered = (input: Parameters<typeof parseOrder>[0]): void => {
       typeof value === 'number' && !Number.isFinite(value) ? 'NOT FINITE' : value,
     )
     expect(numbers).not.toContain('NOT FINITE')
-  } else expect(plan.problems.length).toBeGreaterThan(0)
+    return 'planned'
+  }
+  expect(plan.problems.length).toBeGreaterThan(0)
+  return 'not planned'
 }
 
-const oneOf = fc.constantFrom<unknown>
+const oneOf = (...values: readonly unknown[]): fc.Arbitrary<unknown> => fc.constantFrom(...values)
 const strange = oneOf(
   null,
   true,
@@ -42,70 +45,70 @@ const strange = oneOf(
   '0x5',
   '1e5',
 )
-const mostly = (...usual: unknown[]): fc.Arbitrary<unknown> =>
-  fc.oneof({ weight: 12, arbitrary: oneOf(...usual) }, { weight: 1, arbitrary: strange })
+const mostly = (...usual: readonly unknown[]): fc.Arbitrary<unknown> =>
+  fc.oneof({ weight: 150, arbitrary: oneOf(...usual) }, { weight: 1, arbitrary: strange })
 
-const group = (keys: Record<string, fc.Arbitrary<unknown>>): fc.Arbitrary<unknown> =>
+const group = (keys: Record<string, fc.Arbitrary<unknown>>, needed: string[] = []): fc.Arbitrary<unknown> =>
   fc.oneof(
-    { weight: 20, arbitrary: fc.record(keys, { requiredKeys: [] }) },
+    { weight: 150, arbitrary: fc.record(keys, { requiredKeys: needed }) },
     { weight: 1, arbitrary: strange },
   )
-const list = (entry: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
-  fc.oneof({ weight: 20, arbitrary: fc.array(entry, { maxLength: 3 }) }, { weight: 1, arbitrary: strange })
+const list = (entry: fc.Arbitrary<unknown>, least = 0): fc.Arbitrary<unknown> =>
+  fc.oneof(
+    { weight: 150, arbitrary: fc.array(entry, { minLength: least, maxLength: 3 }) },
+    { weight: 1, arbitrary: strange },
+  )
 
-const length = mostly(70, '70 mm', '3 1/2 in', 300, 5, 20_000, '1 ft')
-const angle = mostly(45, '22,5°', 0.001, 60, 107.99, 164.9, 179)
+const angle = mostly(45, '22,5°', 30, 60, '54 deg', 10)
 const count = mostly(1, 2, 5, '7', 24)
-
+const thickness = mostly('19 mm', '3/4 in', '60 mm')
+const board = {
+  width: mostly('70 mm', '3 1/2 in', '300 mm'),
+  thickness,
+  length: mostly('2.4 m', '8 ft', '900 mm'),
+  price: count,
+  count,
+  defects: list(group({ from: mostly('0 mm', '200 mm'), to: mostly('260 mm', '10 1/2 in') }, ['from', 'to'])),
+}
 const shop = group({
   saw: group({
-    limit: angle,
-    kerf: mostly(2.4, 0.1, 10),
-    'reads-to': mostly(0.5, 0.001),
-    detents: list(angle),
-    crosscut: length,
+    limit: mostly(45, 50, 60, 10),
+    kerf: mostly('2.4 mm', '3/32 in'),
+    'reads-to': mostly(0.5, 0.1),
+    detents: list(mostly(0, 15, 22.5, '31,6°')),
+    crosscut: mostly('200 mm', '12 in'),
   }),
-  boards: list(
-    group({
-      width: length,
-      length,
-      thickness: length,
-      price: count,
-      count,
-      defects: list(group({ from: length, to: length })),
-    }),
+  boards: list(group(board, ['width', 'length'])),
+  panels: list(
+    group({ length: board.length, width: board.length, thickness, price: count, edge: mostly('10 mm') }, [
+      'length',
+      'width',
+    ]),
   ),
-  panels: list(group({ length, width: length, thickness: length, price: count, edge: length })),
-  cutter: group({
-    kind: mostly('laser', 'router', 'hand'),
-    kerf: mostly(0.2),
-    bit: mostly(3),
-    dxf: mostly('r12', 'r2000'),
-  }),
-  paper: group({ size: mostly('A4', 'letter'), roll: mostly(610), margin: mostly(10), overlap: mostly(10) }),
-  'end-allowance': length,
+  cutter: group({ kind: mostly('laser', 'router', 'hand'), kerf: mostly('0.2 mm'), bit: mostly('1/8 in') }),
+  paper: group({ size: mostly('A4', 'letter'), margin: mostly('10 mm'), overlap: mostly('10 mm') }),
+  'end-allowance': mostly('0 mm', '1 in'),
 })
 
-/** Shape and size come whole most of the time, so that many orders get as far as the plan. */
+const size = mostly('70 mm', '3 1/2 in', '300 mm', '1 ft', '20 m', '6 mm')
 const star = fc
   .tuple(
     fc.oneof(
-      fc.record({ points: count, 'tip-angle': angle }),
-      fc.record({ points: count, slenderest: mostly(true) }),
+      fc.record({ points: mostly(3, 5, '7', 24), 'tip-angle': angle }),
+      fc.record({ points: mostly(3, 5, '7', 24), slenderest: mostly(true) }),
       fc.record({ regular: mostly('5/2', '6/2', '24/11', '24/2') }),
     ),
     fc.oneof(
-      ...['board-width', 'across', 'height', 'radius', 'tip-edge'].map((key) => fc.record({ [key]: length })),
+      ...['board-width', 'across', 'height', 'radius', 'tip-edge'].map((key) => fc.record({ [key]: size })),
     ),
     group({
-      name: mostly('Jetty', 'Mill', 'Boathouse', 'Café'),
       quantity: count,
-      chamfer: mostly(3, 0.2, 50),
-      thickness: mostly(19, 200),
-      backing: group({ shape: mostly('star', 'polygon', 'disc'), inset: length, thickness: mostly(4) }),
+      chamfer: mostly('3 mm', '18 mm'),
+      thickness,
+      backing: group({ shape: mostly('star', 'polygon', 'disc'), inset: mostly('6 mm', '1/2 in', '90 mm') }),
     }),
   )
-  .map(([shape, size, rest]) => (typeof rest === 'object' ? { ...shape, ...size, ...rest } : rest))
+  .map(([shape, measure, rest]) => (typeof rest === 'object' ? { ...shape, ...measure, ...rest } : rest))
 
 const order = fc.record(
   {
@@ -113,16 +116,21 @@ const order = fc.record(
     units: mostly('mm', 'in'),
     nearest: mostly('1/8', '1/64'),
     shop,
-    stars: list(star),
+    stars: list(star, 1),
   },
   { requiredKeys: ['stars'] },
 )
 
 test('any order', () => {
+  const answers = { refused: 0, planned: 0, 'not planned': 0 }
   fc.assert(
-    fc.property(order, (written) => answered({ text: JSON.stringify(written) })),
-    { seed: 6, numRuns: 3000 },
+    fc.property(order, (written) => {
+      answers[answered({ text: JSON.stringify(written) })]++
+    }),
+    { seed: 6, numRuns: 1000 },
   )
+  // The orders are strange enough, and not too strange, to get everywhere.
+  expect(Math.min(...Object.values(answers))).toBeGreaterThan(100)
 })
 
 test('any flags over any order', () => {
@@ -146,21 +154,25 @@ test('any flags over any order', () => {
       answered({ text: JSON.stringify(written), flags: given })
       answered({ flags: given })
     }),
-    { seed: 7, numRuns: 1500 },
+    { seed: 7, numRuns: 250 },
   )
 })
 
 test('any JSON at all', () => {
   fc.assert(
-    fc.property(fc.json(), (text) => answered({ text })),
-    { seed: 8, numRuns: 1500 },
+    fc.property(fc.json(), (text) => {
+      answered({ text })
+    }),
+    { seed: 8, numRuns: 500 },
   )
 })
 
 test('any text at all', () => {
   const marks = fc.constantFrom(...' \n\t-:?[]{},&*!|>%@`#\'"abc05./~<', 'stars:', '\n  - ', 'points: 5')
   fc.assert(
-    fc.property(fc.array(marks, { maxLength: 40 }), (parts) => answered({ text: parts.join('') })),
-    { seed: 9, numRuns: 3000 },
+    fc.property(fc.array(marks, { maxLength: 40 }), (parts) => {
+      answered({ text: parts.join('') })
+    }),
+    { seed: 9, numRuns: 1500 },
   )
 })
