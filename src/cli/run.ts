@@ -1,6 +1,6 @@
 import yargs, { type Argv } from 'yargs'
+import { didYouMean } from '../order/did-you-mean.js'
 import { ORDER_FLAGS } from '../order/flags.js'
-import { didYouMean } from '../order/unknown-keys.js'
 import { COMMANDS, type Command } from './commands.js'
 import { addOrderFlags, type Typed } from './order-flags.js'
 import { STANDARD_INPUT } from './standard-input.js'
@@ -33,9 +33,7 @@ export const run = async (words: readonly string[]): Promise<number> => {
 /** Adds the flag that was probably meant to yargs's `Unknown argument: pints`. */
 const withSuggestions = (usage: string): string => {
   const unknown = /^Unknown arguments?: (.+)$/m.exec(usage)?.[1]?.split(', ') ?? []
-  const meant = unknown.map((word) =>
-    didYouMean(word, FLAGS).replace('Did you mean ', 'Did you mean --').trim(),
-  )
+  const meant = unknown.map((word) => didYouMean(word, FLAGS)?.replace('Did you mean ', 'Did you mean --'))
   return [usage, ...meant].filter(Boolean).join('\n')
 }
 

@@ -11,6 +11,8 @@ export interface Flagged {
   readonly flagAt: ReadonlyMap<string, string>
   readonly overridden: readonly string[]
   readonly problems: readonly Problem[]
+  /** The one star that is asked for, by its place in the list. */
+  readonly only?: number
 }
 
 export const pathKey = (path: Path): string => JSON.stringify(path)
@@ -30,34 +32,43 @@ export const applyFlags = (root: unknown, values: FlagValues, star: string | und
   const overridden: string[] = []
   if (!isGroup(order)) return { root: order, flagAt, overridden, problems: [] }
 
-  const target = given.some((flag) => flag.of === 'star') ? targetStar(order, star) : { index: 0 }
+  const forStar = given.some((flag) => flag.of === 'star')
+  const target = forStar || star !== undefined ? targetStar(order, star) : { index: 0 }
   if ('problem' in target) return { root: order, flagAt, overridden, problems: [target.problem] }
 
-  if (given.some((flag) => flag.of === 'star')) makeRoom(order, target.index, given)
+  const before = forStar ? makeRoom(order, target.index, given) : {}
   for (const flag of given) {
     const path = flag.of === 'star' ? ['stars', target.index, ...flag.path] : flag.path
-    const value = values[flag.name]
-    const before = setIn(
-      order,
-      path,
-      flag.kind === 'list'
-        ? String(value)
-            .split(',')
-            .map((part) => part.trim())
-        : value,
-    )
+    const value = values[flag.name] ?? ''
+    const replaced = setIn(order, path, flag.kind === 'list' ? listOf(String(value)) : value)
     flagAt.set(pathKey(path), `--${flag.name}`)
-    if (fromFile) overridden.push(overrideNote(flag, value, before))
+    if (fromFile) overridden.push(overrideNote(flag, value, replaced, before))
   }
-  return { root: order, flagAt, overridden, problems: [] }
+  const only = star === undefined ? {} : { only: target.index }
+  return { root: order, flagAt, overridden, problems: [], ...only }
 }
 
-const overrideNote = (flag: OrderFlag, value: unknown, before: unknown): string => {
-  const shown = harmless(value === true ? `--${flag.name}` : `--${flag.name} ${String(value)}`)
-  return before === undefined
+const listOf = (written: string): string[] => written.split(',').map((part) => part.trim())
+
+/** `--across 300 (instead of board-width 70)`; `before` is the star as the order has it. */
+const overrideNote = (flag: OrderFlag, value: string | true, replaced: unknown, before: Group): string => {
+  const shown = harmless(value === true ? `--${flag.name}` : `--${flag.name} ${value}`)
+  if (flag.of === 'star' && before[flag.name] === undefined) {
+    const group = ALTERNATIVES.find((keys) => keys.some((key) => key === flag.name))
+    const gone = (group ?? []).filter((key) => before[key] !== undefined)
+    if (gone.length > 0)
+      return `${shown} (instead of ${gone.map((key) => `${key} ${plain(before[key])}`).join(', ')})`
+    if (flag.name === 'points' && before.regular !== undefined) {
+      return `${shown} (instead of regular ${plain(before.regular)})`
+    }
+  }
+  return replaced === undefined
     ? `${shown} (the order leaves it open)`
-    : `${shown} (the order says ${plain(before)})`
+    : `${shown} (the order says ${plain(replaced)})`
 }
+
+/** Keys of which a star has one. */
+const ALTERNATIVES: readonly (readonly string[])[] = [SHAPE_KEYS, SIZE_KEYS]
 
 const plain = (value: unknown): string =>
   Array.isArray(value) ? value.map(showGiven).join(', ') : showGiven(value)
@@ -81,11 +92,12 @@ const targetStar = (order: Group, star: string | undefined): { index: number } |
   }
 }
 
-/** Takes away what a shape or size flag replaces. */
-const makeRoom = (order: Group, index: number, given: readonly OrderFlag[]): void => {
+/** Takes away what a shape or size flag replaces; gives the star as it was. */
+const makeRoom = (order: Group, index: number, given: readonly OrderFlag[]): Group => {
   const stars = Array.isArray(order.stars) ? order.stars : []
   const star: unknown = stars[index]
-  if (!isGroup(star)) return
+  if (!isGroup(star)) return {}
+  const before = { ...star }
   const names = new Set(given.map(({ name }) => name))
   if (SHAPE_KEYS.some((key) => names.has(key))) {
     const regularPoints = typeof star.regular === 'string' ? star.regular.split('/')[0]?.trim() : undefined
@@ -96,6 +108,7 @@ const makeRoom = (order: Group, index: number, given: readonly OrderFlag[]): voi
   if (SIZE_KEYS.some((key) => names.has(key))) {
     for (const key of SIZE_KEYS) if (!names.has(key)) delete star[key]
   }
+  return before
 }
 
 /** Sets a value, making groups on the way; returns what stood there. Leaves malformed orders for the schema to refuse. */

@@ -22,6 +22,7 @@ export const crossChecks = (root: unknown, units: Units): PathProblem[] => {
   const stars = Array.isArray(order.stars) ? order.stars : []
   return [
     ...paperChecks(asGroup(shop?.paper)),
+    ...detentChecks(asGroup(shop?.saw)),
     ...asList(shop?.boards).flatMap((board, index) =>
       boardChecks(asGroup(board), ['shop', 'boards', index], units),
     ),
@@ -43,6 +44,25 @@ const paperChecks = (paper: Group | undefined): PathProblem[] =>
         },
       ]
     : []
+
+/** In [15, 22,5, 30] the comma makes two angles of one: marks that do not rise give it away. */
+const detentChecks = (saw: Group | undefined): PathProblem[] => {
+  const detents = asList(saw?.detents)
+  const angles = detents.map(angleOf)
+  const falls = angles.findIndex((angle, index) => {
+    const before = angles[index - 1]
+    return angle !== undefined && before !== undefined && angle <= before
+  })
+  return falls < 0
+    ? []
+    : [
+        {
+          path: ['shop', 'saw', 'detents', falls],
+          given: `${showGiven(detents[falls])} after ${showGiven(detents[falls - 1])}`,
+          advice: 'Allowed: angles from small to large. Between brackets write a decimal point, not a comma.',
+        },
+      ]
+}
 
 const boardChecks = (board: Group | undefined, path: Path, units: Units): PathProblem[] => {
   const length = lengthOf(board?.length, units)
@@ -206,6 +226,12 @@ const nameChecks = (stars: readonly unknown[]): PathProblem[] => {
     taken.set(fileName, name)
     return []
   })
+}
+
+const angleOf = (written: unknown): number | undefined => {
+  if (typeof written !== 'string' && typeof written !== 'number') return undefined
+  const reading = readAngle(written)
+  return 'refused' in reading ? undefined : reading.angle
 }
 
 const lengthOf = (written: unknown, units: Units): number | undefined => {

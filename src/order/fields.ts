@@ -4,6 +4,7 @@ import { degrees, mm, toInches } from '../units/convert.js'
 import { readAngle } from '../units/read-angle.js'
 import { readLength, type Units } from '../units/read-length.js'
 import { trimmed } from '../units/show.js'
+import { didYouMean } from './did-you-mean.js'
 
 /*
  * The kinds of value an order's keys can have. Each takes `says`, what the key means (it becomes the schema's
@@ -24,8 +25,8 @@ export interface LengthRange extends Meaning {
 
 /** A length in mm within `least`..`most` (mm), read in the order's units. */
 export const lengthField = (units: Units, { says, wayOut, least, most }: LengthRange) => {
-  const example = units === 'mm' ? '70, 70.5 mm or 2 3/4 in' : '2 3/4, 2 3/4 in or 70 mm'
-  const allowed = `Allowed: a length from ${showBound(least, units)} to ${showBound(most, units)}, written like ${example}.`
+  const bounds = `from ${showBound(least, units, Math.ceil)} to ${showBound(most, units, Math.floor)}`
+  const allowed = `Allowed: a length ${bounds}, written like ${exampleWithin(least, most, units)}.`
   return v.pipe(
     v.union([v.string(), v.number()], sentence(allowed, wayOut)),
     v.description(says),
@@ -36,7 +37,7 @@ export const lengthField = (units: Units, { says, wayOut, least, most }: LengthR
         return NEVER
       }
       if (reading.length < least || reading.length > most) {
-        addIssue({ message: sentence(allowed, wayOut) })
+        addIssue({ message: sentence(otherUnit(dataset.value, units, least, most), allowed, wayOut) })
         return NEVER
       }
       return reading.length
@@ -44,8 +45,41 @@ export const lengthField = (units: Units, { says, wayOut, least, most }: LengthR
   )
 }
 
-const showBound = (bound: number, units: Units): string =>
-  units === 'mm' ? `${trimmed(bound, 2)} mm` : `${trimmed(toInches(mm(bound)), 3)} in`
+/** Was a bare number meant in the other unit? Then it would have been allowed. */
+const otherUnit = (
+  written: string | number,
+  units: Units,
+  least: number,
+  most: number,
+): string | undefined => {
+  const other = units === 'mm' ? 'in' : 'mm'
+  const reading = readLength(written, other)
+  const bare = typeof written === 'number' || /^[\d.,/ -]+$/.test(written)
+  return bare && 'length' in reading && reading.length >= least && reading.length <= most
+    ? `It was read as ${units}. If it was meant as ${other}, write ${written} ${other}, or units: ${other}.`
+    : undefined
+}
+
+/** A bound in the order's units, in three digits or so, rounded to the side where it is still allowed. */
+const showBound = (bound: number, units: Units, inward: (value: number) => number): string => {
+  const value = units === 'mm' ? bound : toInches(mm(bound))
+  const digits = value < 1 ? 3 : value < 10 ? 2 : value < 100 ? 1 : 0
+  const step = 10 ** digits
+  // A bound that is a whole number of steps but for rounding noise stays what it is.
+  const steps =
+    Math.abs(value * step - Math.round(value * step)) < 1e-9 ? Math.round(value * step) : inward(value * step)
+  return `${trimmed(steps / step, digits)} ${units}`
+}
+
+const EXAMPLES = [
+  { length: 70, mm: '70, 70.5 mm or 2 3/4 in', in: '2 3/4, 2 3/4 in or 70 mm' },
+  { length: 12, mm: '12, 12.5 mm or 1/2 in', in: '1/2, 1/2 in or 12 mm' },
+  { length: 2.4, mm: '2.4, 2.4 mm or 3/32 in', in: '3/32, 3/32 in or 2.4 mm' },
+  { length: 610, mm: '610, 61 cm or 24 in', in: '24, 2 ft or 610 mm' },
+] as const
+
+const exampleWithin = (least: number, most: number, units: Units): string =>
+  (EXAMPLES.find(({ length }) => length >= least && length <= most) ?? EXAMPLES[0])[units]
 
 export interface AngleRange extends Meaning {
   readonly above: number
@@ -55,8 +89,8 @@ export interface AngleRange extends Meaning {
 
 /** An angle in degrees, more than `above` (or 0 when `orZero`) and at most `most`. */
 export const angleField = ({ says, wayOut, above, most, orZero = false }: AngleRange) => {
-  const from = orZero ? `from ${above}` : `more than ${above}`
-  const allowed = `Allowed: an angle ${from} and up to ${most} degrees, written like 45, 22.5 or 31,5°.`
+  const range = orZero ? `from ${above} to ${most}` : `of more than ${above} and up to ${most}`
+  const allowed = `Allowed: an angle ${range} degrees, written like 45, 22.5 or 31,5°.`
   return v.pipe(
     v.union([v.string(), v.number()], sentence(allowed, wayOut)),
     v.description(says),
@@ -91,14 +125,18 @@ const countField = ({ says, wayOut, least, most }: NumberRange, whole: boolean) 
     `Allowed: a ${whole ? 'whole number' : 'number'} from ${trimmed(least, 2)} to ${trimmed(most, 2)}.`,
     wayOut,
   )
-  const pattern = whole ? /^\d{1,9}$/ : /^\d{1,9}(?:\.\d{1,6})?$/
+  const pattern = whole ? /^\d{1,9}$/ : /^\d{1,9}(?:[.,]\d{1,6})?$/
   return v.pipe(
     v.union([v.number(), v.string()], allowed),
     v.description(says),
     v.rawTransform<string | number, number>(({ dataset, addIssue, NEVER }) => {
       const { value } = dataset
       const count =
-        typeof value === 'number' ? value : pattern.test(value.trim()) ? Number(value) : Number.NaN
+        typeof value === 'number'
+          ? value
+          : pattern.test(value.trim())
+            ? Number(value.replace(',', '.'))
+            : Number.NaN
       if (!(count >= least && count <= most) || (whole && !Number.isInteger(count))) {
         addIssue({ message: allowed })
         return NEVER
@@ -119,10 +157,15 @@ export interface TextRange extends Meaning {
 export const textField = ({ says, longest }: TextRange) => {
   const allowed = `Allowed: 1 to ${longest} characters on one line: Western European letters, digits, spaces and - _ . , : ' ( ) + & # !`
   return v.pipe(
-    v.string(allowed),
+    v.string(({ input }) =>
+      sentence(
+        typeof input === 'object' || input === undefined ? undefined : 'Put quotes around it.',
+        allowed,
+      ),
+    ),
     v.description(says),
     v.rawTransform<string, string>(({ dataset, addIssue, NEVER }) => {
-      const text = dataset.value.normalize('NFC').trim()
+      const text = dataset.value.normalize('NFC').replaceAll(/[‘’]/g, "'").trim()
       const strange = [...text].find((sign) => !/^[\p{L}\p{N} \-_.,:'()+&#!]$/u.test(sign) || sign > 'ÿ')
       if (text === '' || text.length > longest || strange !== undefined) {
         const why =
@@ -140,11 +183,22 @@ const characterName = (sign: string): string => {
   return /^[\p{L}\p{N}\p{P}\p{S}]$/u.test(sign) ? `${sign} (U+${code})` : `U+${code}`
 }
 
-/** One of a few words. */
+/** One of a few words; only those in `told` are named in a refusal. */
 export const choiceField = <const Words extends readonly [string, ...string[]]>(
   words: Words,
   { says, wayOut }: Meaning,
-) => v.pipe(v.picklist(words, sentence(`Allowed: ${listed(words)}.`, wayOut)), v.description(says))
+  told: readonly string[] = words,
+) =>
+  v.pipe(
+    v.picklist(words, ({ input }) =>
+      sentence(
+        typeof input === 'string' ? didYouMean(input, told) : undefined,
+        `Allowed: ${listed(told)}.`,
+        wayOut,
+      ),
+    ),
+    v.description(says),
+  )
 
 export const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`

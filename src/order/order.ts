@@ -3,6 +3,7 @@ import type { SizeName } from '../geometry/star.js'
 import type { PaperName } from '../tables/paper.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import type { LengthStyle } from '../units/show.js'
+import type { Problem } from './problem.js'
 
 /** Everything a person asked for, in mm and degrees, with every default filled in. */
 export interface Order {
@@ -78,8 +79,8 @@ export interface Paper {
 }
 
 export interface StarOrder {
-  /** Where it stands in the order, for messages: `stars[0]`. */
-  readonly place: string
+  /** Where its keys stand in the order, for what is found out about them later. */
+  readonly at: StarPlaces
   readonly name: string
   /** The name as it can stand in a file's name. */
   readonly fileName: string
@@ -91,6 +92,16 @@ export interface StarOrder {
   readonly thickness?: Mm
   readonly backing?: BackingOrder
 }
+
+export interface StarPlaces {
+  readonly shape: Where
+  readonly size: Where
+  readonly chamfer: Where
+  readonly inset: Where
+}
+
+/** A key, `stars[0].across`, with its line when it stands in a file; or a flag, `--across`. */
+export type Where = Pick<Problem, 'place' | 'line'>
 
 export type StarShape =
   | { readonly by: 'tip-angle'; readonly tipAngle: Degrees }

@@ -1,4 +1,18 @@
-import { isMap, isNode, isPair, isSeq, LineCounter, type Node, parseDocument } from 'yaml'
+import {
+  type DocumentOptions,
+  isMap,
+  isNode,
+  isPair,
+  isSeq,
+  Lexer,
+  LineCounter,
+  type Node,
+  type ParseOptions,
+  parseDocument,
+  type SchemaOptions,
+  type YAMLParseError,
+  type YAMLWarning,
+} from 'yaml'
 import { done, type Outcome, type Problem, refused } from './problem.js'
 
 /** Keys and list positions from the top of the order down to one value. */
@@ -22,25 +36,20 @@ export const readYaml = (text: string): Outcome<Source> => {
       whole(`${text.length} characters`, `Allowed: up to ${LARGEST_FILE}. Is this the right file?`),
     ])
   }
+  if (/^%/m.test(text)) {
+    return refused([
+      whole('a line that begins with %', 'Orders are YAML 1.2 without directives. Take the line out.'),
+    ])
+  }
   if (nestsTooDeep(text)) {
     return refused([whole('lists within lists', `Allowed: ${DEEPEST} levels. An order needs six.`)])
   }
-
   const lines = new LineCounter()
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, version: '1.2' })
+  const document = parseDocument(text, { ...OPTIONS, lineCounter: lines })
   const complaints = [...document.errors, ...document.warnings]
-  if (complaints.length > 0) {
-    return refused(
-      complaints.slice(0, 20).map(({ message, pos }) => ({
-        place: 'order file',
-        line: lines.linePos(pos[0]).line,
-        given: 'text that is not YAML or JSON',
-        advice: `${message.replace(/[\n.]+$/g, '').replaceAll('\n', ' ')}.`,
-      })),
-    )
-  }
+  if (complaints.length > 0) return refused(complaints.slice(0, 20).map((each) => complaint(each, lines)))
   try {
-    const root: unknown = document.toJS({ maxAliasCount: 50 })
+    const root: unknown = document.toJS({ maxAliasCount: MOST_ALIASES })
     const { contents } = document
     return done({ root, lineOf: (path) => lineOf(contents, path, lines) })
   } catch (error) {
@@ -52,17 +61,57 @@ export const readYaml = (text: string): Outcome<Source> => {
   }
 }
 
+/** The core schema without the numbers nobody writes on a rule: 0x46, 0o106 and 7e1 stay text and are refused. */
+const OPTIONS: DocumentOptions & SchemaOptions & ParseOptions = {
+  version: '1.2',
+  prettyErrors: false,
+  resolveKnownTags: false,
+  logLevel: 'silent',
+  customTags: (tags) =>
+    tags.filter((tag) => typeof tag === 'string' || !['HEX', 'OCT', 'EXP'].includes(tag.format ?? '')),
+}
+
+const MOST_ALIASES = 20
+
 const whole = (given: string, advice: string): Problem => ({ place: 'order file', given, advice })
 
-/** Lists and groups nest by brackets, and by indentation with `-`, `?` and `:`; the parser recurses at each level. */
-const nestsTooDeep = (text: string): boolean => {
-  let depth = 0
-  let deepest = 0
-  for (const sign of text) {
-    if (sign === '[' || sign === '{') deepest = Math.max(deepest, ++depth)
-    else if (sign === ']' || sign === '}') depth--
+const LONGEST_MESSAGE = 200
+
+/** What the parser's commonest complaints mean to a person. */
+const PLAIN_WORDS: Readonly<Record<string, string>> = {
+  BLOCK_AS_IMPLICIT_KEY: 'A text with a colon in it needs quotes around the whole text.',
+  TAB_AS_INDENT: 'Indent with spaces, not with tabs.',
+  UNEXPECTED_TOKEN:
+    'Something is left over here. For inches write in instead of ", or put \' around the whole value.',
+}
+
+const complaint = ({ code, message, pos }: YAMLParseError | YAMLWarning, lines: LineCounter): Problem => {
+  const at = { place: 'order file', line: lines.linePos(pos[0]).line }
+  if (code === 'MULTIPLE_DOCS') {
+    return { ...at, given: 'a second document (---)', advice: 'Keep one order in a file.' }
   }
-  return deepest > DEEPEST || /^[ \t:?-]{80,}[^\s#]/m.test(text)
+  if (code === 'DUPLICATE_KEY')
+    return { ...at, given: 'a key that stands here already', advice: 'Keep one of the two.' }
+  const known = PLAIN_WORDS[code]
+  if (known) return { ...at, given: 'text that is not YAML or JSON', advice: known }
+  const says = message.replaceAll('\n', ' ').replace(/[ .]+$/, '')
+  const short = says.length > LONGEST_MESSAGE ? `${says.slice(0, LONGEST_MESSAGE)}...` : `${says}.`
+  return { ...at, given: 'text that is not YAML or JSON', advice: short }
+}
+
+/**
+ * Would the parser, which recurses at each level, go too deep? Brackets are counted as the lexer sees them, so that
+ * those in comments and quotes do not count; indentation nests by spaces and by `-`, `?` and `:`.
+ */
+const nestsTooDeep = (text: string): boolean => {
+  if (/^[ \t:?-]{80,}[^\s#]/m.test(text)) return true
+  let depth = 0
+  for (const token of new Lexer().lex(text)) {
+    if (token === '[' || token === '{') depth++
+    else if (token === ']' || token === '}') depth = Math.max(0, depth - 1)
+    if (depth > DEEPEST) return true
+  }
+  return false
 }
 
 const lineOf = (contents: unknown, path: Path, lines: LineCounter): number | undefined => {

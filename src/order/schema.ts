@@ -3,6 +3,7 @@ import { FEWEST_POINTS, MOST_POINTS } from '../geometry/star.js'
 import { PAPER_NAMES, type PaperName } from '../tables/paper.js'
 import type { Units } from '../units/read-length.js'
 import { amountField, angleField, choiceField, lengthField, textField, wholeField } from './fields.js'
+import { keysAllowed } from './unknown-keys.js'
 
 /**
  * The order as a person writes it: the one source of the reader's checks, of the JSON Schema that editors use and of
@@ -95,7 +96,11 @@ export const orderSchema = (units: Units) => {
 
   const paper = group({
     size: v.optional(
-      choiceField(PAPER_WORDS, { says: `Paper the patterns are printed on: ${PAPER_NAMES.join(', ')}` }),
+      choiceField(
+        PAPER_WORDS,
+        { says: `Paper the patterns are printed on: ${PAPER_NAMES.join(', ')}` },
+        PAPER_NAMES,
+      ),
     ),
     roll: optionalLength(200, 2_000, 'Width of a roll of paper, instead of a size'),
     margin: optionalLength(3, 25, 'White edge the printer cannot reach', 'Most printers need 5 mm or more.'),
@@ -190,7 +195,7 @@ export const paperName = (word: string): PaperName | undefined =>
 
 /** A group of known keys; unknown ones are reported by `unknown-keys.ts`, all of them and with a suggestion. */
 function group<const Entries extends v.ObjectEntries>(entries: Entries) {
-  return v.strictObject(entries, `Allowed here: the keys ${Object.keys(entries).join(', ')}.`)
+  return v.strictObject(entries, keysAllowed(Object.keys(entries)))
 }
 
 function listOf<const Entry extends v.GenericSchema>(entry: Entry, most: number, says: string) {

@@ -1,5 +1,6 @@
-import { closest, distance } from 'fastest-levenshtein'
 import type { GenericSchema } from 'valibot'
+import { didYouMean } from './did-you-mean.js'
+import { ORDER_FLAGS } from './flags.js'
 import { type Problem, showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
 
@@ -42,22 +43,25 @@ const walk = (schema: Walkable, value: unknown, path: Path): PathProblem[] => {
   })
 }
 
-const unknownKey = (path: Path, key: string, allowed: readonly string[]): PathProblem => ({
-  path,
-  given: `the unknown key ${showGiven(key)}`,
-  // In { width: 70,5 mm } YAML takes `5 mm` for a key.
-  advice: /^\d/.test(key)
-    ? 'Between braces a comma ends the value: write a decimal point, or put quotes around the value.'
-    : `${didYouMean(key, allowed)}${keysAllowed(allowed)}`,
-})
-
-const keysAllowed = (keys: readonly string[]): string =>
-  `Allowed here: ${keys.filter((key) => key !== '$schema').join(', ')}.`
-
-/** `Did you mean kerf? `, when one of the words is close enough to what was written; otherwise nothing. */
-export const didYouMean = (written: string, words: readonly string[]): string => {
-  const plain = written.slice(0, 40).toLowerCase().replaceAll('_', '-')
-  if (words.length === 0) return ''
-  const best = closest(plain, [...words])
-  return distance(plain, best) <= Math.max(1, Math.floor(best.length / 3)) ? `Did you mean ${best}? ` : ''
+const unknownKey = (path: Path, value: unknown, allowed: readonly string[]): PathProblem => {
+  const key = String(path.at(-1))
+  // In { width: 70,5 mm } YAML takes `5 mm` for a key without a value.
+  const cutByComma = /^\d/.test(key) && value === null
+  return {
+    path,
+    given: `the unknown key ${showGiven(key)}`,
+    advice: cutByComma
+      ? 'Between braces a comma ends the value: write a decimal point, or put quotes around the value.'
+      : [belongsTo(key), didYouMean(key, allowed), keysAllowed(allowed)].filter(Boolean).join(' '),
+  }
 }
+
+/** A flag's word used as a key: where its key stands. */
+const belongsTo = (key: string): string | undefined => {
+  const flag = ORDER_FLAGS.find(({ name, path }) => name === key && path.at(-1) !== key)
+  return flag && `As a key it is ${[...(flag.of === 'star' ? ['stars'] : []), ...flag.path].join(': ')}.`
+}
+
+/** What a group of keys takes, as a refusal tells it. */
+export const keysAllowed = (keys: readonly string[]): string =>
+  `Allowed here: ${keys.filter((key) => key !== '$schema').join(', ')}.`

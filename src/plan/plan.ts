@@ -6,7 +6,7 @@ import type { BackingOrder, Order, Shop, StarOrder } from '../order/order.js'
 import { done, type Outcome, type Problem, refused } from '../order/problem.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
-import { type LengthStyle, showAngle, showLength } from '../units/show.js'
+import { type LengthStyle, showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { type Blank, blankOf } from './blank.js'
 import { type BoardUse, boardUse } from './boards.js'
@@ -84,7 +84,7 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   if (tipAngle === undefined) {
     return refused([
       {
-        place: `${order.place}.slenderest`,
+        ...order.at.shape,
         given: 'true',
         advice: `A saw that stops at ${showAngle(shop.saw.limit)} cuts no ${order.points}-point star. Give a tip angle, and the plan will name the fence wedge for it.`,
       },
@@ -168,13 +168,13 @@ const planBacking = (star: Star, backing: BackingOrder): BackingPlan => {
 
 /** Is the star too large to be meant, or too small to be cut? */
 const sizeProblems = (order: StarOrder, star: Star, blank: Blank, lengths: LengthStyle): Problem[] => {
-  const at = { place: `${order.place}.${order.size.by}`, given: showLength(order.size.length, lengths) }
+  const at = { ...order.at.size, given: showLength(order.size.length, lengths) }
   const largest = Math.max(star.across, star.height, blank.side, star.armStrip)
   if (largest > LARGEST) {
     return [
       {
         ...at,
-        advice: `With a tip angle of ${showAngle(star.tipAngle)} that makes a piece ${showLength(mm(largest), lengths)} long; allowed: up to ${showLength(LARGEST, lengths)}. Give a smaller size or a larger tip angle.`,
+        advice: `With a tip angle of ${showAngle(star.tipAngle)} that makes a piece ${showLength(mm(largest), lengths)} long; allowed: up to ${showAtMost(LARGEST, lengths)}. Give a smaller size or another shape.`,
       },
     ]
   }
@@ -183,7 +183,7 @@ const sizeProblems = (order: StarOrder, star: Star, blank: Blank, lengths: Lengt
     return [
       {
         ...at,
-        advice: `With ${star.points} points and a tip angle of ${showAngle(star.tipAngle)} that makes an edge of only ${showLength(mm(smallest), lengths)}; allowed: from ${showLength(SMALLEST_EDGE, lengths)}. Give a larger size or another shape.`,
+        advice: `With ${star.points} points and a tip angle of ${showAngle(star.tipAngle)} that makes an edge of only ${showLength(mm(smallest), lengths)}; allowed: from ${showAtLeast(SMALLEST_EDGE, lengths)}. Give a larger size or another shape.`,
       },
     ]
   }
@@ -196,19 +196,19 @@ const insideProblems = (order: StarOrder, star: Star, lengths: LengthStyle): Pro
   const { chamfer, backing } = order
   if (chamfer !== undefined && chamfer >= star.edgeDistance) {
     problems.push({
-      place: `${order.place}.chamfer`,
+      ...order.at.chamfer,
       given: showLength(chamfer, lengths),
-      advice: `Chamfers from both sides would meet: this star allows less than ${showLength(star.edgeDistance, lengths)}.`,
+      advice: `Chamfers from both sides would meet: this star allows less than ${showAtMost(star.edgeDistance, lengths)}.`,
     })
   }
   if (backing && backing.inset > insetLimit(star, backing.shape) - SMALLEST_EDGE) {
     const limit = insetLimit(star, backing.shape) - SMALLEST_EDGE
     problems.push({
-      place: `${order.place}.backing.inset`,
+      ...order.at.inset,
       given: showLength(backing.inset, lengths),
       advice:
         limit > 0
-          ? `Nothing would be left of the ${backing.shape}. Allowed here: up to ${showLength(mm(limit), lengths)}.`
+          ? `Nothing would be left of the ${backing.shape}. Allowed here: up to ${showAtMost(mm(limit), lengths)}.`
           : `This star is too small for a backing of shape ${backing.shape}. Leave the backing out, or make the star larger.`,
     })
   }

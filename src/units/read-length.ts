@@ -24,7 +24,7 @@ const VULGAR: Readonly<Record<string, string>> = {
 const METRIC: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 }
 
 const DECIMAL = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`
-const INCH_COUNT = String.raw`\d+[ -]+\d+/\d+|\d+/\d+|${DECIMAL}`
+const INCH_COUNT = String.raw`\d+(?: ?- ?| )\d+/\d+|\d+/\d+|${DECIMAL}`
 const FEET_MARK = `(?:'|feet|foot|ft)`
 const INCH_MARK = `(?:"|''|inches|inch|in)`
 
@@ -42,9 +42,10 @@ const THOUSANDS_OR_DECIMAL = /\d,\d{3}(?!\d)/
  * fraction in a millimetre order and anything left over are refused, because each of them can be meant in two ways.
  */
 export const readLength = (written: string | number, units: Units): LengthReading => {
+  if (String(written).length > LONGEST_TEXT)
+    return { refused: `it is longer than ${LONGEST_TEXT} characters` }
   const text = normalise(String(written))
   if (text === '') return { refused: 'it is empty' }
-  if (text.length > LONGEST_TEXT) return { refused: `it is longer than ${LONGEST_TEXT} characters` }
   if (/^[-+]/.test(text)) return { refused: 'a length has no sign' }
   if (typeof written === 'number') {
     return Number.isFinite(written) ? bare(written, units) : { refused: 'it is not a finite number' }
@@ -72,7 +73,7 @@ export const readLength = (written: string | number, units: Units): LengthReadin
 
 const normalise = (text: string): string =>
   text
-    .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
+    .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]} `)
     .replace(/[⁄∕]/g, '/')
     .replace(/[′’]/g, "'")
     .replace(/[″”“]/g, '"')

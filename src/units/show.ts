@@ -17,7 +17,23 @@ export interface LengthStyle {
 export const showLength = (length: Mm, style: LengthStyle): string =>
   `${showNumber(length, style)} ${style.units}`
 
-/** The same without the unit, for tables whose heading names it. */
+/** A largest allowed length, shown rounded down, so that what is shown is allowed. */
+export const showAtMost = (length: Mm, style: LengthStyle): string =>
+  showLength(stepped(length, style, Math.floor), style)
+
+/** A smallest allowed length, shown rounded up. */
+export const showAtLeast = (length: Mm, style: LengthStyle): string =>
+  showLength(stepped(length, style, Math.ceil), style)
+
+/** The length moved to a step of what is shown; a length on a step but for rounding noise stays there. */
+const stepped = (length: Mm, { units, nearest }: LengthStyle, round: (steps: number) => number): Mm => {
+  const step = units === 'mm' ? 0.1 : MM_PER_INCH / nearest
+  const steps = length / step
+  const whole = Math.round(steps)
+  return mm((Math.abs(steps - whole) < 1e-9 ? whole : round(steps)) * step)
+}
+
+/** As {@link showLength} without the unit, for tables whose heading names it. */
 export const showNumber = (length: Mm, style: LengthStyle): string =>
   style.units === 'mm' ? fixed(length, 1) : inchFraction(length, style.nearest).text
 

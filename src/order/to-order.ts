@@ -1,0 +1,149 @@
+import type { Units } from '../units/read-length.js'
+import { showAngle, showLength } from '../units/show.js'
+import { regularPoints } from './checks.js'
+import { DEFAULTS } from './defaults.js'
+import type { Board, Order, Panel, Paper, Shop, StarOrder, StarShape, Where } from './order.js'
+import type { Path } from './read-yaml.js'
+import { paperName, type WrittenOrder } from './schema.js'
+import { fileNameOf, starName } from './star-name.js'
+
+/**
+ * The checked order in mm and degrees, with every default filled in.
+ *
+ * @param where tells the place of a key, for what is found out about it later
+ */
+export const toOrder = (
+  written: WrittenOrder,
+  units: Units,
+  overridden: readonly string[],
+  where: (path: Path) => Where,
+): Order => {
+  const lengths = { units, nearest: Number((written.nearest ?? DEFAULTS.nearest).slice(2)) }
+  return {
+    title: written.title ?? 'Stars',
+    lengths,
+    shop: toShop(written.shop, units),
+    stars: written.stars.map((star, index) => toStar(star, index, written.stars.length, where)),
+    assumed: assumptions(written, (length) => showLength(length, lengths)),
+    overridden,
+  }
+}
+
+type WrittenShop = WrittenOrder['shop']
+type WrittenStar = WrittenOrder['stars'][number]
+
+const toShop = (shop: WrittenShop, units: Units): Shop => {
+  const saw = shop?.saw
+  const cutter = shop?.cutter
+  return {
+    saw: {
+      limit: saw?.limit ?? DEFAULTS.sawLimit,
+      kerf: saw?.kerf ?? DEFAULTS.kerf,
+      readsTo: saw?.['reads-to'] ?? DEFAULTS.readsTo,
+      detents: saw?.detents ?? [],
+      ...optional('crosscut', saw?.crosscut),
+    },
+    boards: (shop?.boards ?? []).map(toBoard),
+    panels: (shop?.panels ?? []).map(toPanel),
+    cutter: {
+      kind: cutter?.kind ?? DEFAULTS.cutter,
+      dxf: cutter?.dxf ?? DEFAULTS.dxf,
+      ...optional('kerf', cutter?.kerf),
+      ...optional('bit', cutter?.bit),
+    },
+    paper: toPaper(shop?.paper, units),
+    endAllowance: shop?.['end-allowance'] ?? DEFAULTS.endAllowance,
+  }
+}
+
+const toBoard = (board: NonNullable<NonNullable<WrittenShop>['boards']>[number]): Board => ({
+  width: board.width,
+  length: board.length,
+  defects: board.defects ?? [],
+  ...optional('thickness', board.thickness),
+  ...optional('price', board.price),
+  ...optional('count', board.count),
+})
+
+const toPanel = (panel: NonNullable<NonNullable<WrittenShop>['panels']>[number]): Panel => ({
+  length: panel.length,
+  width: panel.width,
+  edge: panel.edge ?? DEFAULTS.panelEdge,
+  ...optional('thickness', panel.thickness),
+  ...optional('price', panel.price),
+})
+
+const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({
+  sheet:
+    paper?.roll === undefined
+      ? { size: paperName(paper?.size ?? '') ?? usualPaper(units) }
+      : { roll: paper.roll },
+  margin: paper?.margin ?? DEFAULTS.margin,
+  overlap: paper?.overlap ?? DEFAULTS.overlap,
+})
+
+const usualPaper = (units: Units) => (units === 'in' ? 'Letter' : 'A4')
+
+const toStar = (star: WrittenStar, index: number, count: number, where: (path: Path) => Where): StarOrder => {
+  const name = starName(star, index, count)
+  const { points, shape } = toShape(star)
+  const size = toSize(star)
+  const at = (...path: string[]): Where => where(['stars', index, ...path])
+  return {
+    at: { shape: at(shape.by), size: at(size.by), chamfer: at('chamfer'), inset: at('backing', 'inset') },
+    name,
+    fileName: fileNameOf(name),
+    quantity: star.quantity ?? DEFAULTS.quantity,
+    points,
+    shape,
+    size,
+    ...optional('chamfer', star.chamfer),
+    ...optional('thickness', star.thickness),
+    ...optional('backing', toBacking(star.backing)),
+  }
+}
+
+const toShape = (star: WrittenStar): { points: number; shape: StarShape } => {
+  const regular = regularPoints(star.regular)
+  if (regular) return { points: regular.points, shape: { by: 'regular', step: regular.step } }
+  const points = star.points ?? Number.NaN
+  const tipAngle = star['tip-angle']
+  return { points, shape: tipAngle === undefined ? { by: 'slenderest' } : { by: 'tip-angle', tipAngle } }
+}
+
+const toSize = (star: WrittenStar): StarOrder['size'] => {
+  for (const by of ['board-width', 'across', 'height', 'radius', 'tip-edge'] as const) {
+    const length = star[by]
+    if (length !== undefined) return { by, length }
+  }
+  throw new Error('a checked star has a size')
+}
+
+const toBacking = (backing: WrittenStar['backing']): StarOrder['backing'] =>
+  backing && {
+    shape: backing.shape ?? 'star',
+    inset: backing.inset ?? DEFAULTS.inset,
+    ...optional('thickness', backing.thickness),
+  }
+
+/** `{ key: value }`, or nothing at all when there is no value. */
+const optional = <Key extends string, Value>(key: Key, value: Value | undefined) =>
+  (value === undefined ? {} : { [key]: value }) as { [K in Key]?: Value }
+
+const assumptions = (
+  { shop, stars }: WrittenOrder,
+  show: (length: ReturnType<typeof toShop>['saw']['kerf']) => string,
+): string[] => {
+  const saw = shop?.saw
+  return [
+    ...(saw?.limit === undefined ? [`the saw stops at ${showAngle(DEFAULTS.sawLimit)} (saw-limit)`] : []),
+    ...(saw?.kerf === undefined ? [`the blade removes ${show(DEFAULTS.kerf)} (kerf)`] : []),
+    ...(saw?.['reads-to'] === undefined
+      ? [`the scale can be set to ${showAngle(DEFAULTS.readsTo)} (reads-to)`]
+      : []),
+    ...(saw?.crosscut === undefined ? ['the blade reaches across the board (crosscut)'] : []),
+    ...(stars.some(({ backing }) => backing && backing.inset === undefined)
+      ? [`the backing stays ${show(DEFAULTS.inset)} inside the star (inset)`]
+      : []),
+  ]
+}
