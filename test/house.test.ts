@@ -30,8 +30,8 @@ describe('the house', () => {
   it('is told to its developers: every folder stands in DEVELOPERS.md', () => {
     expect(existsSync(`${ROOT}DEVELOPERS.md`)).toBe(true)
     const told = readFileSync(`${ROOT}DEVELOPERS.md`, 'utf8')
-    const rooms = readdirSync(`${ROOT}src`).map((name) =>
-      name.endsWith('.ts') ? `src/${name}` : `src/${name}/`,
+    const rooms = readdirSync(`${ROOT}src`, { withFileTypes: true }).map((room) =>
+      room.isDirectory() ? `src/${room.name}/` : `src/${room.name}`,
     )
     expect(rooms.filter((room) => !told.includes(`\`${room}\``))).toEqual([])
   })

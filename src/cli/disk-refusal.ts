@@ -8,6 +8,10 @@ const REASONS: Readonly<Record<string, string>> = {
   EROFS: 'That place can only be read.',
   ENOSPC: 'The disk is full.',
   ENAMETOOLONG: 'The name is too long.',
+  EXDEV: 'Part of that path leads to another disk.',
+  ELOOP: 'Part of that path leads in a circle.',
+  EBUSY: 'A program keeps one of the files open.',
+  ENOTEMPTY: 'A folder is in the way.',
   EEXIST: 'A file of that name is in the way.',
 }
 

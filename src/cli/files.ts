@@ -1,5 +1,6 @@
 import { createHash, randomBytes } from 'node:crypto'
-import { mkdir, readFile, rename, rm, rmdir, writeFile } from 'node:fs/promises'
+import { rmSync } from 'node:fs'
+import { lstat, mkdir, readdir, readFile, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
 import type { MadeFile } from '../make.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
@@ -9,17 +10,32 @@ import { reasonOf } from './disk-refusal.js'
  * The only code that writes to a disk.
  */
 
-/** Lists what was written and its SHA-256, in the form `sha256sum --check` reads. */
+/**
+ * Lists what was written and its SHA-256, in the form `sha256sum --check` reads, under the order's title. It tells our
+ * own unchanged files from the maker's, and one order's folder from another's.
+ */
 const CHECKSUMS = 'checksums.sha256'
+
+/** An order's files and the title they are written under. */
+export interface OrderFiles {
+  readonly title: string
+  readonly files: readonly MadeFile[]
+}
 
 /**
  * Writes all files of an order, or none: first into a temporary folder inside the output folder, then each one into
- * place. Files of an earlier run are replaced, and removed where this run has none of that name; a file that
- * Starwright did not write, or that was changed since, is left alone, and if it is in the way nothing is written.
+ * place. Files of an earlier run of the same order are replaced, and removed where this run has none of that name; a
+ * file that Starwright did not write, or that was changed since, is left alone, and if it is in the way, or the folder
+ * is another order's, nothing is written.
+ *
+ * @returns the files that were removed
  */
-export const writeOrder = async (folder: string, files: readonly MadeFile[]): Promise<Outcome<void>> => {
+export const writeOrder = async (folder: string, order: OrderFiles): Promise<Outcome<readonly string[]>> => {
+  if (folder.trim() === '') {
+    return refused([{ place: '--out', given: 'an empty name', advice: 'Name the folder for the files.' }])
+  }
   try {
-    return await replaceFiles(resolve(folder), files)
+    return await replaceFiles(resolve(folder), order)
   } catch (error) {
     return refused([
       { place: '--out', given: showGiven(folder), advice: `${reasonOf(error)} Choose another folder.` },
@@ -27,45 +43,99 @@ export const writeOrder = async (folder: string, files: readonly MadeFile[]): Pr
   }
 }
 
-const replaceFiles = async (folder: string, files: readonly MadeFile[]): Promise<Outcome<void>> => {
+const replaceFiles = async (
+  folder: string,
+  { title, files }: OrderFiles,
+): Promise<Outcome<readonly string[]>> => {
   const earlier = await readChecksums(folder)
-  const strangers = await findStrangers(folder, files, earlier)
+  if (earlier === 'not ours') return refused([stranger(folder, CHECKSUMS)])
+  if (earlier && earlier.title !== title) return refused([otherOrder(folder, earlier.title)])
+  const own = earlier?.sums ?? []
+  const strangers = await findStrangers(folder, files, own)
   if (strangers.length > 0) return refused(strangers)
 
   const made = files.map(({ path, content }) => ({ path, content, sum: sumOf(content) }))
   await mkdir(folder, { recursive: true })
+  await clearAbandoned(folder)
   const unfinished = join(folder, `.unfinished-${randomBytes(6).toString('hex')}`)
   const stop = () => {
-    process.exitCode = 130
-    void rm(unfinished, { recursive: true, force: true }).finally(() => process.exit(130))
+    rmSync(unfinished, { recursive: true, force: true })
+    process.exit(130)
   }
   process.once('SIGINT', stop).once('SIGTERM', stop)
   try {
     for (const { path, content } of made) await writeNew(join(unfinished, path), content)
     // From here on a file may be the old or the new one, so both count as ours until all are in place.
-    await writeChecksums(folder, unfinished, [...earlier, ...made])
-    for (const { path } of made) await moveInto(join(unfinished, path), join(folder, path))
-    await removeLeftovers(folder, earlier, new Set(made.map(({ path }) => path)))
-    await writeChecksums(folder, unfinished, made)
+    await writeChecksums(folder, unfinished, { title, sums: [...own, ...made] })
+    await moveAll(unfinished, folder, made)
+    const removed = await removeLeftovers(folder, own, new Set(made.map(({ path }) => path)))
+    await writeChecksums(folder, unfinished, { title, sums: made })
+    return done(removed)
   } finally {
     process.off('SIGINT', stop).off('SIGTERM', stop)
     await rm(unfinished, { recursive: true, force: true })
   }
-  return done(undefined)
 }
 
-/** Writes one file whole, through a temporary one beside it. */
+/** Moves every file into place; when one cannot be moved, those moved before are put back as they were. */
+const moveAll = async (unfinished: string, folder: string, made: readonly Sum[]): Promise<void> => {
+  const undo: (() => Promise<void>)[] = []
+  try {
+    for (const { path } of made) {
+      const [target, kept] = [join(folder, path), join(unfinished, 'earlier', path)]
+      const there = await readIfThere(target)
+      if (there !== undefined) await writeNew(kept, there)
+      await moveInto(join(unfinished, path), target)
+      undo.push(() => (there === undefined ? rm(target) : rename(kept, target)))
+    }
+  } catch (error) {
+    for (const putBack of undo.reverse()) await putBack()
+    throw error
+  }
+}
+
+/** Folders that a killed run left behind; those of a run that may still be going on are younger. */
+const clearAbandoned = async (folder: string): Promise<void> => {
+  const hourAgo = Date.now() - 60 * 60 * 1000
+  for (const name of await readdir(folder)) {
+    if (!/^\.unfinished-[0-9a-f]{12}$/.test(name)) continue
+    const { mtimeMs } = await stat(join(folder, name))
+    if (mtimeMs < hourAgo) await rm(join(folder, name), { recursive: true, force: true })
+  }
+}
+
+const stranger = (folder: string, path: string): Problem => ({
+  place: '--out',
+  given: showGiven(folder),
+  advice: `${path} there was not written by starwright, or was changed since. Move it away, or choose another folder.`,
+})
+
+const otherOrder = (folder: string, title: string): Problem => ({
+  place: '--out',
+  given: showGiven(folder),
+  advice: `The folder holds the files of another order, ${showGiven(title)}. Choose another folder.`,
+})
+
+/** Every file of ours says so somewhere in it. */
+const OUR_MARK = 'Starwright'
+
+/** Writes one file whole, through a temporary one beside it; a file that is not ours is not overwritten. */
 export const writeDrawing = async (file: string, content: string | Uint8Array): Promise<Outcome<void>> => {
   const unfinished = `${resolve(file)}.unfinished-${randomBytes(6).toString('hex')}`
+  const at = { place: '--to', given: showGiven(file) }
   try {
+    const there = await readIfThere(resolve(file))
+    if (there && !there.includes(OUR_MARK)) {
+      return refused([
+        { ...at, advice: 'A file that starwright did not write is there. Choose another name.' },
+      ])
+    }
     await writeNew(unfinished, content)
     await rename(unfinished, resolve(file))
     return done(undefined)
   } catch (error) {
-    await rm(unfinished, { force: true })
-    return refused([
-      { place: '--to', given: showGiven(file), advice: `${reasonOf(error)} Choose another file.` },
-    ])
+    await rm(unfinished, { force: true }).catch(() => {})
+    return refused([{ ...at, advice: `${reasonOf(error)} Choose another file.` }])
   }
 }
 
@@ -76,40 +146,67 @@ interface Sum {
 
 const sumOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
 
-const readChecksums = async (folder: string): Promise<Sum[]> => {
-  const list = await readIfThere(join(folder, CHECKSUMS))
-  return (list?.toString('utf8') ?? '').split('\n').flatMap((row) => {
-    const match = /^([0-9a-f]{64}) {2}([a-z0-9][a-z0-9./-]*)$/.exec(row)
-    const [, sum, path] = match ?? []
-    return sum !== undefined && path !== undefined && !path.includes('..') ? [{ path, sum }] : []
-  })
+interface Checksums {
+  readonly title: string
+  readonly sums: readonly Sum[]
 }
 
-const writeChecksums = async (folder: string, unfinished: string, sums: readonly Sum[]): Promise<void> => {
-  const rows = [...new Set(sums.map(({ path, sum }) => `${sum}  ${path}\n`))]
-  await writeNew(join(unfinished, CHECKSUMS), rows.join(''))
+/** The first row says whose list it is; `sha256sum` passes over it. */
+const HEADING = '# starwright: '
+
+/** The paths an order's files can have; whatever else a list names was not ours. */
+const OUR_PATH = /^(?:index\.html|cut-plan\.txt|([a-z0-9-]+)\/\1-[a-z-]+-[0-9.]+x[0-9.]+mm\.(?:svg|dxf|pdf))$/
+
+const readChecksums = async (folder: string): Promise<Checksums | 'not ours' | undefined> => {
+  const list = await readIfThere(join(folder, CHECKSUMS))
+  if (list === undefined) return undefined
+  const [first = '', ...rows] = list.toString('utf8').split('\n')
+  if (!first.startsWith(HEADING)) return 'not ours'
+  const sums = rows.flatMap((row) => {
+    const [, sum = '', path = ''] = /^([0-9a-f]{64}) {2}(\S+)$/.exec(row) ?? []
+    return OUR_PATH.test(path) ? [{ path, sum }] : []
+  })
+  return { title: first.slice(HEADING.length), sums }
+}
+
+const writeChecksums = async (
+  folder: string,
+  unfinished: string,
+  { title, sums }: Checksums,
+): Promise<void> => {
+  const rows = new Set([`${HEADING}${title}\n`, ...sums.map(({ path, sum }) => `${sum}  ${path}\n`)])
+  await writeNew(join(unfinished, CHECKSUMS), [...rows].join(''))
   await moveInto(join(unfinished, CHECKSUMS), join(folder, CHECKSUMS))
 }
 
-/** Files in the way that are not ours, or not as we left them. */
+/** Files in the way that are not ours, or not as we left them, and folders that lead elsewhere. */
 const findStrangers = async (
   folder: string,
   files: readonly MadeFile[],
   earlier: readonly Sum[],
 ): Promise<Problem[]> => {
   const problems: Problem[] = []
+  for (const name of new Set(files.map(({ path }) => dirname(path)))) {
+    if (name !== '.' && (await isLink(join(folder, name)))) problems.push(stranger(folder, `${name}/`))
+  }
+  if (problems.length > 0) return problems
   for (const { path, content } of files) {
     const there = await readIfThere(join(folder, path))
     if (there === undefined) continue
     const sum = sumOf(there)
     if (sum === sumOf(content) || earlier.some((own) => own.path === path && own.sum === sum)) continue
-    problems.push({
-      place: '--out',
-      given: showGiven(folder),
-      advice: `${path} there was not written by starwright, or was changed since. Move it away, or choose another folder.`,
-    })
+    problems.push(stranger(folder, path))
   }
   return problems
+}
+
+const isLink = async (path: string): Promise<boolean> => {
+  try {
+    return (await lstat(path)).isSymbolicLink()
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return false
+    throw error
+  }
 }
 
 /** Files of an earlier run that this one does not have, if nobody changed them since. */
@@ -117,14 +214,17 @@ const removeLeftovers = async (
   folder: string,
   earlier: readonly Sum[],
   kept: ReadonlySet<string>,
-): Promise<void> => {
+): Promise<string[]> => {
+  const removed: string[] = []
   for (const { path, sum } of earlier) {
     if (kept.has(path)) continue
     const there = await readIfThere(join(folder, path))
     if (there === undefined || sumOf(there) !== sum) continue
     await rm(join(folder, path))
+    removed.push(path)
     if (path.includes('/')) await rmdir(dirname(join(folder, path))).catch(() => {})
   }
+  return removed
 }
 
 const readIfThere = async (file: string): Promise<Buffer | undefined> => {

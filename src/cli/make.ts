@@ -16,26 +16,40 @@ export const make = async (typed: Typed): Promise<number> => {
   const made = await makeOrder(input.value, shown.show)
   shown.clear()
   if (!made.ok) return tellProblems(made.problems)
-  const written = await writeOrder(folder, made.value.files)
+  const written = await writeOrder(folder, { title: made.value.plan.order.title, files: made.value.files })
   if (!written.ok) return tellProblems(written.problems)
-  if (!quiet) say(`${cutPlan(made.value.plan)}\n${madeText(made.value, folder)}`)
+  if (!quiet) say(`${cutPlan(made.value.plan)}\n${madeText(made.value, folder, written.value)}`)
   return EXIT.done
 }
 
+/** More sheets than this are no pleasure to tape. */
+const MANY_SHEETS = 60
+
 /** What was written, and the cut outlines' sizes to compare with what the cutter's own software shows. */
-const madeText = ({ plan, drawings, files }: MadeOrder, folder: string): string => {
+const madeText = (
+  { plan, drawings, files }: MadeOrder,
+  folder: string,
+  removed: readonly string[],
+): string => {
   const sizes = drawings
     .filter(({ drawing }) => drawing.shapes.some(({ layer }) => layer === 'CUT-OUTSIDE'))
-    .map(({ drawing, path }) => `  ${sizeText(drawing.trueSize, plan.order.lengths)}  ${path}\n`)
+    .map(({ drawing, path }) => `  ${sizeText(drawing.trueSize, plan.order.lengths)}  ${path}`)
   const sheets = drawings.reduce((sum, { print }) => sum + print.pages.length, 0)
   return [
     ...(sizes.length > 0
       ? [
-          "Cut outlines: the cutter's software must show these sizes, or its units are wrong.\n",
+          "Cut outlines, on the layer CUT-OUTSIDE. The cutter's software must show these sizes, or its units are wrong:",
           ...sizes,
-          '\n',
+          '',
         ]
       : []),
-    `${files.length} files in ${folder}, ${sheets} sheets to print. Look at ${folder.replace(/\/$/, '')}/index.html first.\n`,
-  ].join('')
+    ...(sheets > MANY_SHEETS
+      ? [`  ! ${sheets} sheets to print: think of a roll (--roll 610mm), or print the arm patterns only.`, '']
+      : []),
+    ...(removed.length > 0
+      ? [`Removed ${removed.length} files of an earlier run that this order no longer has.`]
+      : []),
+    `${files.length} files in ${folder}, ${sheets} sheets to print. Look at ${folder.replace(/\/$/, '')}/index.html first.`,
+    '',
+  ].join('\n')
 }

@@ -1,7 +1,7 @@
 import { cutPlan } from '../compose/cut-plan.js'
+import { planJson } from '../compose/plan-json.js'
 import { parseOrder } from '../order/parse.js'
 import { planOrder } from '../plan/plan.js'
-import { planJson } from '../write/plan-json.js'
 import type { Typed } from './order-flags.js'
 import { orderInput } from './order-input.js'
 import { EXIT, say, tellProblems } from './terminal.js'

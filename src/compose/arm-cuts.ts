@@ -5,6 +5,7 @@ import { blankCorners, blankIsArm, kite } from '../geometry/kite.js'
 import { add, direction, leftOf, type Point, point, scale } from '../geometry/point.js'
 import type { StarPlan } from '../plan/plan.js'
 import { radians } from '../units/convert.js'
+import { SAME_POINT } from '../units/tolerance.js'
 
 /** How far a cut line and the board are drawn past the wood. */
 export const OVERRUN = 6
@@ -17,22 +18,30 @@ export const boardLines = ({ star, blank }: StarPlan): Path[] => {
   const left = Math.min(0, highLeft.x) - OVERRUN
   const right = Math.max(lowRight.x, highRight.x) + OVERRUN
   const slope = direction(tip, farValley)
-  const [near, far] = jointExits({ star, blank })
-  return [
+  const back = scale(slope, -1)
+  const edges = [
     line('GUIDE', point(left, 0), tip),
     line('GUIDE', nearValley, point(right, 0)),
-    line('GUIDE', point(left, top), point(right, top)),
     ...cutLine(farValley, highLeft, slope),
-    ...cutLine(tip, tip, scale(slope, -1)),
+    ...cutLine(tip, tip, back),
+    ...cutLine(lowRight, lowRight, back),
+  ]
+  if (blankIsArm(star)) {
+    return [
+      ...edges,
+      line('GUIDE', point(left, top), farValley),
+      line('GUIDE', centre, point(right, top)),
+      ...cutLine(centre, centre, slope),
+    ]
+  }
+  const [near, far] = jointExits({ star, blank })
+  return [
+    ...edges,
+    line('GUIDE', point(left, top), point(right, top)),
     ...cutLine(lowRight, highRight, slope),
-    ...cutLine(lowRight, lowRight, scale(slope, -1)),
-    ...(blankIsArm(star)
-      ? []
-      : [
-          ...cutLine(centre, near, direction(nearValley, centre)),
-          ...cutLine(nearValley, nearValley, direction(centre, nearValley)),
-          ...cutLine(centre, far, direction(farValley, centre)),
-        ]),
+    ...cutLine(centre, near, direction(nearValley, centre)),
+    ...cutLine(nearValley, nearValley, direction(centre, nearValley)),
+    ...cutLine(centre, far, direction(farValley, centre)),
   ]
 }
 
@@ -59,7 +68,7 @@ const exit = (from: Point, along: Point, corners: readonly Point[]): Point => {
     const inward = leftOf(direction(a, b))
     const room = inward.x * (from.x - a.x) + inward.y * (from.y - a.y)
     const speed = -(inward.x * along.x + inward.y * along.y)
-    if (speed > 1e-9) reach = Math.min(reach, Math.max(0, room) / speed)
+    if (speed > SAME_POINT) reach = Math.min(reach, Math.max(0, room) / speed)
   })
   return add(from, scale(along, reach))
 }

@@ -3,11 +3,22 @@ import type { Label, Path, Shape } from '../drawing/model.js'
 import { firstClear, labelIsClear } from '../drawing/place-label.js'
 import { arc, centredLabel, label, line } from '../drawing/shapes.js'
 import { kite } from '../geometry/kite.js'
-import { add, between, direction, leftOf, type Point, point, polar, scale } from '../geometry/point.js'
+import {
+  add,
+  between,
+  direction,
+  distance,
+  leftOf,
+  type Point,
+  point,
+  polar,
+  scale,
+} from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { radians } from '../units/convert.js'
 import { showAngle, showLength } from '../units/show.js'
+import { SAME_POINT } from '../units/tolerance.js'
 
 interface Corner {
   readonly at: Point
@@ -47,7 +58,11 @@ export const armLettering = (plan: StarPlan, order: Order, drawn: readonly Shape
     if (found) placed.push(found)
   }
   placed.push(...grainArrow(plan, drawn))
-  for (const corner of angledCorners(plan)) place(angleCandidates(corner, arcRadius(plan)))
+  const corners = angledCorners(plan)
+  for (const corner of corners) {
+    const others = corners.filter((other) => other !== corner).map(({ at }) => at)
+    place(angleCandidates(corner, arcRadius(plan), others))
+  }
   const jointText = `joint edge ${showLength(star.jointEdge, order.lengths)}`
   place([
     ...alongside(nearValley, centre, farValley, jointText),
@@ -92,20 +107,37 @@ const doubleArrow = ({ x, y }: Point, half: number): Path[] => {
   ]
 }
 
-/** Places for an angle's figure: inside its corner, nearest first, beside the middle before on it. */
-const angleCandidates = ({ at, from, to, text }: Corner, radius: number): Label[] =>
-  Array.from({ length: 24 }, (_, step) => radius + 2 + step * 2).flatMap((reach) =>
-    [0.3, 0.7, 0.5, 0.2, 0.8].map((share) =>
-      centredLabel(text, add(at, polar(reach, radians(from + (to - from) * share))), { layer: 'DIM' }),
-    ),
+/**
+ * Places for an angle's figure, nearest first: inside its corner, beside the middle before on it, or just outside; all
+ * of them much nearer to this corner than to any other.
+ */
+const angleCandidates = (
+  { at, from, to, text }: Corner,
+  radius: number,
+  others: readonly Point[],
+): Label[] => {
+  const places = (reaches: readonly number[], directions: readonly number[]): Point[] =>
+    reaches.flatMap((reach) => directions.map((direction) => add(at, polar(reach, radians(direction)))))
+  const inside = places(
+    Array.from({ length: 24 }, (_, step) => radius + 2 + step * 2),
+    [0.3, 0.7, 0.5, 0.2, 0.8].map((share) => from + (to - from) * share),
   )
+  const opposite = (from + to) / 2 + Math.PI
+  const outside = places(
+    [6, 8, 10],
+    [0, 0.5, -0.5, 1, -1].map((aside) => opposite + aside),
+  )
+  return [...inside, ...outside]
+    .filter((place) => others.every((other) => distance(place, other) > 1.5 * distance(place, at)))
+    .map((place) => centredLabel(text, place, { layer: 'DIM' }))
+}
 
 /** Places along an edge, on the side where `inside` lies, reading from the bottom or the right. */
 const alongside = (a: Point, b: Point, inside: Point, text: string): Label[] => {
   const along = direction(a, b)
   const toward = leftOf(along)
   const side = Math.sign(toward.x * (inside.x - a.x) + toward.y * (inside.y - a.y))
-  const reading = along.x < -1e-9 ? scale(along, -1) : along
+  const reading = along.x < -SAME_POINT ? scale(along, -1) : along
   const turn = radians(Math.atan2(reading.y, reading.x))
   return [0.5, 0.4, 0.6, 0.3, 0.7].flatMap((share) =>
     [3.5, 5, 7].map((reach) =>

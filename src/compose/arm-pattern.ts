@@ -7,15 +7,13 @@ import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
-import { showLength } from '../units/show.js'
+import { showLength, showSetting } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { boardLines, kerfLines, OVERRUN, wasteLines } from './arm-cuts.js'
 import { angleArcs, armLettering } from './arm-lettering.js'
 import { armNotes } from './arm-notes.js'
 import { cutNumbers } from './cut-numbers.js'
-import { noteBlock } from './note-block.js'
-
-const NARROWEST_NOTES = 165
+import { NARROWEST_NOTES, noteBlock, WIDEST_NOTES } from './note-block.js'
 
 /**
  * One arm on its board, as it lies at the saw: the lower edge is the fence's. The tip is at the origin, the board
@@ -39,7 +37,7 @@ export const armPattern = (plan: StarPlan, order: Order): Drawing => {
   const lettered = armLettering(plan, order, [...drawn, ...numbers])
   const shapes = [...drawn, ...numbers, ...lettered]
 
-  const width = mm(Math.max(NARROWEST_NOTES, right - left))
+  const width = mm(Math.min(WIDEST_NOTES, Math.max(NARROWEST_NOTES, right - left)))
   const bottom = Math.min(
     ...dimensions.flatMap((shape) => (shape.kind === 'path' ? shape.vertices.map(({ y }) => y) : [])),
   )
@@ -54,6 +52,7 @@ export const armPattern = (plan: StarPlan, order: Order): Drawing => {
     title: `${plan.order.name}: arm pattern`,
     trueSize,
     shapes: [...shapes, ...notes],
+    words: notes,
   }
 }
 
@@ -62,15 +61,16 @@ const chamferLine = ({ star, order }: StarPlan): Path[] =>
 
 const armDimensions = ({ star, blank }: StarPlan, order: Order, left: number): Shape[] => {
   const show = (length: typeof blank.side) => showLength(length, order.lengths)
+  const set = (length: typeof blank.side) => showSetting(length, order.lengths)
   const [tip, low] = blankCorners(star, blank.side)
   const near = point(star.tipEdge, 0)
   const oneLength = blank.side - star.tipEdge < SHOP
   const upright = dimension(point(left, 0), point(left, star.armStrip), 'up', left - 8, show(star.armStrip))
   return oneLength
-    ? [...dimension(tip, near, 'across', -13, `stop and blank side ${show(star.tipEdge)}`), ...upright]
+    ? [...dimension(tip, near, 'across', -13, `stop and blank side ${set(star.tipEdge)}`), ...upright]
     : [
-        ...dimension(tip, near, 'across', -13, `stop ${show(star.tipEdge)}`),
-        ...dimension(tip, low, 'across', -21, `blank side ${show(blank.side)}`),
+        ...dimension(tip, near, 'across', -13, `stop ${set(star.tipEdge)}`),
+        ...dimension(tip, low, 'across', -21, `blank side ${set(blank.side)}`),
         ...upright,
       ]
 }

@@ -3,7 +3,6 @@ import { SMALL, TAIL } from '../drawing/lettering.js'
 import type { Drawing, Label, Shape } from '../drawing/model.js'
 import { cross, label, path } from '../drawing/shapes.js'
 import { insetLimit } from '../geometry/inset.js'
-import { extentsOf } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { BackingPlan, StarPlan } from '../plan/plan.js'
@@ -34,13 +33,16 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
   const shapes: Shape[] = [
     path('CUT-OUTSIDE', plate.outline),
     ...cross('GUIDE', point(0, 0), CROSS),
-    ...(noteInside(lines, insetLimit(plan.star, plate.shape) - plate.inset) ?? noteBelow(lines, plate)),
+    ...noteInside(lines, insetLimit(plan.star, plate.shape) - plate.inset),
   ]
-  return { kind: 'backing', title: `${plan.order.name}: backing`, trueSize, shapes }
+  return { kind: 'backing', title: `${plan.order.name}: backing`, trueSize, shapes, words: [] }
 }
 
-/** Lines above and below the centre cross, inside the circle that the outline holds; undefined when too small. */
-const noteInside = (lines: readonly string[], radius: number): Label[] | undefined => {
+/**
+ * Lines above and below the centre cross, inside the circle that the outline holds; what finds no room is left out,
+ * for a line outside would make the file larger than the outline.
+ */
+const noteInside = (lines: readonly string[], radius: number): Label[] => {
   const layOut = (height: number): Label[] =>
     lines.map((text, row) => {
       const above = row < NAME_LINES
@@ -50,14 +52,7 @@ const noteInside = (lines: readonly string[], radius: number): Label[] | undefin
         : -CROSS - 1 - height - fromCross * height * 1.7
       return label(text, point(0, y), { height, anchor: 'middle' })
     })
-  const fits = (labels: readonly Label[]): boolean =>
-    labels.every((each) => labelBox(each).every(({ x, y }) => Math.hypot(x, y) < radius - 1))
-  return HEIGHTS.map(layOut).find(fits)
-}
-
-const noteBelow = (lines: readonly string[], { outline }: BackingPlan): Label[] => {
-  const bottom = extentsOf([outline])?.min.y ?? 0
-  return lines.map((text, row) =>
-    label(text, point(0, bottom - 5 - row * SMALL * 1.7), { height: SMALL, anchor: 'middle' }),
-  )
+  const fits = (each: Label): boolean => labelBox(each).every(({ x, y }) => Math.hypot(x, y) < radius - 1)
+  const smallest = layOut(HEIGHTS.at(-1) ?? SMALL).filter(fits)
+  return HEIGHTS.map(layOut).find((labels) => labels.every(fits)) ?? smallest
 }

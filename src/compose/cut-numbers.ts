@@ -5,10 +5,10 @@ import { centredLabel, label, line, ring } from '../drawing/shapes.js'
 import { blankCorners, blankIsArm, kite } from '../geometry/kite.js'
 import { add, direction, distance, type Point, point, scale, turn } from '../geometry/point.js'
 import type { PlannedCut, StarPlan } from '../plan/plan.js'
-import { degrees, radians } from '../units/convert.js'
-import { showAngle } from '../units/show.js'
+import { radians } from '../units/convert.js'
 import { SHOP } from '../units/tolerance.js'
 import { jointExits, OVERRUN } from './arm-cuts.js'
+import { settingText } from './cut-steps.js'
 
 /** Radius of the ring round a cut's number. */
 const RING = 3.2
@@ -53,10 +53,10 @@ export const cutNumbers = (plan: StarPlan, drawn: readonly Shape[]): Shape[] => 
   const placed = rings.flatMap(({ shapes }) => shapes)
   const angles: Label[] = []
   cuts.forEach(({ setting }, index) => {
-    const text = showAngle(degrees(Math.abs(setting.miter)))
-    const middle = rings[index]?.middle ?? point(0, 0)
-    const found = firstClear(besideRing(text, middle), [...drawn, ...placed, ...angles])
-    if (found) angles.push(found)
+    const beside = besideRing(settingText(setting), rings[index]?.middle ?? point(0, 0))
+    const found = firstClear(beside, [...drawn, ...placed, ...angles])
+    // Without its setting a cut's number is worth nothing: rather on a line than not at all.
+    angles.push(found ?? beside[0])
   })
   return [...placed, ...angles]
 }
@@ -119,10 +119,18 @@ const numberedRing = ({ number }: NumberedCut, middle: Point): Shape[] => [
 const endsAt = (shape: Shape, end: Point): boolean =>
   shape.kind === 'path' && shape.vertices.some((vertex) => distance(vertex, end) < SHOP)
 
-/** Right, left, above and below a ring. */
-const besideRing = (text: string, middle: Point): Label[] => [
-  label(text, add(middle, point(RING + 1.5, -MEDIUM / 2))),
-  label(text, add(middle, point(-RING - 1.5, -MEDIUM / 2)), { anchor: 'end' }),
-  centredLabel(text, add(middle, point(0, RING + 3.5))),
-  centredLabel(text, add(middle, point(0, -RING - 3.5))),
-]
+/** Right, left, above and below a ring, then aslant, then further away. */
+const besideRing = (text: string, { x, y }: Point): readonly [Label, ...Label[]] => {
+  const right = (dx: number, dy: number) => label(text, point(x + RING + dx, y - MEDIUM / 2 + dy))
+  const left = (dx: number, dy: number) =>
+    label(text, point(x - RING - dx, y - MEDIUM / 2 + dy), { anchor: 'end' })
+  const over = (dy: number) => centredLabel(text, point(x, y + dy))
+  return [
+    right(1.5, 0),
+    left(1.5, 0),
+    over(RING + 3.5),
+    over(-RING - 3.5),
+    ...[4, -4, 7, -7].flatMap((dy) => [right(0, dy), left(0, dy)]),
+    ...[6, 12].flatMap((dx) => [right(dx, 0), left(dx, 0)]),
+  ]
+}

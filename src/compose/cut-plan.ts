@@ -1,13 +1,13 @@
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
-import type { MarkPair } from '../plan/mark-pairs.js'
 import type { Plan, PlannedCut, StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { SAW_CAUTION } from './cautions.js'
+import { closureText, cutSteps, settingText } from './cut-steps.js'
 import { wrapColumns } from './wrap-columns.js'
 
 /** Columns of the card: what a terminal and a printed page both carry. */
@@ -20,6 +20,9 @@ export const cutPlan = ({ order, stars }: Plan): string =>
     order.title,
     '='.repeat(order.title.length),
     'Miter angles are read from a square crosscut.',
+    ...(order.lengths.units === 'in'
+      ? ['A fraction followed by +0.012 is that much more, in decimals of an inch.']
+      : []),
     '',
     ...stars.flatMap((plan) => [...starCard(plan, order), '']),
     ...listing('Changed by flags', order.overridden),
@@ -65,7 +68,7 @@ const sizeRows = ({ star, kite, order: { chamfer } }: StarPlan, { lengths }: Ord
     ...row('Outline', valleyLineText({ star }, show)),
     ...row(
       'Arm',
-      `tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, valley to valley ${show(kite.width)}${chamfer === undefined ? '' : `, chamfer ${show(chamfer)}`}`,
+      `tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, valley to valley ${show(kite.width)}${chamfer === undefined ? '' : `, chamfer ${show(chamfer)} after all cuts`}`,
     ),
   ]
 }
@@ -90,7 +93,7 @@ const boardRows = (plan: StarPlan, { lengths, shop }: Order): string[] => {
     ),
     ...row(
       'Blank',
-      `${showSetting(blank.side, lengths)} along the edge from cut to cut; ${showSetting(blank.pitch, lengths)} of board each with the blade's ${show(shop.saw.kerf)}; ${show(blank.firstTrim)} lost once a board to the slant`,
+      `${showSetting(blank.side, lengths)} along the edge; ${showSetting(blank.pitch, lengths)} of board each, the blade's slot included; ${show(blank.firstTrim)} lost once a board to the slant${shop.endAllowance > 0 ? ' and the bad end' : ''}`,
     ),
     ...(boardUse ? row('Buy', boardUseText(boardUse, arms, show)) : []),
   ]
@@ -103,7 +106,7 @@ const boardUseText = (
 ): string => {
   const price = board.price === undefined ? '' : `, ${fixed(board.price * boardsNeeded, 2)} in all`
   const boards = boardsNeeded === 1 ? '1 board' : `${boardsNeeded} boards`
-  const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} comes off)`
+  const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} is left over)`
   return `${arms} arms: ${boards} of ${show(board.width)} × ${show(board.length)}, ${blanksPerBoard} arms a board${price}${rip}`
 }
 
@@ -118,11 +121,21 @@ const backingRows = ({ backing, star }: StarPlan, { lengths }: Order): string[] 
 }
 
 const sawRows = (plan: StarPlan, order: Order): string[] => {
-  const { firstCut, jointCut, star, stop } = plan
+  const { star, firstCut, jointCut } = plan
   const table = [
     ['', 'cut', 'set the saw to', 'nearest mark', 'the mark leaves open'],
-    ['1', 'first cut', exactText(firstCut), showAngle(firstCut.mark), leftText(firstCut, plan, order)],
-    ['2, 3', 'joint cuts', exactText(jointCut), showAngle(jointCut.mark), leftText(jointCut, plan, order)],
+    ['1', 'first cut', settingText(firstCut), showAngle(firstCut.mark), leftText(firstCut, plan, order)],
+    ...(blankIsArm(star)
+      ? []
+      : [
+          [
+            '2, 3',
+            'joint cuts',
+            settingText(jointCut),
+            showAngle(jointCut.mark),
+            leftText(jointCut, plan, order),
+          ],
+        ]),
   ]
   const widths = [4, 10, 0, 12, 0].map((least, column) =>
     Math.max(least, ...table.map((cells) => (cells[column] ?? '').length)),
@@ -133,51 +146,28 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
       `    ${cells.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  ')}`.trimEnd(),
     ),
     '',
-    ...row(
-      'Stop',
-      `${showSetting(stop, order.lengths)} from the tip to the blade, along the fence, for cuts 2 and 3; turn the piece over between them`,
-    ),
-    ...(blankIsArm(star)
-      ? row(
-          'Rhombus',
-          `the blank is already the arm: with the board exactly ${showLength(star.armStrip, order.lengths)} wide there are no cuts 2 and 3`,
-        )
-      : []),
+    ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),
     ...row(
       'Accuracy',
-      `a tenth of a degree in every joint cut is ${showLength(plan.gapPerTenth, order.lengths)} at the last joint`,
+      `a tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showLength(plan.gapPerTenth, order.lengths)} at the last joint`,
     ),
-    ...pairRows(plan.markPairs, star.tipAngle, order, plan),
+    ...pairRows(plan, order),
   ]
 }
 
-const exactText = ({ reading, wedge, miter }: PlannedCut): string => {
-  const saw = wedge ? `${showAngle(reading)} + wedge ${showAngle(wedge.angle)}` : showAngle(reading)
-  return miter < 0 ? `${saw}, other way` : saw
-}
+const leftText = ({ closureAtMark }: PlannedCut, { star }: StarPlan, order: Order): string =>
+  closureAtMark === 0
+    ? 'nothing'
+    : closureText(closureAtMark, closureGap(star.jointEdge, closureAtMark), order)
 
-const leftText = ({ closureAtMark }: PlannedCut, { star }: StarPlan, { lengths }: Order): string => {
-  if (closureAtMark === 0) return 'nothing'
-  const gap = showLength(closureGap(star.jointEdge, closureAtMark), lengths)
-  return `${showAngle(degrees(Math.abs(closureAtMark)))}: ${gap} open at the ${closureAtMark > 0 ? 'valley' : 'centre'}`
-}
-
-/** Stars close by whose settings can be set without guessing between marks; only when this star's own cannot. */
-const pairRows = (
-  pairs: readonly MarkPair[],
-  tipAngle: number,
-  { lengths }: Order,
-  { firstCut, jointCut, star }: StarPlan,
-): string[] => {
-  if (Math.abs(firstCut.closureAtMark) + Math.abs(jointCut.closureAtMark) < SAME_ANGLE || pairs.length === 0)
-    return []
-  const texts = pairs
-    .filter((pair) => Math.abs(pair.tipAngle - tipAngle) > SAME_ANGLE || pair.closure !== 0)
-    .map(({ tipAngle: tip, first, joint, closure }) => {
-      const left =
-        closure === 0 ? '' : `, leaving ${showLength(closureGap(star.jointEdge, closure), lengths)}`
-      return `tip ${showAngle(tip)} with ${showAngle(degrees(Math.abs(first)))} and ${showAngle(joint)}${left}`
-    })
-  const closes = pairs[0]?.closure === 0 ? 'that close' : 'that come nearest'
-  return row('On marks', `settings ${closes}: ${texts.join('; ')}`)
+/** Stars close by whose settings fall on marks and leave less open; only when this star's own do not. */
+const pairRows = ({ markPairs, firstCut, jointCut, star }: StarPlan, { lengths }: Order): string[] => {
+  const own = Math.abs(firstCut.closureAtMark + jointCut.closureAtMark)
+  const better = markPairs.filter(({ closure }) => Math.abs(closure) < own - SAME_ANGLE)
+  if (better.length === 0) return []
+  const texts = better.map(({ tipAngle, first, joint, closure }) => {
+    const left = closure === 0 ? '' : ` (leaves ${showLength(closureGap(star.jointEdge, closure), lengths)})`
+    return `tip ${showAngle(tipAngle)} with ${showAngle(degrees(Math.abs(first)))} and ${showAngle(joint)}${left}`
+  })
+  return row('On marks', `nearby stars that can be set on marks: ${texts.join('; ')}`)
 }

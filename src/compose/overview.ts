@@ -1,8 +1,10 @@
 import type { Drawing } from '../drawing/model.js'
+import { blankIsArm } from '../geometry/kite.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { showLength, showSetting } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
 import { cutPlan } from './cut-plan.js'
+import { settingText } from './cut-steps.js'
 import { sizeText } from './size-text.js'
 
 /** A drawing and where its files lie, as far as the overview shows it. */
@@ -19,7 +21,7 @@ export interface ShownDrawing {
 const PURPOSE: Readonly<Record<string, string>> = {
   'arm-pattern': 'Print it, lay the trial arm on it, cut by it.',
   'star-mat': 'Print it, tape it, lay the arms on it for the dry fit and the glue-up.',
-  backing: 'Send it to the laser or router, or print it and saw by hand.',
+  backing: 'Cut only the layer CUT-OUTSIDE; NOTE and GUIDE are to read. Or print it and saw by hand.',
 }
 
 /** A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it. */
@@ -49,16 +51,22 @@ const starSection = (star: StarPlan, plan: Plan, drawings: readonly ShownDrawing
   const { name, quantity } = star.order
   const { lengths } = plan.order
   const own = drawings.filter((shown) => shown.star === name)
-  const wedge = star.firstCut.wedge || star.jointCut.wedge ? ', with a fence wedge' : ''
   return `<section>
 <h2>${escaped(name)}</h2>
 <p>${quantity === 1 ? '1 star' : `${quantity} stars`} of ${star.star.points} points, ${escaped(showLength(star.star.across, lengths))} across.
-First cut <b>${showAngle(star.firstCut.reading)}</b>, joint cuts <b>${showAngle(star.jointCut.reading)}</b>${wedge}, stop <b>${escaped(showSetting(star.stop, lengths))}</b>.</p>
+${settings(star, plan)}</p>
 ${star.warnings.map(({ text }) => `<p class="caution">${escaped(text)}</p>`).join('\n')}
 <div class="drawings">
 ${own.map((shown) => figure(shown, plan)).join('\n')}
 </div>
 </section>`
+}
+
+const settings = (star: StarPlan, { order: { lengths } }: Plan): string => {
+  const first = `First cut <b>${settingText(star.firstCut)}</b>`
+  return blankIsArm(star.star)
+    ? `${first}, <b>${escaped(showSetting(star.blank.side, lengths))}</b> from cut to cut.`
+    : `${first}, joint cuts <b>${settingText(star.jointCut)}</b>, stop <b>${escaped(showSetting(star.stop, lengths))}</b>.`
 }
 
 const figure = ({ drawing, path, sheets }: ShownDrawing, { order }: Plan): string => {

@@ -1,6 +1,7 @@
 import { dimension } from '../drawing/dimension.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { centredLabel, cross, line, path, ring } from '../drawing/shapes.js'
+import { blankIsArm } from '../geometry/kite.js'
 import { type Extents, extentsOf } from '../geometry/outline.js'
 import { add, direction, type Point, point, scale } from '../geometry/point.js'
 import { starOutline } from '../geometry/star.js'
@@ -8,11 +9,10 @@ import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
 import { showAngle, showLength } from '../units/show.js'
+import { SAME_POINT } from '../units/tolerance.js'
 import { PRINT_CAUTION } from './cautions.js'
-import { noteBlock } from './note-block.js'
+import { NARROWEST_NOTES, noteBlock, WIDEST_NOTES } from './note-block.js'
 import { sizeText } from './size-text.js'
-
-const NARROWEST_NOTES = 165
 
 /**
  * The whole star at full size, one tip up: arms are laid on it for the dry fit and the glue-up. Joint lines, arm
@@ -34,14 +34,20 @@ export const starMat = (plan: StarPlan, order: Order): Drawing => {
     ...armNumbers(plan, tips),
     ...matDimensions(plan, order, extents, corners),
   ]
-  const width = mm(Math.max(NARROWEST_NOTES, star.across))
+  const width = mm(Math.min(WIDEST_NOTES, Math.max(NARROWEST_NOTES, star.across)))
   const notes = noteBlock(
     `${plan.order.name}: star mat`,
     matNotes(plan, order, trueSize),
     point(-width / 2, extents.min.y - 22),
     width,
   )
-  return { kind: 'star-mat', title: `${plan.order.name}: star mat`, trueSize, shapes: [...shapes, ...notes] }
+  return {
+    kind: 'star-mat',
+    title: `${plan.order.name}: star mat`,
+    trueSize,
+    shapes: [...shapes, ...notes],
+    words: notes,
+  }
 }
 
 /** A cross and ring at the centre, and a short line beyond each tip on the arm's axis. */
@@ -76,7 +82,7 @@ const matDimensions = (
   corners: readonly Point[],
 ): Shape[] => {
   const at = (value: number, of: (corner: Point) => number): Point =>
-    corners.find((corner) => Math.abs(of(corner) - value) < 1e-9) ?? point(0, 0)
+    corners.find((corner) => Math.abs(of(corner) - value) < SAME_POINT) ?? point(0, 0)
   const left = at(min.x, ({ x }) => x)
   return [
     ...dimension(
@@ -100,7 +106,7 @@ const matNotes = ({ star, gapPerTenth }: StarPlan, order: Order, trueSize: Drawi
   const show = (length: typeof star.radius) => showLength(length, order.lengths)
   return [
     'Lay the arms on their numbers without glue, tips on the tip lines. Close the joints one after the other and look at the last one.',
-    `A tenth of a degree in every joint cut opens or jams the last joint by ${show(gapPerTenth)}.`,
+    `A tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} opens or jams the last joint by ${show(gapPerTenth)}.`,
     `Centre to tip ${show(star.radius)}, centre to valley ${show(star.valleyRadius)}; centre angle ${showAngle(star.centreAngle)}. Outline ${sizeText(trueSize, order.lengths)}.`,
     'Cover the mat with film before you glue.',
     PRINT_CAUTION,

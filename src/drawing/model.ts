@@ -11,6 +11,8 @@ export interface Drawing {
   /** Overall size of the thing drawn (not of the sheet): the number to check in another program. */
   readonly trueSize: { readonly across: Mm; readonly height: Mm }
   readonly shapes: readonly Shape[]
+  /** Those of the shapes that only say things in words, and may go on a sheet of their own. */
+  readonly words: readonly Shape[]
 }
 
 export type Shape = Path | Label

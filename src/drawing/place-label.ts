@@ -8,7 +8,7 @@ import type { Label, Shape } from './model.js'
 type Side = readonly [Point, Point]
 
 /** White kept between lettering and lines. */
-const CLEARANCE = 0.8
+const CLEARANCE = 1
 
 /**
  * The first of the candidates that lies clear of everything drawn; undefined when none does, so that the caller can

@@ -2,7 +2,7 @@ import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { circle, closedOutline, type Outline } from './outline.js'
 import { point, polar, scale } from './point.js'
-import { type Star, starOutline } from './star.js'
+import { cornerDirection, type Star, starOutline } from './star.js'
 
 /** The shapes a plate behind a star can have. */
 export type InsetShape = 'star' | 'polygon' | 'disc'
@@ -38,16 +38,13 @@ export const insetOutline = (star: Star, shape: InsetShape, inset: Mm): Outline 
     case 'polygon':
       return closedOutline(
         Array.from({ length: star.points }, (_, index) =>
-          polar(star.valleyRadius * left, valleyDirection(star.points, index)),
+          polar(star.valleyRadius * left, cornerDirection(star.points, index + 0.5)),
         ),
       )
     case 'disc':
       return circle(point(0, 0), star.valleyRadius * left)
   }
 }
-
-const valleyDirection = (points: number, index: number) =>
-  (Math.PI / 2 + ((index + 0.5) * 2 * Math.PI) / points) as Parameters<typeof polar>[1]
 
 /** How much of each joint, from the centre outwards, the plate covers. */
 export const jointCovered = (star: Star, shape: InsetShape, inset: Mm): Mm =>

@@ -1,5 +1,6 @@
 import type { Degrees, Mm, Radians } from '../units/brand.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
+import { SAME_ANGLE } from '../units/tolerance.js'
 import { closedOutline, type Outline } from './outline.js'
 import { type Point, polar } from './point.js'
 
@@ -121,7 +122,7 @@ const valleyLine = (points: number, tipAngle: Degrees, radius: number, valleyRad
   const fattest = Math.min(2, slimmest)
   let apart = slimmest
   for (let step = fattest; step <= slimmest; step++) {
-    if (regularTipAngle(points, step) <= tipAngle + 1e-9) {
+    if (regularTipAngle(points, step) <= tipAngle + SAME_ANGLE) {
       apart = step
       break
     }
@@ -132,7 +133,7 @@ const valleyLine = (points: number, tipAngle: Degrees, radius: number, valleyRad
 }
 
 /** Direction of tip `index` from the centre: tip 0 straight up, counted counter-clockwise; halves are valleys. */
-const cornerDirection = (points: number, index: number): Radians =>
+export const cornerDirection = (points: number, index: number): Radians =>
   (Math.PI / 2 + (index * 2 * Math.PI) / points) as Radians
 
 /** Tips and valleys by turns, counter-clockwise from the tip that points straight up, centre at the origin. */

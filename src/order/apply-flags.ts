@@ -1,9 +1,8 @@
 import { type FlagValues, ORDER_FLAGS, type OrderFlag, SHAPE_KEYS, SIZE_KEYS } from './flags.js'
+import { type Group, isGroup } from './group.js'
 import { harmless, type Problem, showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
 import { isNamed, noSuchStar, starName } from './star-name.js'
-
-type Group = Record<string, unknown>
 
 export interface Flagged {
   readonly root: unknown
@@ -32,11 +31,13 @@ export const applyFlags = (root: unknown, values: FlagValues, star: string | und
   const overridden: string[] = []
   if (!isGroup(order)) return { root: order, flagAt, overridden, problems: [] }
 
+  if (!fromFile && star !== undefined)
+    return { root: order, flagAt, overridden, problems: [STAR_WITHOUT_FILE] }
   const forStar = given.some((flag) => flag.of === 'star')
   const target = forStar || star !== undefined ? targetStar(order, star) : { index: 0 }
   if ('problem' in target) return { root: order, flagAt, overridden, problems: [target.problem] }
 
-  const before = forStar ? makeRoom(order, target.index, given) : {}
+  const before = { ...paperRoom(order, given), ...(forStar ? makeRoom(order, target.index, given) : {}) }
   for (const flag of given) {
     const path = flag.of === 'star' ? ['stars', target.index, ...flag.path] : flag.path
     const value = values[flag.name] ?? ''
@@ -48,12 +49,18 @@ export const applyFlags = (root: unknown, values: FlagValues, star: string | und
   return { root: order, flagAt, overridden, problems: [], ...only }
 }
 
+const STAR_WITHOUT_FILE: Problem = {
+  place: '--star',
+  given: 'no order file',
+  advice: 'It chooses a star of an order file. To name the star, use --name.',
+}
+
 const listOf = (written: string): string[] => written.split(',').map((part) => part.trim())
 
 /** `--across 300 (instead of board-width 70)`; `before` is the star as the order has it. */
 const overrideNote = (flag: OrderFlag, value: string | true, replaced: unknown, before: Group): string => {
   const shown = harmless(value === true ? `--${flag.name}` : `--${flag.name} ${value}`)
-  if (flag.of === 'star' && before[flag.name] === undefined) {
+  if (before[flag.name] === undefined) {
     const group = ALTERNATIVES.find((keys) => keys.some((key) => key === flag.name))
     const gone = (group ?? []).filter((key) => before[key] !== undefined)
     if (gone.length > 0)
@@ -67,8 +74,18 @@ const overrideNote = (flag: OrderFlag, value: string | true, replaced: unknown, 
     : `${shown} (the order says ${plain(replaced)})`
 }
 
-/** Keys of which a star has one. */
-const ALTERNATIVES: readonly (readonly string[])[] = [SHAPE_KEYS, SIZE_KEYS]
+/** Keys of which a star, or the paper, has one. */
+const ALTERNATIVES: readonly (readonly string[])[] = [SHAPE_KEYS, SIZE_KEYS, ['paper', 'roll']]
+
+/** Takes a paper size away for a roll, and the reverse; gives what was there, by the flags' names. */
+const paperRoom = (order: Group, given: readonly OrderFlag[]): Group => {
+  const paper = isGroup(order.shop) && isGroup(order.shop.paper) ? order.shop.paper : undefined
+  const [size, roll] = ['paper', 'roll'].map((name) => given.some((flag) => flag.name === name))
+  if (!paper || size === roll) return {}
+  const before = { paper: paper.size, roll: paper.roll }
+  delete paper[size ? 'roll' : 'size']
+  return before
+}
 
 const plain = (value: unknown): string =>
   Array.isArray(value) ? value.map(showGiven).join(', ') : showGiven(value)
@@ -125,6 +142,3 @@ const setIn = (root: Group, path: Path, value: unknown): unknown => {
   at[last] = value
   return before
 }
-
-const isGroup = (value: unknown): value is Group =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)

@@ -3,13 +3,12 @@ import { readAngle } from '../units/read-angle.js'
 import { readLength, type Units } from '../units/read-length.js'
 import { showAngle } from '../units/show.js'
 import { SHAPE_KEYS, SIZE_KEYS } from './flags.js'
+import { asGroup, asList, type Group } from './group.js'
 import { showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
 import { REGULAR_ADVICE } from './schema.js'
 import { fileNameOf, starName } from './star-name.js'
 import type { PathProblem } from './unknown-keys.js'
-
-type Group = Readonly<Record<string, unknown>>
 
 /**
  * The rules that join several keys. They read the order as it was written, not as the schema understood it, so that
@@ -59,7 +58,8 @@ const detentChecks = (saw: Group | undefined): PathProblem[] => {
         {
           path: ['shop', 'saw', 'detents', falls],
           given: `${showGiven(detents[falls])} after ${showGiven(detents[falls - 1])}`,
-          advice: 'Allowed: angles from small to large. Between brackets write a decimal point, not a comma.',
+          advice:
+            'Allowed: angles from small to large, each once. In a list write a decimal point, not a comma.',
         },
       ]
 }
@@ -107,7 +107,7 @@ const starChecks = (star: Group | undefined, path: Path, units: Units): PathProb
 }
 
 const shapeChecks = (star: Group, path: Path): PathProblem[] => {
-  const shapes = SHAPE_KEYS.filter((key) => star[key] !== undefined)
+  const shapes = SHAPE_KEYS.filter((key) => star[key] !== undefined && star[key] !== false)
   if (shapes.length !== 1) {
     return [
       {
@@ -239,8 +239,3 @@ const lengthOf = (written: unknown, units: Units): number | undefined => {
   const reading = readLength(written, units)
   return 'refused' in reading ? undefined : reading.length
 }
-
-const asGroup = (value: unknown): Group | undefined =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Group) : undefined
-
-const asList = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : [])

@@ -4,6 +4,7 @@ import { degrees, mm, toInches } from '../units/convert.js'
 import { readAngle } from '../units/read-angle.js'
 import { readLength, type Units } from '../units/read-length.js'
 import { trimmed } from '../units/show.js'
+import { WHOLE } from '../units/tolerance.js'
 import { didYouMean } from './did-you-mean.js'
 
 /*
@@ -30,6 +31,7 @@ export const lengthField = (units: Units, { says, wayOut, least, most }: LengthR
   return v.pipe(
     v.union([v.string(), v.number()], sentence(allowed, wayOut)),
     v.description(says),
+    v.metadata({ length: true }),
     v.rawTransform<string | number, Mm>(({ dataset, addIssue, NEVER }) => {
       const reading = readLength(dataset.value, units)
       if ('refused' in reading) {
@@ -45,6 +47,8 @@ export const lengthField = (units: Units, { says, wayOut, least, most }: LengthR
   )
 }
 
+const UNIT_NAMES = { mm: 'millimetres', in: 'inches' } as const
+
 /** Was a bare number meant in the other unit? Then it would have been allowed. */
 const otherUnit = (
   written: string | number,
@@ -56,7 +60,7 @@ const otherUnit = (
   const reading = readLength(written, other)
   const bare = typeof written === 'number' || /^[\d.,/ -]+$/.test(written)
   return bare && 'length' in reading && reading.length >= least && reading.length <= most
-    ? `It was read as ${units}. If it was meant as ${other}, write ${written} ${other}, or units: ${other}.`
+    ? `Read as ${UNIT_NAMES[units]}. If ${UNIT_NAMES[other]} were meant, write ${written} ${other}, or units: ${other} for the whole order.`
     : undefined
 }
 
@@ -67,7 +71,9 @@ const showBound = (bound: number, units: Units, inward: (value: number) => numbe
   const step = 10 ** digits
   // A bound that is a whole number of steps but for rounding noise stays what it is.
   const steps =
-    Math.abs(value * step - Math.round(value * step)) < 1e-9 ? Math.round(value * step) : inward(value * step)
+    Math.abs(value * step - Math.round(value * step)) < WHOLE
+      ? Math.round(value * step)
+      : inward(value * step)
   return `${trimmed(steps / step, digits)} ${units}`
 }
 
@@ -84,12 +90,12 @@ const exampleWithin = (least: number, most: number, units: Units): string =>
 export interface AngleRange extends Meaning {
   readonly above: number
   readonly most: number
-  readonly orZero?: boolean
+  readonly inclusive?: boolean
 }
 
-/** An angle in degrees, more than `above` (or 0 when `orZero`) and at most `most`. */
-export const angleField = ({ says, wayOut, above, most, orZero = false }: AngleRange) => {
-  const range = orZero ? `from ${above} to ${most}` : `of more than ${above} and up to ${most}`
+/** An angle in degrees, more than `above` (or as much, when `inclusive`) and at most `most`. */
+export const angleField = ({ says, wayOut, above, most, inclusive = false }: AngleRange) => {
+  const range = inclusive ? `from ${above} to ${most}` : `of more than ${above} and up to ${most}`
   const allowed = `Allowed: an angle ${range} degrees, written like 45, 22.5 or 31,5°.`
   return v.pipe(
     v.union([v.string(), v.number()], sentence(allowed, wayOut)),
@@ -100,7 +106,7 @@ export const angleField = ({ says, wayOut, above, most, orZero = false }: AngleR
         addIssue({ message: sentence(`${capital(reading.refused)}.`, allowed, wayOut) })
         return NEVER
       }
-      if (reading.angle > most || reading.angle < above || (reading.angle === above && !orZero)) {
+      if (reading.angle > most || reading.angle < above || (reading.angle === above && !inclusive)) {
         addIssue({ message: sentence(allowed, wayOut) })
         return NEVER
       }
@@ -125,7 +131,7 @@ const countField = ({ says, wayOut, least, most }: NumberRange, whole: boolean) 
     `Allowed: a ${whole ? 'whole number' : 'number'} from ${trimmed(least, 2)} to ${trimmed(most, 2)}.`,
     wayOut,
   )
-  const pattern = whole ? /^\d{1,9}$/ : /^\d{1,9}(?:[.,]\d{1,6})?$/
+  const pattern = whole ? /^\d{1,9}$/ : /^\d{1,9}(?:\.\d{1,6}|,\d{1,2})?$/
   return v.pipe(
     v.union([v.number(), v.string()], allowed),
     v.description(says),
@@ -192,13 +198,21 @@ export const choiceField = <const Words extends readonly [string, ...string[]]>(
   v.pipe(
     v.picklist(words, ({ input }) =>
       sentence(
-        typeof input === 'string' ? didYouMean(input, told) : undefined,
+        typeof input === 'string' ? guess(input, told) : undefined,
         `Allowed: ${listed(told)}.`,
         wayOut,
       ),
     ),
     v.description(says),
   )
+
+/** A short word is near to every other: it is guessed only when it begins with the right one. */
+const guess = (written: string, words: readonly string[]): string | undefined => {
+  const plain = written.toLowerCase().replaceAll(/[ _-]/g, '')
+  const begun = words.find((word) => plain.startsWith(word.toLowerCase().replaceAll('-', '')))
+  if (begun !== undefined) return `Did you mean ${begun}?`
+  return plain.length < 4 ? undefined : didYouMean(written, words)
+}
 
 export const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`

@@ -7,6 +7,7 @@ import type { Order, Where } from './order.js'
 import { done, type Outcome, type Problem, refused, showGiven } from './problem.js'
 import { type Path, readYaml, type Source } from './read-yaml.js'
 import { orderSchema } from './schema.js'
+import { spellUnits } from './spell-units.js'
 import { toOrder } from './to-order.js'
 import { type PathProblem, unknownKeys } from './unknown-keys.js'
 
@@ -28,7 +29,11 @@ export const parseOrder = ({ text, flags = {}, star }: OrderInput): Outcome<Orde
   const overlong = longLists(written)
   if (overlong) return refused([overlong])
 
+  const fileUnits = writtenUnits(written)
+  if (flags.units !== undefined && flags.units !== fileUnits)
+    spellUnits(orderSchema(fileUnits), written, fileUnits)
   const { root, flagAt, overridden, problems, only } = applyFlags(written, flags, star)
+  if (problems.length > 0) return refused(problems)
   const units = writtenUnits(root)
   const schema = orderSchema(units)
   const parsed = v.safeParse(schema, root)
@@ -40,9 +45,7 @@ export const parseOrder = ({ text, flags = {}, star }: OrderInput): Outcome<Orde
     return { place: showPath(path), ...(line === undefined ? {} : { line }) }
   }
   const pathProblems = orderProblems(schema, parsed.issues ?? [], root, units)
-  if (problems.length + pathProblems.length > 0 || !parsed.success) {
-    return refused([...problems, ...located(pathProblems, where)])
-  }
+  if (pathProblems.length > 0 || !parsed.success) return refused(located(pathProblems, where))
   const order = toOrder(parsed.output, units, overridden, where)
   return done(only === undefined ? order : { ...order, stars: order.stars.slice(only, only + 1) })
 }

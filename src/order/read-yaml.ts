@@ -13,7 +13,7 @@ import {
   type YAMLParseError,
   type YAMLWarning,
 } from 'yaml'
-import { done, type Outcome, type Problem, refused } from './problem.js'
+import { done, type Outcome, type Problem, refused, showGiven } from './problem.js'
 
 /** Keys and list positions from the top of the order down to one value. */
 export type Path = readonly (string | number)[]
@@ -36,10 +36,11 @@ export const readYaml = (text: string): Outcome<Source> => {
       whole(`${text.length} characters`, `Allowed: up to ${LARGEST_FILE}. Is this the right file?`),
     ])
   }
-  if (/^%/m.test(text)) {
-    return refused([
-      whole('a line that begins with %', 'Orders are YAML 1.2 without directives. Take the line out.'),
-    ])
+  const directive = /^%/m.exec(text)
+  if (directive) {
+    const line = text.slice(0, directive.index).split('\n').length
+    const advice = 'Orders are YAML 1.2 without directives. Take the line out.'
+    return refused([{ place: 'order file', line, given: 'a line that begins with %', advice }])
   }
   if (nestsTooDeep(text)) {
     return refused([whole('lists within lists', `Allowed: ${DEEPEST} levels. An order needs six.`)])
@@ -47,7 +48,8 @@ export const readYaml = (text: string): Outcome<Source> => {
   const lines = new LineCounter()
   const document = parseDocument(text, { ...OPTIONS, lineCounter: lines })
   const complaints = [...document.errors, ...document.warnings]
-  if (complaints.length > 0) return refused(complaints.slice(0, 20).map((each) => complaint(each, lines)))
+  if (complaints.length > 0)
+    return refused(eachOnce(complaints.slice(0, 20).map((each) => complaint(each, text, lines))))
   try {
     const root: unknown = document.toJS({ maxAliasCount: MOST_ALIASES })
     const { contents } = document
@@ -66,7 +68,7 @@ const OPTIONS: DocumentOptions & SchemaOptions & ParseOptions = {
   version: '1.2',
   prettyErrors: false,
   resolveKnownTags: false,
-  logLevel: 'silent',
+  logLevel: 'error',
   customTags: (tags) =>
     tags.filter((tag) => typeof tag === 'string' || !['HEX', 'OCT', 'EXP'].includes(tag.format ?? '')),
 }
@@ -77,27 +79,43 @@ const whole = (given: string, advice: string): Problem => ({ place: 'order file'
 
 const LONGEST_MESSAGE = 200
 
-/** What the parser's commonest complaints mean to a person. */
+/** What the parser's complaints mean to a person. */
 const PLAIN_WORDS: Readonly<Record<string, string>> = {
-  BLOCK_AS_IMPLICIT_KEY: 'A text with a colon in it needs quotes around the whole text.',
+  BAD_INDENT: 'Lines that belong together must begin in the same column, and brackets must close.',
+  BAD_SCALAR_START: 'A value cannot begin with this sign: put quotes around the value.',
+  BLOCK_AS_IMPLICIT_KEY:
+    'Lines that belong together must begin in the same column; a text with a colon in it needs quotes.',
+  MISSING_CHAR: 'Something is missing here: a closing quote or bracket, a comma, or the colon after a key.',
+  MULTILINE_IMPLICIT_KEY:
+    'Lines that belong together must begin in the same column; a text with a colon in it needs quotes.',
+  MULTIPLE_DOCS: 'A second document (---) begins here. Keep one order in a file.',
   TAB_AS_INDENT: 'Indent with spaces, not with tabs.',
+  TAG_RESOLVE_FAILED: 'Take the tag (! or !!) out: an order needs none.',
   UNEXPECTED_TOKEN:
-    'Something is left over here. For inches write in instead of ", or put \' around the whole value.',
+    'Something is left over after the value. Put \' around the whole value; in a length write in for ".',
 }
 
-const complaint = ({ code, message, pos }: YAMLParseError | YAMLWarning, lines: LineCounter): Problem => {
-  const at = { place: 'order file', line: lines.linePos(pos[0]).line }
-  if (code === 'MULTIPLE_DOCS') {
-    return { ...at, given: 'a second document (---)', advice: 'Keep one order in a file.' }
+const complaint = (
+  { code, message, pos: [from, to] }: YAMLParseError | YAMLWarning,
+  text: string,
+  lines: LineCounter,
+): Problem => {
+  const at = { place: 'order file', line: lines.linePos(from).line }
+  if (code === 'DUPLICATE_KEY') {
+    const key = /^[\w$-]{1,40}/.exec(text.slice(from, to + 40))?.[0] ?? ''
+    return { ...at, given: `the key ${showGiven(key)} a second time`, advice: 'Keep one of the two.' }
   }
-  if (code === 'DUPLICATE_KEY')
-    return { ...at, given: 'a key that stands here already', advice: 'Keep one of the two.' }
-  const known = PLAIN_WORDS[code]
-  if (known) return { ...at, given: 'text that is not YAML or JSON', advice: known }
   const says = message.replaceAll('\n', ' ').replace(/[ .]+$/, '')
   const short = says.length > LONGEST_MESSAGE ? `${says.slice(0, LONGEST_MESSAGE)}...` : `${says}.`
-  return { ...at, given: 'text that is not YAML or JSON', advice: short }
+  return { ...at, given: 'text that is not YAML or JSON', advice: PLAIN_WORDS[code] ?? short }
 }
+
+/** One line is often complained of twice, for one reason. */
+const eachOnce = (problems: readonly Problem[]): Problem[] =>
+  problems.filter(
+    ({ line, advice }, index) =>
+      problems.findIndex((other) => other.line === line && other.advice === advice) === index,
+  )
 
 /**
  * Would the parser, which recurses at each level, go too deep? Brackets are counted as the lexer sees them, so that

@@ -24,6 +24,7 @@ export const orderSchema = (units: Units) => {
     limit: v.optional(
       angleField({
         above: 2,
+        inclusive: true,
         most: 75,
         says: 'Steepest miter angle the saw reaches, from square',
         wayOut: 'Read it off the saw: most stop between 45 and 60.',
@@ -32,7 +33,8 @@ export const orderSchema = (units: Units) => {
     kerf: optionalLength(0.1, 10, 'Width of wood the saw blade removes', 'Measure the slot of a test cut.'),
     'reads-to': v.optional(
       angleField({
-        above: 0,
+        above: 0.01,
+        inclusive: true,
         most: 5,
         says: 'Finest step of the saw scale you can set, in degrees',
         wayOut: 'Look at the scale: lines every half degree are 0.5.',
@@ -41,7 +43,12 @@ export const orderSchema = (units: Units) => {
     detents: v.optional(
       v.pipe(
         v.array(
-          angleField({ above: 0, most: 75, orZero: true, says: 'A miter angle at which the saw clicks in' }),
+          angleField({
+            above: 0,
+            most: 75,
+            inclusive: true,
+            says: 'A miter angle at which the saw clicks in',
+          }),
           'Allowed: a list of angles, such as [0, 15, 22.5, 31.6, 45].',
         ),
         v.description('Miter angles at which the saw clicks in, such as 0, 15, 22.5, 45'),

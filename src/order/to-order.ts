@@ -2,6 +2,7 @@ import type { Units } from '../units/read-length.js'
 import { showAngle, showLength } from '../units/show.js'
 import { regularPoints } from './checks.js'
 import { DEFAULTS } from './defaults.js'
+import { SIZE_KEYS } from './flags.js'
 import type { Board, Order, Panel, Paper, Shop, StarOrder, StarShape, Where } from './order.js'
 import type { Path } from './read-yaml.js'
 import { paperName, type WrittenOrder } from './schema.js'
@@ -112,7 +113,7 @@ const toShape = (star: WrittenStar): { points: number; shape: StarShape } => {
 }
 
 const toSize = (star: WrittenStar): StarOrder['size'] => {
-  for (const by of ['board-width', 'across', 'height', 'radius', 'tip-edge'] as const) {
+  for (const by of SIZE_KEYS) {
     const length = star[by]
     if (length !== undefined) return { by, length }
   }

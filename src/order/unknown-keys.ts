@@ -3,15 +3,7 @@ import { didYouMean } from './did-you-mean.js'
 import { ORDER_FLAGS } from './flags.js'
 import { type Problem, showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
-
-/** A schema node, as far as a walk needs to see into it. */
-interface Walkable {
-  readonly type?: string
-  readonly entries?: Readonly<Record<string, Walkable>>
-  readonly item?: Walkable
-  readonly wrapped?: Walkable
-  readonly pipe?: readonly Walkable[]
-}
+import { bareNode, type SchemaNode } from './schema-node.js'
 
 /** A problem whose place is still a path. */
 export interface PathProblem extends Omit<Problem, 'place' | 'line'> {
@@ -23,11 +15,10 @@ export interface PathProblem extends Omit<Problem, 'place' | 'line'> {
  * that stands where a group of keys should: the schema takes a list for a group.
  */
 export const unknownKeys = (schema: GenericSchema, root: unknown): PathProblem[] =>
-  walk(schema as unknown as Walkable, root, [])
+  walk(schema as unknown as SchemaNode, root, [])
 
-const walk = (schema: Walkable, value: unknown, path: Path): PathProblem[] => {
-  const inner = schema.wrapped ?? (schema.entries || schema.item ? undefined : schema.pipe?.[0])
-  if (inner && inner !== schema) return walk(inner, value, path)
+const walk = (node: SchemaNode, value: unknown, path: Path): PathProblem[] => {
+  const schema = bareNode(node)
   if (schema.item && Array.isArray(value)) {
     const { item } = schema
     return value.flatMap((entry, index) => walk(item, entry, [...path, index]))
@@ -39,7 +30,7 @@ const walk = (schema: Walkable, value: unknown, path: Path): PathProblem[] => {
     const known = Object.hasOwn(entries, key) ? entries[key] : undefined
     return known
       ? walk(known, inside, [...path, key])
-      : [unknownKey([...path, key], key, Object.keys(entries))]
+      : [unknownKey([...path, key], inside, Object.keys(entries))]
   })
 }
 
@@ -52,14 +43,17 @@ const unknownKey = (path: Path, value: unknown, allowed: readonly string[]): Pat
     given: `the unknown key ${showGiven(key)}`,
     advice: cutByComma
       ? 'Between braces a comma ends the value: write a decimal point, or put quotes around the value.'
-      : [belongsTo(key), didYouMean(key, allowed), keysAllowed(allowed)].filter(Boolean).join(' '),
+      : [belongsTo(path), didYouMean(key, allowed), keysAllowed(allowed)].filter(Boolean).join(' '),
   }
 }
 
-/** A flag's word used as a key: where its key stands. */
-const belongsTo = (key: string): string | undefined => {
-  const flag = ORDER_FLAGS.find(({ name, path }) => name === key && path.at(-1) !== key)
-  return flag && `As a key it is ${[...(flag.of === 'star' ? ['stars'] : []), ...flag.path].join(': ')}.`
+/** A key, or a flag's word, that stands in the wrong place: where it belongs. */
+const belongsTo = (path: Path): string | undefined => {
+  const key = path.at(-1)
+  const here = path.filter((step) => typeof step === 'string').join(': ')
+  const flag = ORDER_FLAGS.find(({ name, path: own }) => name === key || own.at(-1) === key)
+  const there = flag && [...(flag.of === 'star' ? ['stars'] : []), ...flag.path].join(': ')
+  return there === undefined || there === here ? undefined : `As a key it is ${there}.`
 }
 
 /** What a group of keys takes, as a refusal tells it. */

@@ -1,9 +1,10 @@
 import { SMALL, textWidth, wrapText } from '../drawing/lettering.js'
-import type { Shape } from '../drawing/model.js'
+import type { Label, Shape } from '../drawing/model.js'
 import { centredLabel, label, line, path } from '../drawing/shapes.js'
 import { closedOutline } from '../geometry/outline.js'
 import { type Point, point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
+import type { Mm } from '../units/brand.js'
 import { inches, mm } from '../units/convert.js'
 import { fixed, showNumber } from '../units/show.js'
 import { type Grid, pageName } from './grid.js'
@@ -14,6 +15,8 @@ export const STRIP_HEIGHT = 24
 const RULER_LENGTH = 100
 const RULER_INCHES = 4
 const TEXT_GAP = 8
+/** ISO 3098: the smallest lettering. */
+const SMALLEST = mm(1.8)
 
 /** The frame around the window, the scale check, the page's name and its neighbours. */
 export const furniture = (grid: Grid, row: number, column: number, title: string, order: Order): Shape[] => {
@@ -60,27 +63,30 @@ const pageText = (
   corner: Point,
 ): Shape[] => {
   const { windowAcross, windowAlong, rows, columns } = grid
-  const name = pageName(row, column)
   const left = corner.x + inches(RULER_INCHES) + TEXT_GAP
   const room = mm(corner.x + windowAcross - left)
   const frameSize = `${frameNumber(windowAcross, order)} × ${frameNumber(windowAlong, order)} ${order.lengths.units}`
   const sheets =
     rows * columns === 1 ? 'one sheet' : `${rows * columns} sheets: ${rows} down, ${columns} across`
-  const rest = [`Page ${name}, ${sheets}`, ...neighbours(grid, row, column), `Scale 1:1. Frame ${frameSize}`]
+  const named = grid.words ? 'The words that go with the pattern' : `Page ${pageName(row, column)}, ${sheets}`
+  const rest = [named, ...neighbours(grid, row, column), `Scale 1:1. Frame ${frameSize}`]
   const fitting =
-    [SMALL, mm(1.8)].find((height) => rest.every((text) => textWidth(text, height) <= room)) ?? mm(1.8)
-  const heading = `${order.title} · ${title}`
-  const headingHeight = [SMALL, mm(1.8)].find((height) => textWidth(heading, height) <= windowAcross)
+    [SMALL, SMALLEST].find((height) => rest.every((text) => textWidth(text, height) <= room)) ?? SMALLEST
   return [
-    label(
-      headingHeight ? heading : (wrapText(heading, mm(1.8), mm(windowAcross))[0] ?? ''),
-      point(corner.x, corner.y + STRIP_HEIGHT - 5),
-      {
-        height: headingHeight ?? 1.8,
-      },
-    ),
+    heading(title, order.title, mm(windowAcross), point(corner.x, corner.y + STRIP_HEIGHT - 5)),
     ...rest.map((text, index) => label(text, point(left, corner.y + 13 - index * 4.2), { height: fitting })),
   ]
+}
+
+/** The drawing's title, and the order's after it where there is room. */
+const heading = (title: string, orderTitle: string, room: Mm, at: Point): Label => {
+  const fits = (text: string, height: Mm) => textWidth(text, height) <= room
+  const both = `${title} · ${orderTitle}`
+  for (const height of [SMALL, SMALLEST]) {
+    if (fits(both, height)) return label(both, at, { height })
+    if (fits(title, height)) return label(title, at, { height })
+  }
+  return label(`${wrapText(title, SMALLEST, mm(room - 4))[0]}...`, at, { height: SMALLEST })
 }
 
 const frameNumber = (length: number, order: Order): string =>
@@ -109,16 +115,16 @@ const scaleCheck = (left: Point): Shape[] => {
     return line('NOTE', at(distance, 0), at(distance, step % 2 === 0 ? -2.6 : -1.6))
   })
   const figure = (text: string, distance: number, middle: number) =>
-    centredLabel(text, at(distance, middle), { height: 1.8 })
+    centredLabel(text, at(distance, middle), { height: SMALLEST })
   return [
     line('NOTE', at(0, 0), at(inches(RULER_INCHES), 0)),
     ...metric,
     ...imperial,
-    label('0', at(0, 4.4), { height: 1.8 }),
+    label('0', at(0, 4.4), { height: SMALLEST }),
     figure('50', RULER_LENGTH / 2, 5.3),
-    label('100 mm: measure it', at(RULER_LENGTH, 4.4), { height: 1.8, anchor: 'end' }),
-    label('0', at(0, -5.4), { height: 1.8 }),
+    label('scale check: 100 mm', at(RULER_LENGTH, 4.4), { height: SMALLEST, anchor: 'end' }),
+    label('0', at(0, -5.4), { height: SMALLEST }),
     figure('2', inches(2), -4.5),
-    label('4 in', at(inches(RULER_INCHES), -5.4), { height: 1.8, anchor: 'end' }),
+    label('4 in', at(inches(RULER_INCHES), -5.4), { height: SMALLEST, anchor: 'end' }),
   ]
 }

@@ -5,8 +5,10 @@ import type { Mm } from '../units/brand.js'
 
 /** One sheet of a printed drawing. Page coordinates: mm from the sheet's lower left corner, y up. */
 export interface Page {
-  /** Row number and column letter: `2B`. */
+  /** Row number and column letter, `2B`, or `Words` for the words on a sheet of their own. */
   readonly name: string
+  /** What of the drawing this page shows. */
+  readonly shapes: readonly Shape[]
   readonly across: Mm
   readonly along: Mm
   /** Where the drawing shows; the rest of it is cut off there. */

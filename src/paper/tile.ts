@@ -1,5 +1,5 @@
-import { drawingExtents } from '../drawing/bounds.js'
-import type { Drawing } from '../drawing/model.js'
+import { shapeExtents } from '../drawing/bounds.js'
+import type { Drawing, Shape } from '../drawing/model.js'
 import { point } from '../geometry/point.js'
 import type { Order, Paper } from '../order/order.js'
 import { done, type Outcome, refused } from '../order/problem.js'
@@ -8,7 +8,7 @@ import type { Mm } from '../units/brand.js'
 import { mm, points, toMm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { furniture, STRIP_HEIGHT } from './furniture.js'
-import { type Grid, pageName } from './grid.js'
+import { type Grid, nameIn } from './grid.js'
 import type { Page, PrintedDrawing } from './page.js'
 import { registerMarks } from './register-marks.js'
 
@@ -19,30 +19,56 @@ const MOST_PAGES = 400
 /** ISO 32000-1, Annex C.2: the largest page readers must accept is 14 400 units. */
 const LONGEST_PAGE = toMm(points(14_400))
 
-/** Lays a drawing on the order's paper, upright or on its side, whichever takes fewer sheets. */
+/** A part of a drawing that is laid out by itself. */
+interface Part {
+  readonly shapes: readonly Shape[]
+  readonly grid: Grid
+}
+
+/** Lays a drawing on the order's paper at 1:1. */
 export const layOnPaper = (drawing: Drawing, order: Order): Outcome<PrintedDrawing> => {
-  const { paper } = order.shop
-  const { min, max } = drawingExtents(drawing)
+  const parts = partsOf(drawing, order.shop.paper)
+  const problem = parts
+    .map(({ grid }) => gridProblem(grid, drawing, order))
+    .find((found) => found !== undefined)
+  if (problem) return refused([problem])
+  return done({ drawing, pages: parts.flatMap((part) => pagesOf(part, drawing, order)) })
+}
+
+/**
+ * The drawing with its words, or the words on a sheet of their own: when the rest then fits on one sheet, so that no
+ * seam runs through it, and whenever that takes no more sheets.
+ */
+const partsOf = (drawing: Drawing, paper: Paper): Part[] => {
+  const whole = { shapes: drawing.shapes, grid: gridFor(drawing.shapes, paper, false) }
+  if (count(whole) === 1 || drawing.words.length === 0) return [whole]
+  const rest = drawing.shapes.filter((shape) => !drawing.words.includes(shape))
+  const figure = { shapes: rest, grid: gridFor(rest, paper, false) }
+  const words = { shapes: drawing.words, grid: gridFor(drawing.words, paper, true) }
+  const apart = count(words) === 1 && (count(figure) === 1 || count(figure) + 1 <= count(whole))
+  return apart ? [figure, words] : [whole]
+}
+
+const count = ({ grid }: Part): number => grid.columns * grid.rows
+
+/** Sheets upright or on their side, whichever takes fewer; the shapes stand in the middle of them. */
+const gridFor = (shapes: readonly Shape[], paper: Paper, words: boolean): Grid => {
+  const { min, max } = shapeExtents(shapes)
   const needAcross = max.x - min.x + 2 * PADDING
   const needAlong = max.y - min.y + 2 * PADDING
+  const { margin, overlap } = paper
   const choices = sheets(paper, needAlong).map(([across, along]) => {
-    const windowAcross = across - 2 * paper.margin
-    const windowAlong = along - 2 * paper.margin - STRIP_HEIGHT
-    const columns = sheetsFor(needAcross, windowAcross, paper.overlap)
-    const rows = sheetsFor(needAlong, windowAlong, paper.overlap)
+    const windowAcross = across - 2 * margin
+    const windowAlong = along - 2 * margin - STRIP_HEIGHT
+    const columns = sheetsFor(needAcross, windowAcross, overlap)
+    const rows = sheetsFor(needAlong, windowAlong, overlap)
     const origin = point(
-      (min.x + max.x - spanOf(columns, windowAcross, paper.overlap)) / 2,
-      (min.y + max.y - spanOf(rows, windowAlong, paper.overlap)) / 2,
+      (min.x + max.x - spanOf(columns, windowAcross, overlap)) / 2,
+      (min.y + max.y - spanOf(rows, windowAlong, overlap)) / 2,
     )
-    const { margin, overlap } = paper
-    return { across, along, columns, rows, windowAcross, windowAlong, margin, overlap, origin }
+    return { across, along, columns, rows, windowAcross, windowAlong, margin, overlap, origin, words }
   })
-  const grid = choices.reduce((best, next) =>
-    next.columns * next.rows < best.columns * best.rows ? next : best,
-  )
-  const problem = gridProblem(grid, drawing, order)
-  if (problem) return refused([problem])
-  return done({ drawing, pages: pagesOf(grid, drawing, order) })
+  return choices.reduce((best, next) => (next.columns * next.rows < best.columns * best.rows ? next : best))
 }
 
 /** The sheets to try: a size upright and on its side, or a roll cut to the drawing's length. */
@@ -82,13 +108,19 @@ const gridProblem = ({ columns, rows, along }: Grid, drawing: Drawing, { shop, l
   return undefined
 }
 
-const pagesOf = (grid: Grid, drawing: Drawing, order: Order): Page[] =>
+const pagesOf = ({ grid, shapes }: Part, drawing: Drawing, order: Order): Page[] =>
   Array.from({ length: grid.rows * grid.columns }, (_, index) => {
     const [row, column] = [Math.floor(index / grid.columns), index % grid.columns]
-    return pageAt(grid, row, column, drawing, order)
+    return { ...pageAt(grid, row, column, drawing, order), shapes }
   })
 
-const pageAt = (grid: Grid, row: number, column: number, drawing: Drawing, order: Order): Page => {
+const pageAt = (
+  grid: Grid,
+  row: number,
+  column: number,
+  drawing: Drawing,
+  order: Order,
+): Omit<Page, 'shapes'> => {
   const { across, along, margin, windowAcross, windowAlong, overlap, origin, rows } = grid
   const window = {
     min: point(margin, margin + STRIP_HEIGHT),
@@ -100,7 +132,7 @@ const pageAt = (grid: Grid, row: number, column: number, drawing: Drawing, order
   )
   const shift = point(window.min.x - corner.x, window.min.y - corner.y)
   return {
-    name: pageName(row, column),
+    name: nameIn(grid, row, column),
     across,
     along,
     window,

@@ -1,7 +1,7 @@
 import type { Board } from '../order/order.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { SAME_POINT, SHOP } from '../units/tolerance.js'
+import { SHOP, WHOLE } from '../units/tolerance.js'
 import type { Blank } from './blank.js'
 
 /** The first board of the shop that an arm fits, and how far it goes. */
@@ -36,16 +36,18 @@ export const boardUse = (
   return undefined
 }
 
-/** Each stretch of sound wood gives whole blanks after its own slant; the board's end costs its allowance besides. */
+/** Each stretch of sound wood gives whole blanks after its own slant. */
 const blanksOn = (board: Board, { pitch, slant, firstTrim }: Blank): number =>
-  soundStretches(board)
-    .map((stretch, index) => stretch - (index === 0 ? firstTrim : slant))
-    .reduce((count, room) => count + Math.max(0, Math.floor(room / pitch + SAME_POINT)), 0)
+  soundStretches(board, firstTrim - slant).reduce(
+    (count, stretch) => count + Math.max(0, Math.floor((stretch - slant) / pitch + WHOLE)),
+    0,
+  )
 
-const soundStretches = ({ length, defects }: Board): number[] => {
+/** Lengths between the end allowance, the defects and the board's other end. */
+const soundStretches = ({ length, defects }: Board, endAllowance: number): number[] => {
   const sorted = [...defects].sort((a, b) => a.from - b.from)
   const stretches: number[] = []
-  let soundFrom = 0
+  let soundFrom = endAllowance
   for (const { from, to } of sorted) {
     stretches.push(from - soundFrom)
     soundFrom = Math.max(soundFrom, to)

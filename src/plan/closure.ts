@@ -15,6 +15,10 @@ export const closureOfFirstCut = (points: number, miter: Degrees, set: Degrees):
 export const closureOfJointCut = (points: number, miter: Degrees, set: Degrees): Degrees =>
   degrees(2 * points * (set - miter))
 
+/** A rhombus arm needs no joint cuts: its centre angle is its tip angle, 90° - miter. */
+export const closureOfRhombus = (points: number, miter: Degrees, set: Degrees): Degrees =>
+  degrees(points * (set - miter))
+
 /** The gap at the open end of the last joint when all of the closure is left to it. */
 export const closureGap = (jointEdge: Mm, closure: Degrees): Mm =>
   mm(2 * jointEdge * Math.sin(toRadians(degrees(Math.min(180, Math.abs(closure)) / 2))))

@@ -14,7 +14,7 @@ export const jointMiter = (points: number, tipAngle: Degrees): Degrees =>
 /** The tip angles a saw can cut without a wedge, from the slenderest star to the bluntest; undefined when none. */
 export const tipAnglesWithin = (saw: Saw, points: number): { least: Degrees; most: Degrees } | undefined => {
   const least = Math.max(90 - saw.limit, 180 - centreAngle(points) - 2 * saw.limit)
-  const most = 90 + saw.limit
+  const most = Math.min(90 + saw.limit, tipAngleLimit(points))
   const possible = least <= most + SAME_ANGLE && least > 0 && least < tipAngleLimit(points)
   return possible ? { least: degrees(least), most: degrees(most) } : undefined
 }

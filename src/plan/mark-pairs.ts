@@ -37,7 +37,7 @@ export const markPairs = (saw: Saw, points: number, tipAngle: Degrees): MarkPair
     const joint = nearestMark(saw, exact)
     const open = closureOfJointCut(points, exact, joint)
     return [
-      { tipAngle: pairTip, first, joint, closure: Math.abs(open) < SAME_ANGLE * 100 ? degrees(0) : open },
+      { tipAngle: pairTip, first, joint, closure: Math.abs(joint - exact) < SAME_ANGLE ? degrees(0) : open },
     ]
   })
   const nearness = (pair: MarkPair) => Math.abs(pair.tipAngle - tipAngle)

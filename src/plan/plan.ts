@@ -1,5 +1,5 @@
 import { insetLimit, insetOutline, jointCovered } from '../geometry/inset.js'
-import { kiteArea, kiteWidth } from '../geometry/kite.js'
+import { blankIsArm, kiteArea, kiteWidth } from '../geometry/kite.js'
 import { extentsOf, type Outline } from '../geometry/outline.js'
 import { regularTipAngle, type Star, solveStar } from '../geometry/star.js'
 import type { BackingOrder, Order, Shop, StarOrder } from '../order/order.js'
@@ -7,14 +7,14 @@ import { done, type Outcome, type Problem, refused } from '../order/problem.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { type LengthStyle, showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
-import { SHOP } from '../units/tolerance.js'
+import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { type Blank, blankOf } from './blank.js'
 import { type BoardUse, boardUse } from './boards.js'
-import { closureOfFirstCut, closureOfJointCut, gapPerJointError } from './closure.js'
+import { closureOfFirstCut, closureOfJointCut, closureOfRhombus, gapPerJointError } from './closure.js'
 import { firstMiter, jointMiter, tipAnglesWithin } from './cuts.js'
 import { type MarkPair, markPairs } from './mark-pairs.js'
 import { type SawSetting, sawSetting, withinLimit } from './saw-setting.js'
-import { type Warning, warningsFor } from './warnings.js'
+import { boardsTooFew, type Warning, warningsFor } from './warnings.js'
 
 /** The whole cut plan of an order. */
 export interface Plan {
@@ -44,7 +44,7 @@ export interface StarPlan {
   /** Tip angles this saw can cut for these points, without a wedge. */
   readonly tipAngles?: { readonly least: Degrees; readonly most: Degrees }
   readonly markPairs: readonly MarkPair[]
-  /** Gap at the last joint when every joint cut is off by a tenth of a degree. */
+  /** Gap at the last joint when every joint cut (of a rhombus arm: every first cut) is off by a tenth of a degree. */
   readonly gapPerTenth: Mm
   readonly backing?: BackingPlan
   readonly warnings: readonly Warning[]
@@ -75,8 +75,13 @@ export const planOrder = (order: Order): Outcome<Plan> => {
   const outcomes = order.stars.map((star) => planStar(star, order.shop, order.lengths))
   const problems = outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.problems))
   if (problems.length > 0) return refused(problems)
-  return done({ order, stars: outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])) })
+  const stars = outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : []))
+  const tooFew = boardsTooFew(stars, (length) => showLength(length, order.lengths))
+  return done({ order, stars: stars.map((star) => withWarning(star, tooFew.get(star))) })
 }
+
+const withWarning = (star: StarPlan, warning: Warning | undefined): StarPlan =>
+  warning ? { ...star, warnings: [...star.warnings, warning] } : star
 
 export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Outcome<StarPlan> => {
   const tipAngles = tipAnglesWithin(shop.saw, order.points)
@@ -95,11 +100,12 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const problems = [...sizeProblems(order, star, blank, lengths), ...insideProblems(order, star, lengths)]
   if (problems.length > 0) return refused(problems)
 
+  const rhombus = blankIsArm(star)
   const firstCut = plannedCut(shop, firstMiter(tipAngle), (miter, set) =>
-    closureOfFirstCut(star.points, miter, set),
+    rhombus ? closureOfRhombus(star.points, miter, set) : closureOfFirstCut(star.points, miter, set),
   )
   const jointCut = plannedCut(shop, jointMiter(star.points, tipAngle), (miter, set) =>
-    closureOfJointCut(star.points, miter, set),
+    rhombus ? degrees(0) : closureOfJointCut(star.points, miter, set),
   )
   const arms = star.points * order.quantity
   const area = kiteArea(star)
@@ -120,7 +126,7 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
     yield: (star.points * area) / (star.armStrip * boardPerStar),
     feasible: firstCut.withinLimit && jointCut.withinLimit && reaches,
     markPairs: markPairs(shop.saw, star.points, tipAngle),
-    gapPerTenth: gapPerJointError(star.points, star.jointEdge, degrees(0.1)),
+    gapPerTenth: gapPerJointError(rhombus ? star.points / 2 : star.points, star.jointEdge, degrees(0.1)),
     ...(use ? { boardUse: use } : {}),
     ...(tipAngles ? { tipAngles } : {}),
     ...(order.backing ? { backing: planBacking(star, order.backing) } : {}),
@@ -149,7 +155,7 @@ const plannedCut = (
   return {
     ...setting,
     withinLimit: withinLimit(shop.saw, miter),
-    closureAtMark: Math.abs(closure) < 1e-9 ? degrees(0) : closure,
+    closureAtMark: Math.abs(closure) < SAME_ANGLE ? degrees(0) : closure,
   }
 }
 

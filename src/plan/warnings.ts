@@ -1,3 +1,4 @@
+import { blankIsArm } from '../geometry/kite.js'
 import type { Panel, Shop } from '../order/order.js'
 import { BOARD_WIDTHS } from '../tables/lumber.js'
 import type { Mm } from '../units/brand.js'
@@ -21,6 +22,7 @@ export type WarningCode =
   | 'boards-too-few'
   | 'nominal-width'
   | 'short-arm'
+  | 'unusual-size'
   | 'fragile-tip'
   | 'marks-leave-gap'
   | 'panel-too-small'
@@ -32,6 +34,15 @@ type Show = (length: Mm) => string
 /** Hands stay this far from either side of the blade: AS/NZS 62841.3.9:2020 (IEC 62841-3-9), safety warnings. */
 const HAND_DISTANCE = mm(100)
 const HAND_DISTANCE_TEXT = '100 mm (4 in)'
+/** Below this nothing can be clamped beside the blade. Common practice, no published source. */
+const TINY = mm(50)
+/** What a large sliding miter saw cuts across. Common practice, no published source. */
+const USUAL_REACH = mm(300)
+/** Above this the board hardly rests on the table. Common practice, no published source. */
+const STEEP_WEDGE = degrees(20)
+/** A hand's breadth, and a barn's gable. */
+const SMALLEST_USUAL = mm(60)
+const LARGEST_USUAL = mm(3000)
 /** A hand's width on the piece beyond that distance. Common practice, no published source. */
 const HAND_WIDTH = mm(80)
 /** Slimmer tips break when dropped or clamped. Common practice, no published source. */
@@ -47,6 +58,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
     ...boards(plan, shop, show),
     ...nominalWidth(plan, lengths, show),
     ...shortArm(plan, show),
+    ...unusualSize(plan, lengths, show),
     ...fragileTip(plan),
     ...marks(plan, show),
     ...backing(plan, shop, show),
@@ -65,10 +77,14 @@ const sawLimit = ({ firstCut, jointCut, star, tipAngles }: Draft, { saw }: Shop)
       : star.tipAngle < tipAngles.least
         ? `Within it the slenderest star has a tip angle of ${showAngle(tipAngles.least)}.`
         : `Within it the bluntest star has a tip angle of ${showAngle(tipAngles.most)}.`
+  const steep = [firstCut, jointCut].some(({ wedge }) => (wedge?.angle ?? 0) > STEEP_WEDGE)
+  const advice = steep
+    ? ` So steep a wedge leaves the board little to lie on: rather choose the star within the limit.`
+    : ''
   return [
     {
       code: 'saw-limit',
-      text: `The saw stops at ${showAngle(saw.limit)}. ${within} Or: ${beyond.join('; ')}.`,
+      text: `The saw stops at ${showAngle(saw.limit)}. ${within} Or: ${beyond.join('; ')}.${advice}`,
     },
   ]
 }
@@ -76,39 +92,67 @@ const sawLimit = ({ firstCut, jointCut, star, tipAngles }: Draft, { saw }: Shop)
 const wedgeWay = (cut: string, { miter, wedge, reading }: PlannedCut): string =>
   `${cut} of ${showAngle(degrees(Math.abs(miter)))} with a fence wedge of ${showAngle(wedge?.angle ?? degrees(0))} and the saw at ${showAngle(reading)}`
 
-const crosscut = ({ blank }: Draft, { saw }: Shop, show: Show): Warning[] =>
-  saw.crosscut === undefined || blank.longestCut <= saw.crosscut + SHOP
-    ? []
-    : [
-        {
-          code: 'crosscut',
-          text: `The longest cut goes through ${show(blank.longestCut)} of wood; the saw reaches ${show(saw.crosscut)}. Make the star smaller or choose another tip angle.`,
-        },
-      ]
-
-const boards = ({ star, order, blank, arms, boardUse }: Draft, shop: Shop, show: Show): Warning[] => {
-  if (shop.boards.length === 0) return []
-  if (!boardUse) {
-    const wide = shop.boards.some((board) => boardFits(board, star.armStrip, order.thickness))
-    const widest = mm(Math.max(...shop.boards.map(({ width }) => width)))
-    return [
-      {
-        code: 'board-too-narrow',
-        text: wide
-          ? `No board is long enough for one arm: it takes ${show(mm(blank.firstTrim + blank.pitch))} of length.`
-          : `No board is ${show(star.armStrip)} wide${order.thickness === undefined ? '' : ` and ${show(order.thickness)} thick`}, as the arms need; the widest is ${show(widest)}. Buy a wider one, or size the star with board-width.`,
-      },
-    ]
+const crosscut = ({ blank }: Draft, { saw }: Shop, show: Show): Warning[] => {
+  const through = `The longest cut goes through ${show(blank.longestCut)} of wood`
+  const wayOut =
+    'Make the star smaller, choose another tip angle, or cut these with a track saw or a hand saw.'
+  if (saw.crosscut === undefined) {
+    return blank.longestCut <= USUAL_REACH
+      ? []
+      : [
+          {
+            code: 'crosscut',
+            text: `${through}; few miter saws reach ${show(USUAL_REACH)}. ${wayOut} Name your saw's reach as crosscut.`,
+          },
+        ]
   }
-  const { board, boardsNeeded } = boardUse
-  return board.count !== undefined && boardsNeeded > board.count
-    ? [
-        {
-          code: 'boards-too-few',
-          text: `${arms} arms take ${boardsNeeded} boards of ${show(board.width)} × ${show(board.length)}; the order has ${board.count}.`,
-        },
-      ]
-    : []
+  return blank.longestCut <= saw.crosscut + SHOP
+    ? []
+    : [{ code: 'crosscut', text: `${through}; the saw reaches ${show(saw.crosscut)}. ${wayOut}` }]
+}
+
+const boards = ({ star, order, blank, boardUse }: Draft, shop: Shop, show: Show): Warning[] => {
+  if (shop.boards.length === 0) return []
+  if (!boardUse) return [{ code: 'board-too-narrow', text: noBoardText({ star, order, blank }, shop, show) }]
+  return []
+}
+
+/** Boards of one kind serve all the stars that need them. */
+export const boardsTooFew = (plans: readonly StarPlan[], show: Show): ReadonlyMap<StarPlan, Warning> => {
+  const warned = new Map<StarPlan, Warning>()
+  for (const board of new Set(plans.map(({ boardUse }) => boardUse?.board))) {
+    const users = plans.filter(({ boardUse }) => board !== undefined && boardUse?.board === board)
+    const needed = users.reduce((sum, { boardUse }) => sum + (boardUse?.boardsNeeded ?? 0), 0)
+    const [last] = users.slice(-1)
+    if (!board || !last || board.count === undefined || needed <= board.count) continue
+    const together = users.length > 1 ? 'The stars together take' : 'It takes'
+    warned.set(last, {
+      code: 'boards-too-few',
+      text: `${together} ${needed} boards of ${show(board.width)} × ${show(board.length)}; the order has ${board.count}.`,
+    })
+  }
+  return warned
+}
+
+/** Is it the width, the thickness or the length that no board has? */
+const noBoardText = (
+  { star, order, blank }: Pick<Draft, 'star' | 'order' | 'blank'>,
+  shop: Shop,
+  show: Show,
+): string => {
+  const wide = shop.boards.filter((board) => boardFits(board, star.armStrip, undefined))
+  const widest = mm(Math.max(...shop.boards.map(({ width }) => width)))
+  if (wide.length === 0) {
+    const glue = star.armStrip > USUAL_REACH ? 'Glue boards up to that width' : 'Buy a wider one'
+    return `No board is ${show(star.armStrip)} wide, as the arms need; the widest is ${show(widest)}. ${glue}, or size the star with board-width.`
+  }
+  if (
+    order.thickness !== undefined &&
+    !wide.some((board) => boardFits(board, star.armStrip, order.thickness))
+  ) {
+    return `The boards that are wide enough for the arms (${show(star.armStrip)}) are thinner than ${show(order.thickness)}.`
+  }
+  return `No board is long enough for one arm: it takes ${show(mm(blank.firstTrim + blank.pitch))} of length.`
 }
 
 /** A width that is only a name: a board sold as 4 inches measures 3 1/2 (DOC PS 20). */
@@ -126,16 +170,28 @@ const nominalWidth = ({ order }: Draft, { units }: LengthStyle, show: Show): War
 
 /** The hand holds the tip's side of the joint cut, where the piece is longest. */
 const shortArm = ({ star, jointCut }: Draft, show: Show): Warning[] => {
-  const hold = mm(star.tipEdge * Math.cos(toRadians(jointCut.miter)))
-  return hold < HAND_DISTANCE + HAND_WIDTH
-    ? [
+  const beside = mm(star.tipEdge * Math.cos(toRadians(jointCut.miter)))
+  // A rhombus arm is done with the first cut, and there the hand holds the board.
+  if (blankIsArm(star) && beside >= TINY) return []
+  if (beside >= HAND_DISTANCE + HAND_WIDTH) return []
+  const left = beside > HAND_DISTANCE ? `only ${show(mm(beside - HAND_DISTANCE))} are` : 'nothing is'
+  const text =
+    beside < TINY
+      ? `The arm is only ${show(beside)} long beside the blade: too small for a miter saw. Use a fine hand saw and a miter box.`
+      : `At the joint cuts ${show(beside)} of wood lies beside the blade, and hands stay ${HAND_DISTANCE_TEXT} away: ${left} left to hold. Clamp the piece or use a jig with a hold-down.`
+  return [{ code: 'short-arm', text }]
+}
+
+/** A star that fits a hand or a barn is rarer than a unit mixed up. */
+const unusualSize = ({ star }: Draft, { units }: LengthStyle, show: Show): Warning[] =>
+  star.across >= SMALLEST_USUAL && star.across <= LARGEST_USUAL
+    ? []
+    : [
         {
-          code: 'short-arm',
-          text: `At the joint cuts only ${show(hold)} of wood lies beside the blade: too short to hold by hand, which stays ${HAND_DISTANCE_TEXT} away. Clamp it or use a jig with a hold-down.`,
+          code: 'unusual-size',
+          text: `The star comes out ${show(star.across)} across. If that is not meant, look at the units: bare numbers are read as ${units}.`,
         },
       ]
-    : []
-}
 
 const fragileTip = ({ star }: Draft): Warning[] =>
   star.tipAngle < FRAGILE_TIP

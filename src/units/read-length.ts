@@ -33,7 +33,8 @@ const INCH_LENGTH = new RegExp(`^(${INCH_COUNT}) ?${INCH_MARK}$`)
 const FEET_LENGTH = new RegExp(`^(${DECIMAL}) ?${FEET_MARK}(?: ?-? ?(${INCH_COUNT}) ?${INCH_MARK}?)?$`)
 const BARE_DECIMAL = new RegExp(`^(?:${DECIMAL})$`)
 const BARE_FRACTION = new RegExp(`^(?:${INCH_COUNT})$`)
-const THOUSANDS_OR_DECIMAL = /\d,\d{3}(?!\d)/
+/** `0,125` cannot mean thousands. */
+const THOUSANDS_OR_DECIMAL = /[1-9]\d{0,2},\d{3}(?!\d)/
 
 /**
  * Reads a length as people write it: `70`, `70 mm`, `70,5 mm`, `3 1/2 in`, `3-1/2"`, `1' 2 3/8"`, `½ in`.

@@ -1,7 +1,7 @@
 import type { Degrees, Mm } from './brand.js'
 import { MM_PER_INCH, mm, toInches } from './convert.js'
 import type { Units } from './read-length.js'
-import { SHOP } from './tolerance.js'
+import { SHOP, WHOLE } from './tolerance.js'
 
 /** How lengths are shown: the order's units, and for inches the finest fraction (32 means 1/32). */
 export interface LengthStyle {
@@ -30,7 +30,7 @@ const stepped = (length: Mm, { units, nearest }: LengthStyle, round: (steps: num
   const step = units === 'mm' ? 0.1 : MM_PER_INCH / nearest
   const steps = length / step
   const whole = Math.round(steps)
-  return mm((Math.abs(steps - whole) < 1e-9 ? whole : round(steps)) * step)
+  return mm((Math.abs(steps - whole) < WHOLE ? whole : round(steps)) * step)
 }
 
 /** As {@link showLength} without the unit, for tables whose heading names it. */

@@ -9,5 +9,8 @@ export const WRITTEN = mm(1e-4)
 /** What a person can see or set at the bench with a rule and a knife line. */
 export const SHOP = mm(0.1)
 
+/** A ratio closer than this to a whole number is that number: above rounding noise, far below any step. */
+export const WHOLE = 1e-9
+
 /** Two saw settings closer than this are one setting: far below any scale, far above rounding noise. */
 export const SAME_ANGLE = degrees(1e-9)

@@ -42,7 +42,7 @@ export const dxfContent = (drawing: Drawing): DxfContent => ({
 
 /** R12 has no variable for the unit, and importers ignore or double those of later versions: it is said in words. */
 const commentsOf = ({ title, trueSize }: Drawing): string[] => [
-  dxfText(title),
+  `Starwright: ${dxfText(title)}`,
   'UNITS: mm',
   `TRUE SIZE: ${writeNumber(trueSize.across, 2)} mm across, ${writeNumber(trueSize.height, 2)} mm high`,
 ]

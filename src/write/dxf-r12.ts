@@ -4,7 +4,7 @@ import { toDegrees } from '../units/convert.js'
 import type { DxfContent, DxfLettering, LayerContent } from './dxf-content.js'
 import { LINE_TYPES, type LineType, lineTypeOf, patternLength } from './dxf-linetype.js'
 import { BULGE_DECIMALS, polylineFlags, strokeEnds } from './dxf-path.js'
-import { real, spatial, tag } from './dxf-tags.js'
+import { real, section, spatial, tag } from './dxf-tags.js'
 import { dxfName } from './dxf-text.js'
 import type { WrittenPath } from './written-path.js'
 
@@ -17,9 +17,6 @@ export const writeR12 = (content: DxfContent): string =>
     section('ENTITIES', content.layers.map(entities).join('')),
     tag(0, 'EOF'),
   ].join('')
-
-const section = (name: string, body: string): string =>
-  tag(0, 'SECTION') + tag(2, name) + body + tag(0, 'ENDSEC')
 
 const header = ({ extents }: DxfContent): string =>
   [

@@ -6,7 +6,7 @@ import { handles, type NextHandle, type Spaces } from './dxf-handles.js'
 import { lineTypeOf, lineWeight } from './dxf-linetype.js'
 import { BULGE_DECIMALS, polylineFlags, strokeEnds } from './dxf-path.js'
 import { r2000Tables } from './dxf-r2000-tables.js'
-import { flat, real, spatial, tag } from './dxf-tags.js'
+import { flat, real, section, spatial, tag } from './dxf-tags.js'
 import { dxfName } from './dxf-text.js'
 import type { WrittenPath } from './written-path.js'
 
@@ -27,9 +27,6 @@ export const writeR2000 = (content: DxfContent): string => {
   const comments = content.comments.map((comment) => tag(999, comment))
   return [...comments, section('HEADER', header(content, next())), ...body, tag(0, 'EOF')].join('')
 }
-
-const section = (name: string, body: string): string =>
-  tag(0, 'SECTION') + tag(2, name) + body + tag(0, 'ENDSEC')
 
 const MILLIMETRES = 4
 const METRIC = 1

@@ -19,3 +19,6 @@ export const flat = (code: number, { x, y }: Point): string => real(code, x) + r
 
 /** A point of the plane z = 0. */
 export const spatial = (code: number, at: Point): string => flat(code, at) + real(code + 20, 0)
+
+export const section = (name: string, body: string): string =>
+  tag(0, 'SECTION') + tag(2, name) + body + tag(0, 'ENDSEC')

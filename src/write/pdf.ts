@@ -44,18 +44,15 @@ export const writePdf = async ({ drawing, pages }: PrintedDrawing): Promise<Uint
   })
   const bytes = collect(document)
   forbidScaling(document)
-  const placed = drawing.shapes.map((shape) => ({ shape, ...shapeExtents([shape]) }))
+  const extents = new Map(drawing.shapes.map((shape) => [shape, shapeExtents([shape])]))
   for (const page of pages) {
     addPage(document, page)
     const [low, high] = [minus(page.window.min, page.shift), minus(page.window.max, page.shift)]
-    const visible = placed.filter(
-      ({ min, max }) => min.x <= high.x && max.x >= low.x && min.y <= high.y && max.y >= low.y,
-    )
-    drawInWindow(
-      document,
-      page,
-      visible.map(({ shape }) => shape),
-    )
+    const visible = page.shapes.filter((shape) => {
+      const box = extents.get(shape) ?? shapeExtents([shape])
+      return box.min.x <= high.x && box.max.x >= low.x && box.min.y <= high.y && box.max.y >= low.y
+    })
+    drawInWindow(document, page, visible)
     drawShapes(document, page.furniture, point(0, 0), page)
   }
   document.end()

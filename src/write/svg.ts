@@ -9,8 +9,12 @@ import { writeNumber, writtenLength } from './number.js'
 import { oneLine } from './one-line.js'
 import { type WrittenPath, type WrittenVertex, writtenPaths } from './written-path.js'
 
-/** White around the drawing, in mm. */
-const MARGIN = 5
+/**
+ * White around the drawing, in mm. None around a drawing to cut: the file's own size is then the outline's, and can be
+ * compared with what the cutter's software shows.
+ */
+const marginOf = ({ shapes }: Drawing): number =>
+  shapes.some(({ layer }) => layer === 'CUT-OUTSIDE') ? 0 : 5
 
 /** Decimals of an arc's radius: near a half turn the centre moves by the root of what the radius loses. */
 const RADIUS_DECIMALS = 9
@@ -21,12 +25,14 @@ const RADIUS_DECIMALS = 9
  */
 export const writeSvg = (drawing: Drawing): string => {
   const { min, max } = drawingExtents(drawing)
-  const corner = point(writtenLength(min.x) - MARGIN, writtenLength(max.y) + MARGIN)
-  const across = writeNumber(writtenLength(max.x) + MARGIN - corner.x)
-  const height = writeNumber(corner.y - writtenLength(min.y) + MARGIN)
+  const margin = marginOf(drawing)
+  const corner = point(writtenLength(min.x) - margin, writtenLength(max.y) + margin)
+  const across = writeNumber(writtenLength(max.x) + margin - corner.x)
+  const height = writeNumber(corner.y - writtenLength(min.y) + margin)
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${across}mm" height="${height}mm" viewBox="0 0 ${across} ${height}">`,
+    '<!-- Starwright -->',
     `<title>${escaped(oneLine(drawing.title))}</title>`,
     ...LAYERS.flatMap((layer) => layerGroup(drawing, layer, corner)),
     '</svg>\n',

@@ -64,6 +64,7 @@ const drawing: Drawing = {
   title: 'bench',
   trueSize: { across: mm(4200), height: mm(4200) },
   shapes: starPaths(),
+  words: [],
 }
 
 const makerModel = () => ({
@@ -92,6 +93,7 @@ const page: Page = {
   window: { min: point(10, 10), max: point(10 + max.x - min.x, 10 + max.y - min.y) },
   shift: point(10 - min.x, 10 - min.y),
   furniture: [],
+  shapes: drawing.shapes,
 }
 
 const barePdf = (): Promise<number> =>

@@ -8,6 +8,7 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -64,9 +65,10 @@ describe('make', () => {
     const { 'checksums.sha256': own, ...others } = sums(folder)
     expect(own).toBeDefined()
     expect(readFileSync(join(folder, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(
-      Object.entries(others)
-        .map(([file, sum]) => `${sum}  ${file}`)
-        .sort(),
+      [
+        '# starwright: Winter fair by the lake',
+        ...Object.entries(others).map(([file, sum]) => `${sum}  ${file}`),
+      ].sort(),
     )
   })
 
@@ -83,8 +85,9 @@ describe('make', () => {
     starwright(['make', EXAMPLE, '--out', folder])
     writeFileSync(join(folder, 'my-notes.txt'), 'fir for the chapel')
     writeFileSync(join(folder, 'chapel/photo.txt'), 'mine')
-    const { code } = starwright(['make', EXAMPLE, '--out', folder, '--star', 'Boathouse', '--quiet'])
+    const { code, out } = starwright(['make', EXAMPLE, '--out', folder, '--star', 'Boathouse'])
     expect(code).toBe(0)
+    expect(out).toContain('Removed 18 files of an earlier run that this order no longer has.')
     const files = allFiles(folder)
     expect(files.filter((file) => file.startsWith('boathouse/'))).toHaveLength(9)
     expect(files.filter((file) => file.startsWith('bakery-window/'))).toEqual([])
@@ -105,6 +108,60 @@ describe('make', () => {
     const again = starwright(['make', EXAMPLE, '--out', folder, '--kerf', '3mm'])
     expect(again.code).toBe(2)
     expect(readFileSync(join(folder, 'cut-plan.txt'), 'utf8')).toBe('with my remarks')
+  })
+
+  it('leaves a checksum list of somebody else, and what it names, alone', () => {
+    writeFileSync(join(folder, 'photo.jpg'), 'a photo')
+    const sum = createHash('sha256').update('a photo').digest('hex')
+    const list = `${sum}  photo.jpg\n`
+    writeFileSync(join(folder, 'checksums.sha256'), list)
+    const { code, err } = starwright(['make', EXAMPLE, '--out', folder])
+    expect({ code, told: err.includes('checksums.sha256 there was not written by starwright') }).toEqual({
+      code: 2,
+      told: true,
+    })
+    expect(allFiles(folder)).toEqual(['checksums.sha256', 'photo.jpg'])
+    writeFileSync(join(folder, 'checksums.sha256'), `# starwright: Winter fair by the lake\n${list}`)
+    expect(starwright(['make', EXAMPLE, '--out', folder, '--quiet']).code).toBe(0)
+    expect(readFileSync(join(folder, 'photo.jpg'), 'utf8')).toBe('a photo')
+  })
+
+  it('puts back what it moved when a later file cannot be moved', () => {
+    starwright(['make', EXAMPLE, '--out', folder])
+    const [mat] = allFiles(folder).filter((file) => file.startsWith('chapel/') && file.endsWith('.svg'))
+    rmSync(join(folder, mat ?? ''))
+    mkdirSync(join(folder, mat ?? '', 'in-the-way'), { recursive: true })
+    const before = sums(folder)
+    const { code } = starwright(['make', EXAMPLE, '--out', folder, '--kerf', '3mm'])
+    expect(code).toBe(2)
+    expect(sums(folder)).toEqual(before)
+  })
+
+  it('does not follow a link out of the folder', () => {
+    const elsewhere = join(folder, 'elsewhere')
+    mkdirSync(elsewhere)
+    mkdirSync(join(folder, 'out'))
+    symlinkSync(elsewhere, join(folder, 'out', 'chapel'))
+    const { code, err } = starwright(['make', EXAMPLE, '--out', join(folder, 'out')])
+    expect({ code, told: err.includes('chapel/ there was not written by starwright') }).toEqual({
+      code: 2,
+      told: true,
+    })
+    expect(readdirSync(elsewhere)).toEqual([])
+  })
+
+  it('an empty folder name is refused', () => {
+    expect(starwright(['make', EXAMPLE, '--out', ''], { cwd: folder }).code).toBe(2)
+    expect(allFiles(folder)).toEqual([])
+  })
+
+  it("does not mix with another order's folder", () => {
+    starwright(['make', EXAMPLE, '--out', folder])
+    const before = sums(folder)
+    const other = starwright(['make', EXAMPLE, '--title', 'Spring fair', '--out', folder])
+    expect(other.code).toBe(2)
+    expect(other.err).toContain('The folder holds the files of another order, "Winter fair by the lake".')
+    expect(sums(folder)).toEqual(before)
   })
 
   it('a bad order writes nothing and makes no folder', () => {
@@ -177,6 +234,20 @@ describe('draw', () => {
     expect(out).toBe(`Chapel: backing, 232.2 × 232.2 mm: ${file}\n`)
     expect(readFileSync(file, 'latin1')).toMatch(mark)
     expect(allFiles(folder)).toEqual([`chapel.${ending}`])
+  })
+
+  it('does not overwrite a file of somebody else', () => {
+    const file = join(folder, 'mine.svg')
+    writeFileSync(file, '<svg/>')
+    const { code, err } = starwright(['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', file])
+    expect({ code, told: err.includes('A file that starwright did not write is there.') }).toEqual({
+      code: 2,
+      told: true,
+    })
+    expect(readFileSync(file, 'utf8')).toBe('<svg/>')
+    const own = join(folder, 'own.svg')
+    for (const _ of [1, 2])
+      expect(starwright(['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', own]).code).toBe(0)
   })
 
   it('writes DXF R2000 on request', () => {

@@ -8,7 +8,7 @@ import { FLAGS } from './bad-orders/flags.js'
 import { KEYS } from './bad-orders/keys.js'
 import { NAMES } from './bad-orders/names.js'
 import { NUMBERS } from './bad-orders/numbers.js'
-import { PLANS } from './bad-orders/plans.js'
+import { PLANS, PLANS_OF_FLAGS } from './bad-orders/plans.js'
 import { SHAPE_AND_SIZE } from './bad-orders/shape-and-size.js'
 import { SHOP } from './bad-orders/shop.js'
 
@@ -48,6 +48,10 @@ describe('stars that cannot be made:', () => {
   test.each(PLANS)('%s', (_, lines, told) => {
     expect(toldByPlan({ text: textOf(lines) })).toEqual(told)
   })
+
+  test.each(PLANS_OF_FLAGS)('from flags: %s', (_, input, told) => {
+    expect(toldByPlan(input)).toEqual(told)
+  })
 })
 
 describe('flags:', () => {
@@ -56,23 +60,27 @@ describe('flags:', () => {
   })
 })
 
-describe('what a file must not smuggle in:', () => {
-  test('brackets nested behind closing ones in a comment', () => {
-    const text = `# ${']'.repeat(5000)}\nstars: ${'['.repeat(5000)}`
-    expect(toldByReader({ text })).toEqual([TOO_DEEP])
-  })
+test('brackets nested behind closing ones in a comment are seen', () => {
+  const text = `# ${']'.repeat(5000)}\nstars: ${'['.repeat(5000)}`
+  expect(toldByReader({ text })).toEqual([TOO_DEEP])
+})
 
+describe("told at its place, in words that are the parser's or a guess:", () => {
   test.each([
-    ['a set for a group', ['shop: !!set { saw }', A_STAR]],
-    ['a date for a group', ['shop: !!timestamp 2030-12-06', A_STAR]],
+    ['JSON with something after it', '{ "stars": [] } and more', 'order file, line 1'],
     [
-      'another version of YAML, where 0100 is 64',
-      ['%YAML 1.1', '---', 'stars: [{ regular: 5/2, across: 0100 }]'],
+      'a line out of step',
+      ['stars:', '  - points: 5', '     tip-angle: 45', '    board-width: 70'],
+      'order file, line 2',
     ],
-    ['a name that no folder can have on Windows', 'stars: [{ name: CON, regular: 5/2, across: 300 }]'],
-    ['another of those names', 'stars: [{ name: com1, regular: 5/2, across: 300 }]'],
-  ] as const)('%s', (_, lines) => {
-    expect(parseOrder({ text: textOf(lines) }).ok).toBe(false)
+    ['centimetres for units', ['units: cm', A_STAR], 'units, line 1'],
+    ['a paper smaller than A4', ['shop: { paper: { size: A6 } }', A_STAR], 'shop.paper.size, line 1'],
+    ['tenths of an inch', ['nearest: 1/10', A_STAR], 'nearest, line 1'],
+    ['a DXF version between ours', ['shop: { cutter: { dxf: r14 } }', A_STAR], 'shop.cutter.dxf, line 1'],
+  ] as const)('%s', (_, lines, place) => {
+    const told = toldByReader({ text: textOf(lines) })
+    expect(told.filter((line) => !line.startsWith(`${place}: given `))).toEqual([])
+    expect(told.length).toBeGreaterThan(0)
   })
 })
 

@@ -73,7 +73,7 @@ describe('flags over an order of one star', () => {
       star('regular: 5/2, across: 300'),
       { 'board-width': '70' },
       star('regular: 5/2, board-width: 70'),
-      ['--board-width 70 (the order leaves it open)'],
+      ['--board-width 70 (instead of across 300)'],
     ],
     [
       'the same size replaces its value',
@@ -87,35 +87,35 @@ describe('flags over an order of one star', () => {
       star('points: 7, slenderest: true, across: 300'),
       { 'tip-angle': '40' },
       star('points: 7, tip-angle: 40, across: 300'),
-      ['--tip-angle 40 (the order leaves it open)'],
+      ['--tip-angle 40 (instead of slenderest true)'],
     ],
     [
       'a tip angle replaces regular, and the points stay',
       star('regular: 7/2, across: 300'),
       { 'tip-angle': '40' },
       star('points: 7, tip-angle: 40, across: 300'),
-      ['--tip-angle 40 (the order leaves it open)'],
+      ['--tip-angle 40 (instead of regular "7/2")'],
     ],
     [
       'regular replaces points and tip angle',
       star('points: 5, tip-angle: 45, across: 300'),
       { regular: '8/3' },
       star('regular: 8/3, across: 300'),
-      ['--regular 8/3 (the order leaves it open)'],
+      ['--regular 8/3 (instead of tip-angle 45)'],
     ],
     [
       'slenderest replaces the tip angle',
       star('points: 5, tip-angle: 45, across: 300'),
       { slenderest: true },
       star('points: 5, slenderest: true, across: 300'),
-      ['--slenderest (the order leaves it open)'],
+      ['--slenderest (instead of tip-angle 45)'],
     ],
     [
       'slenderest replaces regular, with other points',
       star('regular: 5/2, across: 300'),
       { slenderest: true, points: '6' },
       star('points: 6, slenderest: true, across: 300'),
-      ['--points 6 (the order says "5")', '--slenderest (the order leaves it open)'],
+      ['--points 6 (instead of regular "5/2")', '--slenderest (instead of regular "5/2")'],
     ],
     [
       'points alone leave the shape',
@@ -146,11 +146,11 @@ describe('flags over an order of one star', () => {
       ['--detents 0,22.5 (the order says 0, 15, 45)'],
     ],
     [
-      'units change how the bare numbers of the order are read',
-      star('regular: 5/2, across: 12'),
-      { units: 'in' },
-      `units: in\n${star('regular: 5/2, across: 12')}`,
-      ['--units in (the order leaves it open)'],
+      'units change what is shown and how flags are read, not the lengths of the file',
+      star('regular: 5/2, across: 300, chamfer: 3'),
+      { units: 'in', inset: '1/2' },
+      `units: in\n${star('regular: 5/2, across: 300 mm, chamfer: 3 mm, backing: { inset: 1/2 }')}`,
+      ['--inset 1/2 (the order leaves it open)', '--units in (the order leaves it open)'],
     ],
     [
       'a shop file without a star takes its first star from the flags',
@@ -188,13 +188,15 @@ stars:
   })
 
   test.each([
-    ['Boathouse', boathouse, 'stars[0]'],
-    ['Bakery window', bakery, 'stars[1]'],
-    ['bakery-window', bakery, 'stars[1]'],
-    ['Star 3', third, 'stars[2]'],
-    ['star-3', third, 'stars[2]'],
-  ])('%s keeps that star, in its place', (star, kept, place) => {
-    expect(orderOf({ text, star }).stars).toMatchObject([{ ...kept, place }])
+    ['Boathouse', boathouse],
+    ['BOATHOUSE', boathouse],
+    ['Bakery window', bakery],
+    ['bakery-window', bakery],
+    ['Bäkery WINDOW!', bakery],
+    ['Star 3', third],
+    ['star-3', third],
+  ])('%s keeps that star', (star, kept) => {
+    expect(orderOf({ text, star }).stars).toMatchObject([kept])
   })
 
   test.each([
@@ -208,8 +210,9 @@ stars:
   })
 
   test('the chosen star can be given another name', () => {
-    const { stars } = orderOf({ text, star: 'Boathouse', flags: { name: 'Jetty' } })
+    const { stars, overridden } = orderOf({ text, star: 'boathouse', flags: { name: 'Jetty' } })
     expect(stars).toMatchObject([{ ...boathouse, name: 'Jetty', fileName: 'jetty' }])
+    expect(overridden).toEqual(['--name Jetty (the order says "Boathouse")'])
   })
 
   test('a flag of the shop needs no --star', () => {

@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import type { Order, StarOrder } from '../../src/order/order.js'
 import type { OrderInput } from '../../src/order/parse.js'
-import { orderOf } from './order-of.js'
+import { type AskedOrder, type AskedStar, orderOf } from './order-of.js'
 
-const onlyStarOf = (input: OrderInput): StarOrder => {
+const onlyStarOf = (input: OrderInput): AskedStar => {
   const [star, ...others] = orderOf(input).stars
   if (!star || others.length > 0) throw new Error('the order has not just one star')
   return star
@@ -124,7 +123,6 @@ const JETTY_ORDER = {
   },
   stars: [
     {
-      place: 'stars[0]',
       name: 'Jetty',
       fileName: 'jetty',
       quantity: 6,
@@ -136,7 +134,6 @@ const JETTY_ORDER = {
       backing: { shape: 'polygon', inset: 12.7, thickness: 4 },
     },
     {
-      place: 'stars[1]',
       name: 'Straight line',
       fileName: 'straight-line',
       quantity: 1,
@@ -150,7 +147,7 @@ const JETTY_ORDER = {
 }
 
 /** 12.7 and 1/2 in are one length but for the last bit. */
-const rounded = (order: Order): unknown =>
+const rounded = (order: AskedOrder): unknown =>
   JSON.parse(JSON.stringify(order), (_, value) =>
     typeof value === 'number' ? Number(value.toFixed(9)) : value,
   )
@@ -168,7 +165,6 @@ describe('one order, written in different ways, is one order:', () => {
 })
 
 const MINIMAL_STAR = {
-  place: 'stars[0]',
   name: 'Star',
   fileName: 'star',
   quantity: 1,
@@ -265,6 +261,12 @@ test('in an inch order, a length with its unit keeps it', () => {
   expect(size.length).toBe(300)
 })
 
+test('a price with a decimal comma', () => {
+  const board = ['shop:', '  boards:', '    - width: 70', '      length: 2400', '      price: 6,80']
+  const text = [...board, 'stars: [{ regular: 5/2, across: 300 }]'].join('\n')
+  expect(orderOf({ text }).shop.boards).toMatchObject([{ price: 6.8 }])
+})
+
 test.each([
   ['A4', { size: 'A4' }],
   ['a0', { size: 'A0' }],
@@ -302,6 +304,10 @@ test.each([
   ['No. 3 (left) + right', 'no-3-left-right'],
   ["St. Mary's #2", 'st-mary-s-2'],
   ['a'.repeat(60), 'a'.repeat(60)],
+  // Names that Windows keeps for devices (Microsoft, Naming Files, Paths, and Namespaces; from memory).
+  ['CON', 'con-star'],
+  ['com1', 'com1-star'],
+  ['Con. 1', 'con-1'],
 ])('the files of %s begin with %s', (name, fileName) => {
   const star = onlyStarOf({ text: `stars: [{ name: "${name}", regular: 5/2, across: 300 }]` })
   expect(star).toMatchObject({ name, fileName })

@@ -57,6 +57,25 @@ describe.each(['mm', 'in'])('in an order in %s, the limits told are allowed:', (
   })
 })
 
+test('a bare number that is taken for the other unit is allowed as it is told to be written', () => {
+  const hinted = new Set<string>()
+  for (const [key, written] of LENGTHS) {
+    for (const units of ['mm', 'in']) {
+      for (const bare of ['1', '2.4', '12', '24', '70', '300', '610', '2400']) {
+        const advised = /, write ([\d.]+ (?:mm|in)), or units: (mm|in)\./.exec(
+          told(`units: ${units}\n${written(bare)}`),
+        )
+        if (!advised) continue
+        hinted.add(key)
+        const [, length = '', other = ''] = advised
+        expect(told(`units: ${units}\n${written(length)}`), `${key}: ${length}`).toBe('')
+        expect(told(`units: ${other}\n${written(bare)}`), `${key}: ${bare} in ${other}`).toBe('')
+      }
+    }
+  }
+  expect([...hinted]).toEqual(LENGTHS.map(([key]) => key))
+})
+
 test('just under the tip angle that is told, there is a star', () => {
   for (let points = 3; points <= 24; points++) {
     const written = (angle: number): string =>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { armPattern } from '../../src/compose/arm-pattern.js'
 import { starMat } from '../../src/compose/star-mat.js'
-import { drawingExtents } from '../../src/drawing/bounds.js'
+import { shapeExtents } from '../../src/drawing/bounds.js'
 import type { Path } from '../../src/drawing/model.js'
 import { circle, extentsOf } from '../../src/geometry/outline.js'
 import { type Point, point } from '../../src/geometry/point.js'
@@ -42,8 +43,8 @@ describe.each(PAPERS)('on paper %s', (paper) => {
     const star = `points: 5, tip-angle: 45, ${size}`
     const print = lay(star, paper)
     if (!print.ok) throw new Error('it fits')
-    const { drawing, pages } = print.value
-    const all = drawingExtents(drawing)
+    const pages = print.value.pages.filter(({ name }) => name !== 'Words')
+    const all = shapeExtents(pages.flatMap(({ shapes }) => shapes))
     const windows = pages.map(shown)
     // Every spot of a fine raster over the drawing lies in some window.
     for (let i = 0; i <= 60; i++) {
@@ -67,7 +68,9 @@ describe.each(PAPERS)('on paper %s', (paper) => {
   })
 
   it('puts register marks of neighbours on the same points of the drawing', () => {
-    const pages = pagesOf('points: 7, tip-angle: 60, radius: 400', paper)
+    const pages = pagesOf('points: 7, tip-angle: 60, radius: 400', paper).filter(
+      ({ name }) => name !== 'Words',
+    )
     const marks = pages.map((page) => ({ page, at: registerMarks(page) }))
     for (const { page, at } of marks) {
       for (const mark of at) {
@@ -131,6 +134,17 @@ describe('pages', () => {
       '2A': 'Joins 2B right, 1A above',
       '2B': 'Joins 2A left, 1B above',
     })
+  })
+
+  it('carry the words on a sheet of their own when no seam then runs through the drawing', () => {
+    const plan = oneStar('points: 8, tip-angle: 50, radius: 220', 'shop: { paper: { size: A4 } }')
+    const print = plan.stars[0] && layOnPaper(armPattern(plan.stars[0], plan.order), plan.order)
+    const [figure, words, ...more] = print?.ok ? print.value.pages : []
+    expect([figure?.name, words?.name, more]).toEqual(['1A', 'Words', []])
+    const shownTwice = figure?.shapes.filter((shape) => words?.shapes.includes(shape))
+    expect(shownTwice).toEqual([])
+    expect(words?.shapes.every(({ kind }) => kind === 'label')).toBe(true)
+    expect(words?.shapes.length).toBeGreaterThan(3)
   })
 
   it('lie upright or on their side, whichever takes fewer', () => {

@@ -40,19 +40,19 @@ const CASES: readonly (readonly [string, readonly string[], Keys, Keys, Keys?])[
   ['first cut just at the limit', [], STAR, saw({ limit: 45 })],
   [
     'first cut too steep the other way',
-    ['saw-limit'],
+    ['crosscut', 'saw-limit', 'unusual-size'],
     shaped(24, 145, { 'board-width': undefined, 'tip-edge': 200 }),
     onlySaw({ crosscut: undefined }),
   ],
   [
     'joint cuts steeper than the saw',
-    ['saw-limit'],
+    ['crosscut', 'saw-limit', 'unusual-size'],
     shaped(24, 60, { 'board-width': undefined, 'tip-edge': 900 }),
     onlySaw({ crosscut: undefined }),
   ],
   [
     'no star of so many points within the limit',
-    ['saw-limit'],
+    ['crosscut', 'saw-limit', 'unusual-size'],
     shaped(24, 90, { 'board-width': undefined, 'tip-edge': 900 }),
     onlySaw({ limit: 20, crosscut: undefined }),
   ],
@@ -72,6 +72,20 @@ const CASES: readonly (readonly [string, readonly string[], Keys, Keys, Keys?])[
     onlySaw({ crosscut: 315.2 }),
   ],
   ['reach of the blade not known', [], STAR, saw({ crosscut: undefined })],
+  [
+    'reach not known, and a cut of 311 mm (220 / cos 45), more than usual saws reach',
+    ['crosscut'],
+    star({ 'board-width': 220 }),
+    onlySaw({ crosscut: undefined }),
+  ],
+
+  [
+    'a star that fits a hand',
+    ['short-arm', 'unusual-size'],
+    star({ 'board-width': undefined, across: 59 }),
+    SHOP,
+  ],
+  ['a star as wide as a hand', ['short-arm'], star({ 'board-width': undefined, across: 60 }), SHOP],
 
   ['board narrower than the arms', ['board-too-narrow'], STAR, board({ width: 199 })],
   ['board narrower by less than can be seen', [], STAR, board({ width: 199.95 })],

@@ -30,10 +30,11 @@ const drawingsOf = (star: string): Drawing[] => {
   return DRAWING_NAMES.flatMap((name) => (stars[0] && DRAWINGS[name](stars[0], order)) ?? [])
 }
 
-/** The file is drawn from the lower left corner of a margin of 5 mm. */
+/** The file is drawn from the lower left corner of a margin of 5 mm, or of none when it is to be cut. */
 const inSvgPlace = (drawing: Drawing): Drawing => {
   const { min } = drawingExtents(drawing)
-  const by = point(5 - min.x, 5 - min.y)
+  const margin = drawing.shapes.some(({ layer }) => layer === 'CUT-OUTSIDE') ? 0 : 5
+  const by = point(margin - min.x, margin - min.y)
   const shapes = drawing.shapes.map((shape) =>
     shape.kind === 'path'
       ? { ...shape, ...moved(shape, by) }

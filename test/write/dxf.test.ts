@@ -120,7 +120,7 @@ describe.each(VERSIONS)('DXF %s read back by dxf-parser', (version) => {
 
   it('says the unit and the true size in words before everything else', () => {
     const [title, unit, size] = dxfGroups(writeDxf(SAMPLER, version))
-    expect(title).toEqual({ code: 999, value: 'Winter fair: <star> & "lamp"' })
+    expect(title).toEqual({ code: 999, value: 'Starwright: Winter fair: <star> & "lamp"' })
     expect(unit).toEqual({ code: 999, value: 'UNITS: mm' })
     expect(size).toEqual({ code: 999, value: 'TRUE SIZE: 300.13 mm across, 285.32 mm high' })
   })

@@ -16,15 +16,18 @@ import {
 import { readSvg } from '../read-back/read-svg.js'
 import { anyDrawing, drawingOf, HOSTILE, HOSTILE_TEXTS, SAMPLER } from './test-drawings.js'
 
-const MARGIN = 5
+/** Kept free around a drawing, in mm; a drawing to cut is as large as its outline. */
+const marginOf = ({ shapes }: Drawing): number =>
+  shapes.some(({ layer }) => layer === 'CUT-OUTSIDE') ? 0 : 5
 
 /** The file shows the drawing from the lower left corner of its margin. */
 const expectAgreement = (drawing: Drawing): void => {
   const { min, max } = drawingExtents(drawing)
   const file = readSvg(writeSvg(drawing))
-  const by = point(MARGIN - min.x, MARGIN - min.y)
-  expect(Math.abs(file.across - (max.x - min.x + 2 * MARGIN))).toBeLessThan(0.001)
-  expect(Math.abs(file.height - (max.y - min.y + 2 * MARGIN))).toBeLessThan(0.001)
+  const margin = marginOf(drawing)
+  const by = point(margin - min.x, margin - min.y)
+  expect(Math.abs(file.across - (max.x - min.x + 2 * margin))).toBeLessThan(0.001)
+  expect(Math.abs(file.height - (max.y - min.y + 2 * margin))).toBeLessThan(0.001)
   expectSamePaths(
     file.outlines,
     pathsInFileOrder(drawing).map((drawn) => ({ ...drawn, ...moved(drawn, by) })),
@@ -82,19 +85,20 @@ describe('an SVG file', () => {
       title: 'Porch star: backing',
     }
     expect(writeSvg(drawing)).toBe(`<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg" width="30mm" height="30mm" viewBox="0 0 30 30">
+<svg xmlns="http://www.w3.org/2000/svg" width="20mm" height="20mm" viewBox="0 0 20 20">
+<!-- Starwright -->
 <title>Porch star: backing</title>
 <g id="CUT-INSIDE" fill="none" stroke="#CC79A7" stroke-width="0.5" stroke-linejoin="round">
 <title>Cut first: holes and openings</title>
-<path d="M19 15A3.9999 3.9999 0 0 0 11 15A3.9999 3.9999 0 0 0 19 15Z"/>
+<path d="M14 10A3.9999 3.9999 0 0 0 6 10A3.9999 3.9999 0 0 0 14 10Z"/>
 </g>
 <g id="CUT-OUTSIDE" fill="none" stroke="#D55E00" stroke-width="0.5" stroke-linejoin="round">
 <title>Cut last: outlines</title>
-<path d="M5 25L25 25L25 5L5 5Z"/>
+<path d="M0 20L20 20L20 0L0 0Z"/>
 </g>
 <g id="NOTE" fill="none" stroke="#000000" stroke-width="0.25" stroke-linejoin="round">
 <title>Notes</title>
-<text x="15" y="23" font-family="Helvetica, Arial, sans-serif" font-size="4.8747" text-anchor="middle" fill="#000000" stroke="none">UP</text>
+<text x="10" y="18" font-family="Helvetica, Arial, sans-serif" font-size="4.8747" text-anchor="middle" fill="#000000" stroke="none">UP</text>
 </g>
 </svg>
 `)

@@ -6,12 +6,20 @@ export const A_STAR = 'stars: [{ points: 5, tip-angle: 45, board-width: 70 }]'
 
 // What recurs in what the maker is told, word for word.
 
-export const lengthAllowed = (least: number, most: number): string =>
-  `Allowed: a length from ${least} mm to ${most} mm, written like 70, 70.5 mm or 2 3/4 in.`
+export const lengthAllowed = (least: number, most: number, like = '70, 70.5 mm or 2 3/4 in'): string =>
+  `Allowed: a length from ${least} mm to ${most} mm, written like ${like}.`
 export const SIZE_ALLOWED = lengthAllowed(5, 20000)
+export const KERF_ALLOWED = `${lengthAllowed(0.1, 10, '2.4, 2.4 mm or 3/32 in')} Measure the slot of a test cut.`
+/** Lengths for which 70 mm would be no example. */
+export const SMALL = '12, 12.5 mm or 1/2 in'
+export const inchesAllowed = (least: number, most: number, like = '2 3/4, 2 3/4 in or 70 mm'): string =>
+  `Allowed: a length from ${least} in to ${most} in, written like ${like}.`
+/** For a bare number that is out of range, but not in the other unit. */
+export const meantAs = (read: string, meant: string, written: string | number): string =>
+  `It was read as ${read}. If it was meant as ${meant}, write ${written} ${meant}, or units: ${meant}.`
 export const TIP_ANGLE_ALLOWED =
-  'Allowed: an angle more than 0 and up to 179 degrees, written like 45, 22.5 or 31,5°.'
-export const DETENT_ALLOWED = 'Allowed: an angle from 0 and up to 75 degrees, written like 45, 22.5 or 31,5°.'
+  'Allowed: an angle of more than 0 and up to 179 degrees, written like 45, 22.5 or 31,5°.'
+export const DETENT_ALLOWED = 'Allowed: an angle from 0 to 75 degrees, written like 45, 22.5 or 31,5°.'
 export const REGULAR_ALLOWED =
   'Allowed: n/k with 5 to 24 points and k from 2 to less than half of n, such as 5/2 or 8/3.'
 export const SHAPES =
@@ -19,6 +27,7 @@ export const SHAPES =
 export const SIZES = 'Allowed: exactly one of board-width, across, height, radius, tip-edge.'
 export const TEXT_ALLOWED =
   "Allowed: 1 to 60 characters on one line: Western European letters, digits, spaces and - _ . , : ' ( ) + & # !"
+export const PAPERS = 'Allowed: A4, A3, A2, A1, A0, Letter, Legal, Tabloid, ANSI-C, ANSI-D or ANSI-E.'
 export const ORDER_KEYS = 'title, units, nearest, shop, stars.'
 export const STAR_KEYS =
   'name, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing.'

@@ -2,8 +2,11 @@ import type { OrderInput } from '../../../src/order/parse.js'
 import {
   A_STAR,
   DETENT_ALLOWED,
+  KERF_ALLOWED,
   lengthAllowed,
+  meantAs,
   ORDER_KEYS,
+  PAPERS,
   SHAPES,
   SIZE_ALLOWED,
   SIZES,
@@ -24,7 +27,7 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'a negative kerf',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', kerf: '-2.4' } },
-    [`--kerf: given "-2.4". A length has no sign. ${lengthAllowed(0.1, 10)} Measure the slot of a test cut.`],
+    [`--kerf: given "-2.4". A length has no sign. ${KERF_ALLOWED}`],
   ],
   [
     'a tip angle too big for the points',
@@ -45,37 +48,40 @@ export const FLAGS: readonly BadFlags[] = [
   ],
   [
     'an unknown paper',
-    { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', paper: 'A9' } },
-    [
-      '--paper: given "A9". Allowed: A4, a4, A3, a3, A2, a2, A1, a1, A0, a0, Letter, letter, Legal, legal, Tabloid, tabloid, ANSI-C, ansi-c, ANSI-D, ansi-d, ANSI-E or ansi-e.',
-    ],
+    { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', paper: 'postcard' } },
+    [`--paper: given "postcard". ${PAPERS}`],
   ],
   [
     'a paper size and a roll',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', paper: 'A4', roll: '610' } },
-    ['shop.paper: given size and roll. Allowed: one of them. Take out the other.'],
+    ['flags: given size and roll. Allowed: one of them. Take out the other.'],
   ],
   [
     'two sizes',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', across: '300' } },
-    [`stars[0]: given board-width and across. ${SIZES} The others follow from it.`],
+    [`flags: given board-width and across. ${SIZES} The others follow from it.`],
   ],
   [
     'two shapes',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', regular: '5/2' } },
-    [`stars[0]: given tip-angle and regular. ${SHAPES}`],
+    [`flags: given tip-angle and regular. ${SHAPES}`],
   ],
-  ['no shape', { flags: { 'board-width': '70mm' } }, [`stars[0]: given no shape. ${SHAPES}`]],
-  ['no size', { flags: { points: '5', 'tip-angle': '45' } }, [`stars[0]: given no size. ${SIZES}`]],
+  ['no shape', { flags: { 'board-width': '70mm' } }, [`flags: given no shape. ${SHAPES}`]],
+  ['no size', { flags: { points: '5', 'tip-angle': '45' } }, [`flags: given no size. ${SIZES}`]],
   [
     'no points',
     { flags: { slenderest: true, 'board-width': '70mm' } },
-    ['stars[0]: given slenderest without points. Say how many points the star has: points, from 3 to 24.'],
+    ['flags: given slenderest without points. Say how many points the star has: points, from 3 to 24.'],
   ],
   [
     'a bare fraction in millimetres',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '3-1/2' } },
     [`--board-width: given "3-1/2". A fraction needs its unit here: write 3-1/2 in. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'inches in millimetres',
+    { flags: { points: '5', 'tip-angle': '45', 'board-width': '3.5' } },
+    [`--board-width: given "3.5". ${meantAs('mm', 'in', 3.5)} ${SIZE_ALLOWED}`],
   ],
   [
     'an inset without sense',
@@ -84,8 +90,8 @@ export const FLAGS: readonly BadFlags[] = [
   ],
   [
     'units of no kind',
-    { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', units: 'cm' } },
-    ['--units: given "cm". Allowed: mm or in.'],
+    { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', units: 'foot' } },
+    ['--units: given "foot". Allowed: mm or in.'],
   ],
   [
     'hostile signs',
@@ -96,7 +102,7 @@ export const FLAGS: readonly BadFlags[] = [
     'several at once',
     { flags: { points: '2', 'tip-angle': '-1', 'board-width': '0', kerf: '99' } },
     [
-      `--kerf: given "99". ${lengthAllowed(0.1, 10)} Measure the slot of a test cut.`,
+      `--kerf: given "99". ${KERF_ALLOWED}`,
       '--points: given "2". Allowed: a whole number from 3 to 24.',
       `--tip-angle: given "-1". It is not an angle in degrees. ${TIP_ANGLE_ALLOWED}`,
       `--board-width: given "0". ${SIZE_ALLOWED}`,
@@ -112,7 +118,7 @@ export const FLAGS: readonly BadFlags[] = [
     { text: ['titel: x', A_STAR].join('\n'), flags: { across: 'wide' } },
     [
       `--across: given "wide". It is not a length. ${SIZE_ALLOWED}`,
-      `titel, line 1: given the unknown key "titel". Allowed here: ${ORDER_KEYS}`,
+      `titel, line 1: given the unknown key "titel". Did you mean title? Allowed here: ${ORDER_KEYS}`,
     ],
   ],
   [

@@ -15,7 +15,7 @@ export const NAMES: readonly BadOrder[] = [
   [
     'a number for a name',
     'stars: [{ name: 7, points: 5, tip-angle: 45, board-width: 70 }]',
-    [`stars[0].name, line 1: given 7. ${TEXT_ALLOWED}`],
+    [`stars[0].name, line 1: given 7. Put quotes around it. ${TEXT_ALLOWED}`],
   ],
   [
     'a name of 61 characters',
@@ -159,6 +159,17 @@ export const NAMES: readonly BadOrder[] = [
       '  - { name: " Jetty ", points: 5, tip-angle: 45, board-width: 70 }',
     ],
     ['stars[1].name, line 3: given "Jetty". Two stars have this name. Give each star a name of its own.'],
+  ],
+  [
+    'a name that Windows keeps for a device, and the file name it is given instead',
+    [
+      'stars:',
+      '  - { name: CON, points: 5, tip-angle: 45, board-width: 70 }',
+      '  - { name: Con star, points: 5, tip-angle: 45, board-width: 70 }',
+    ],
+    [
+      'stars[1].name, line 3: given "Con star". "CON" makes the same file names. Give each star a name of its own.',
+    ],
   ],
   [
     'names that make the same file names',

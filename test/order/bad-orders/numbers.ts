@@ -1,4 +1,12 @@
-import { A_STAR, type BadOrder, lengthAllowed, SIZE_ALLOWED, TIP_ANGLE_ALLOWED } from './bad-order.js'
+import {
+  A_STAR,
+  type BadOrder,
+  inchesAllowed,
+  lengthAllowed,
+  meantAs,
+  SIZE_ALLOWED,
+  TIP_ANGLE_ALLOWED,
+} from './bad-order.js'
 
 /** Lengths, counts and words of a choice that cannot be meant. */
 export const NUMBERS: readonly BadOrder[] = [
@@ -68,22 +76,20 @@ export const NUMBERS: readonly BadOrder[] = [
     '1e308',
     'stars: [{ points: 1e308, tip-angle: 1e308, board-width: 1e308 }]',
     [
-      'stars[0].points, line 1: given 1e+308. Allowed: a whole number from 3 to 24.',
-      `stars[0].tip-angle, line 1: given 1e+308. ${TIP_ANGLE_ALLOWED}`,
-      `stars[0].board-width, line 1: given 1e+308. ${SIZE_ALLOWED}`,
+      'stars[0].points, line 1: given "1e308". Allowed: a whole number from 3 to 24.',
+      `stars[0].tip-angle, line 1: given "1e308". It is not an angle in degrees. ${TIP_ANGLE_ALLOWED}`,
+      `stars[0].board-width, line 1: given "1e308". It is not a length. ${SIZE_ALLOWED}`,
     ],
   ],
   [
     '1e308 inches',
     ['units: in', 'stars: [{ points: 5, tip-angle: 45, board-width: 1e308 }]'],
-    [
-      'stars[0].board-width, line 2: given 1e+308. It is not a finite number. Allowed: a length from 0.197 in to 787.402 in, written like 2 3/4, 2 3/4 in or 70 mm.',
-    ],
+    [`stars[0].board-width, line 2: given "1e308". It is not a length. ${inchesAllowed(0.197, 787)}`],
   ],
   [
     '1e400',
     'stars: [{ points: 5, tip-angle: 45, board-width: 1e400 }]',
-    [`stars[0].board-width, line 1: given Infinity. It is not a finite number. ${SIZE_ALLOWED}`],
+    [`stars[0].board-width, line 1: given "1e400". It is not a length. ${SIZE_ALLOWED}`],
   ],
   [
     'an exponent in quotes',
@@ -119,9 +125,36 @@ export const NUMBERS: readonly BadOrder[] = [
   [
     'numbers left over',
     ['units: in', 'stars: [{ points: 5, tip-angle: 45, board-width: 5 1/2 6 }]'],
+    [`stars[0].board-width, line 2: given "5 1/2 6". It is not a length. ${inchesAllowed(0.197, 787)}`],
+  ],
+  [
+    'digits after a fraction sign',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 3½5 in }]',
+    [`stars[0].board-width, line 1: given "3½5 in". It is not a length. ${SIZE_ALLOWED}`],
+  ],
+  [
+    'numbers as a program writes them',
+    'stars: [{ points: 0x5, tip-angle: 0o55, board-width: 7e1 }]',
     [
-      'stars[0].board-width, line 2: given "5 1/2 6". It is not a length. Allowed: a length from 0.197 in to 787.402 in, written like 2 3/4, 2 3/4 in or 70 mm.',
+      'stars[0].points, line 1: given "0x5". Allowed: a whole number from 3 to 24.',
+      `stars[0].tip-angle, line 1: given "0o55". It is not an angle in degrees. ${TIP_ANGLE_ALLOWED}`,
+      `stars[0].board-width, line 1: given "7e1". It is not a length. ${SIZE_ALLOWED}`,
     ],
+  ],
+  [
+    'inches in a millimetre order',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 3.5 }]',
+    [`stars[0].board-width, line 1: given 3.5. ${meantAs('mm', 'in', 3.5)} ${SIZE_ALLOWED}`],
+  ],
+  [
+    'millimetres in an inch order',
+    ['units: in', 'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/2, thickness: 19 }]'],
+    [`stars[0].thickness, line 2: given 19. ${meantAs('in', 'mm', 19)} ${inchesAllowed(0.02, 7.87)}`],
+  ],
+  [
+    'a number that fits neither unit',
+    'stars: [{ points: 5, tip-angle: 45, board-width: 70, thickness: 900 }]',
+    [`stars[0].thickness, line 1: given 900. ${lengthAllowed(0.5, 200)}`],
   ],
   [
     'two units',
@@ -155,18 +188,25 @@ export const NUMBERS: readonly BadOrder[] = [
     'stars: [{ points: 5, tip-angle: 45, board-width: 70, backing: { inset: -3 } }]',
     [`stars[0].backing.inset, line 1: given -3. A length has no sign. ${lengthAllowed(0, 1000)}`],
   ],
-  ['wrong units', ['units: cm', A_STAR], ['units, line 1: given "cm". Allowed: mm or in.']],
   [
-    'units in full',
+    'units in capitals',
+    ['units: In', 'stars: [{ regular: 5/2, across: 12 }]'],
+    ['units, line 1: given "In". Did you mean in? Allowed: mm or in.'],
+  ],
+  ['units of no kind', ['units: foot', A_STAR], ['units, line 1: given "foot". Allowed: mm or in.']],
+  [
+    'units in full, by which the rest is read',
     ['units: inches', 'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/2 }]'],
-    [
-      'units, line 1: given "inches". Allowed: mm or in.',
-      `stars[0].board-width, line 2: given "3 1/2". A fraction needs its unit here: write 3 1/2 in. ${SIZE_ALLOWED}`,
-    ],
+    ['units, line 1: given "inches". Allowed: mm or in.'],
   ],
   [
     'an unknown fraction',
-    ['nearest: 1/10', A_STAR],
-    ['nearest, line 1: given "1/10". Allowed: 1/8, 1/16, 1/32 or 1/64.'],
+    ['nearest: 0.1', A_STAR],
+    ['nearest, line 1: given 0.1. Allowed: 1/8, 1/16, 1/32 or 1/64.'],
+  ],
+  [
+    'a fraction with a space in it',
+    ['nearest: 1/ 32', A_STAR],
+    ['nearest, line 1: given "1/ 32". Did you mean 1/32? Allowed: 1/8, 1/16, 1/32 or 1/64.'],
   ],
 ]

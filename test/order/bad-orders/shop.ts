@@ -1,45 +1,47 @@
-import { A_STAR, type BadOrder, DETENT_ALLOWED, lengthAllowed } from './bad-order.js'
+import {
+  A_STAR,
+  type BadOrder,
+  DETENT_ALLOWED,
+  inchesAllowed,
+  KERF_ALLOWED,
+  lengthAllowed,
+  meantAs,
+  PAPERS,
+  SMALL,
+} from './bad-order.js'
 
 /** Saws, boards, panels, cutters and paper that cannot be meant. */
 export const SHOP: readonly BadOrder[] = [
   [
     'limits told in inches in an inch order',
     ['units: in', 'shop: { boards: [{ width: 50, length: 8 ft }] }', A_STAR],
-    [
-      'shop.boards[0].width, line 2: given 50. Allowed: a length from 0.197 in to 39.37 in, written like 2 3/4, 2 3/4 in or 70 mm.',
-    ],
+    [`shop.boards[0].width, line 2: given 50. ${meantAs('in', 'mm', 50)} ${inchesAllowed(0.197, 39.3)}`],
   ],
   [
     'a negative kerf',
     ['shop: { saw: { kerf: -2.4 } }', A_STAR],
-    [
-      `shop.saw.kerf, line 1: given -2.4. A length has no sign. ${lengthAllowed(0.1, 10)} Measure the slot of a test cut.`,
-    ],
+    [`shop.saw.kerf, line 1: given -2.4. A length has no sign. ${KERF_ALLOWED}`],
   ],
-  [
-    'no kerf',
-    ['shop: { saw: { kerf: 0 } }', A_STAR],
-    [`shop.saw.kerf, line 1: given 0. ${lengthAllowed(0.1, 10)} Measure the slot of a test cut.`],
-  ],
+  ['no kerf', ['shop: { saw: { kerf: 0 } }', A_STAR], [`shop.saw.kerf, line 1: given 0. ${KERF_ALLOWED}`]],
   [
     'a saw limit past the stops',
     ['shop: { saw: { limit: 90 } }', A_STAR],
     [
-      'shop.saw.limit, line 1: given 90. Allowed: an angle more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.',
+      'shop.saw.limit, line 1: given 90. Allowed: an angle of more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.',
     ],
   ],
   [
     'a saw limit of nothing',
     ['shop: { saw: { limit: 0 } }', A_STAR],
     [
-      'shop.saw.limit, line 1: given 0. Allowed: an angle more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.',
+      'shop.saw.limit, line 1: given 0. Allowed: an angle of more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.',
     ],
   ],
   [
     'a scale of nothing',
     ['shop: { saw: { reads-to: 0 } }', A_STAR],
     [
-      'shop.saw.reads-to, line 1: given 0. Allowed: an angle more than 0 and up to 5 degrees, written like 45, 22.5 or 31,5°. Look at the scale: lines every half degree are 0.5.',
+      'shop.saw.reads-to, line 1: given 0. Allowed: an angle of more than 0 and up to 5 degrees, written like 45, 22.5 or 31,5°. Look at the scale: lines every half degree are 0.5.',
     ],
   ],
   [
@@ -56,16 +58,32 @@ export const SHOP: readonly BadOrder[] = [
     ],
   ],
   [
+    'detents with a decimal comma, which YAML takes for two',
+    ['shop: { saw: { detents: [15, 22,5, 30] } }', A_STAR],
+    [
+      'shop.saw.detents[2], line 1: given 5 after 22. Allowed: angles from small to large. Between brackets write a decimal point, not a comma.',
+    ],
+  ],
+  [
+    'detents that fall',
+    ['shop:', '  saw:', '    detents:', '      - 45°', '      - 22.5°', A_STAR],
+    [
+      'shop.saw.detents[1], line 5: given "22.5°" after "45°". Allowed: angles from small to large. Between brackets write a decimal point, not a comma.',
+    ],
+  ],
+  [
     'a crosscut shorter than a rule',
     ['shop: { saw: { crosscut: 12 } }', A_STAR],
-    [`shop.saw.crosscut, line 1: given 12. ${lengthAllowed(20, 2000)} The saw's manual names it.`],
+    [
+      `shop.saw.crosscut, line 1: given 12. ${meantAs('mm', 'in', 12)} ${lengthAllowed(20, 2000)} The saw's manual names it.`,
+    ],
   ],
   [
     'a board without width and length',
     ['shop: { boards: [{ thickness: 19 }] }', A_STAR],
     [
-      'shop.boards[0], line 1: given no width. Add width. Allowed here: the keys width, thickness, length, price, count, defects.',
-      'shop.boards[0], line 1: given no length. Add length. Allowed here: the keys width, thickness, length, price, count, defects.',
+      'shop.boards[0], line 1: given no width. Add width. Allowed here: width, thickness, length, price, count, defects.',
+      'shop.boards[0], line 1: given no length. Add length. Allowed here: width, thickness, length, price, count, defects.',
     ],
   ],
   [
@@ -99,6 +117,11 @@ export const SHOP: readonly BadOrder[] = [
     ['shop.boards[0].count, line 1: given 1.5. Allowed: a whole number from 1 to 10000.'],
   ],
   [
+    'more boards than a rack holds',
+    [`shop: { boards: [${'{ width: 70, length: 2400 }, '.repeat(101)}] }`, A_STAR],
+    ['shop.boards, line 1: given 101 entries. Allowed: up to 100 entries.'],
+  ],
+  [
     'a defect that ends before it begins',
     ['shop: { boards: [{ width: 70, length: 2400, defects: [{ from: 460, to: 400 }] }] }', A_STAR],
     [
@@ -118,7 +141,7 @@ export const SHOP: readonly BadOrder[] = [
   [
     'a defect without its end',
     ['shop: { boards: [{ width: 70, length: 2400, defects: [{ from: 460 }] }] }', A_STAR],
-    ['shop.boards[0].defects[0], line 1: given no to. Add to. Allowed here: the keys from, to.'],
+    ['shop.boards[0].defects[0], line 1: given no to. Add to. Allowed here: from, to.'],
   ],
   [
     'defects in one value',
@@ -134,10 +157,13 @@ export const SHOP: readonly BadOrder[] = [
   ],
   [
     'an unknown paper size',
-    ['shop: { paper: { size: A6 } }', A_STAR],
-    [
-      'shop.paper.size, line 1: given "A6". Allowed: A4, a4, A3, a3, A2, a2, A1, a1, A0, a0, Letter, letter, Legal, legal, Tabloid, tabloid, ANSI-C, ansi-c, ANSI-D, ansi-d, ANSI-E or ansi-e.',
-    ],
+    ['shop: { paper: { size: quarto } }', A_STAR],
+    [`shop.paper.size, line 1: given "quarto". ${PAPERS}`],
+  ],
+  [
+    'a paper size misspelt',
+    ['shop: { paper: { size: Leter } }', A_STAR],
+    [`shop.paper.size, line 1: given "Leter". Did you mean Letter? ${PAPERS}`],
   ],
   [
     'a paper size and a roll',
@@ -147,31 +173,36 @@ export const SHOP: readonly BadOrder[] = [
   [
     'a roll no printer takes',
     ['shop: { paper: { roll: 100 } }', A_STAR],
-    [`shop.paper.roll, line 1: given 100. ${lengthAllowed(200, 2000)}`],
+    [`shop.paper.roll, line 1: given 100. ${lengthAllowed(200, 2000, '610, 61 cm or 24 in')}`],
   ],
   [
     'a margin too large',
     ['shop: { paper: { margin: 40 } }', A_STAR],
-    [`shop.paper.margin, line 1: given 40. ${lengthAllowed(3, 25)} Most printers need 5 mm or more.`],
+    [`shop.paper.margin, line 1: given 40. ${lengthAllowed(3, 25, SMALL)} Most printers need 5 mm or more.`],
   ],
   [
     'an overlap too small for tape',
     ['shop: { paper: { overlap: 1 } }', A_STAR],
-    [`shop.paper.overlap, line 1: given 1. ${lengthAllowed(5, 30)}`],
+    [`shop.paper.overlap, line 1: given 1. ${meantAs('mm', 'in', 1)} ${lengthAllowed(5, 30, SMALL)}`],
   ],
   [
     'an unknown cutter',
     ['shop: { cutter: { kind: lazer } }', A_STAR],
-    ['shop.cutter.kind, line 1: given "lazer". Allowed: laser, router or hand.'],
+    ['shop.cutter.kind, line 1: given "lazer". Did you mean laser? Allowed: laser, router or hand.'],
   ],
   [
     'an unknown DXF version',
-    ['shop: { cutter: { dxf: r14 } }', A_STAR],
-    ['shop.cutter.dxf, line 1: given "r14". Allowed: r12 or r2000.'],
+    ['shop: { cutter: { dxf: binary } }', A_STAR],
+    ['shop.cutter.dxf, line 1: given "binary". Allowed: r12 or r2000.'],
+  ],
+  [
+    'a DXF version in capitals',
+    ['shop: { cutter: { dxf: R12 } }', A_STAR],
+    ['shop.cutter.dxf, line 1: given "R12". Did you mean r12? Allowed: r12 or r2000.'],
   ],
   [
     'a router bit of nothing',
     ['shop: { cutter: { kind: router, bit: 0 } }', A_STAR],
-    [`shop.cutter.bit, line 1: given 0. ${lengthAllowed(0.1, 50)}`],
+    [`shop.cutter.bit, line 1: given 0. ${lengthAllowed(0.1, 50, SMALL)}`],
   ],
 ]

@@ -5,7 +5,7 @@ import type { Plan, StarPlan } from '../plan/plan.js'
  * nothing that stands here changes its name or meaning.
  */
 export const planJson = (plan: Plan): string =>
-  `${JSON.stringify({ title: plan.order.title, units: plan.order.lengths.units, stars: plan.stars.map(starJson) }, undefined, 2)}\n`
+  `${JSON.stringify({ title: plan.order.title, stars: plan.stars.map(starJson) }, undefined, 2)}\n`
 
 const starJson = (plan: StarPlan) => {
   const { order, star, blank, firstCut, jointCut, boardUse, backing } = plan
