@@ -1,3 +1,4 @@
+import { shapeExtents } from '../drawing/bounds.js'
 import { dimension } from '../drawing/dimension.js'
 import type { Drawing, Path, Shape } from '../drawing/model.js'
 import { chain, path } from '../drawing/shapes.js'
@@ -13,7 +14,7 @@ import { boardLines, kerfLines, OVERRUN, wasteLines } from './arm-cuts.js'
 import { angleArcs, armLettering } from './arm-lettering.js'
 import { armNotes } from './arm-notes.js'
 import { cutNumbers } from './cut-numbers.js'
-import { NARROWEST_NOTES, noteBlock, WIDEST_NOTES } from './note-block.js'
+import { noteBlock, noteWidth } from './note-block.js'
 
 /**
  * One arm on its board, as it lies at the saw: the lower edge is the fence's. The tip is at the origin, the board
@@ -30,22 +31,18 @@ export const armPattern = (plan: StarPlan, order: Order): Drawing => {
   const outline = path('PATTERN', arm)
   const corners = blankCorners(star, blank.side)
   const left = Math.min(...corners.map(({ x }) => x)) - OVERRUN
-  const right = Math.max(...corners.map(({ x }) => x)) + OVERRUN
   const dimensions = armDimensions(plan, order, left)
   const drawn = [outline, ...lines, ...chamferLine(plan), ...angleArcs(plan), ...dimensions]
   const numbers = cutNumbers(plan, drawn)
   const lettered = armLettering(plan, order, [...drawn, ...numbers])
   const shapes = [...drawn, ...numbers, ...lettered]
 
-  const width = mm(Math.min(WIDEST_NOTES, Math.max(NARROWEST_NOTES, right - left)))
-  const bottom = Math.min(
-    ...dimensions.flatMap((shape) => (shape.kind === 'path' ? shape.vertices.map(({ y }) => y) : [])),
-  )
+  const figure = shapeExtents(shapes)
   const notes = noteBlock(
     `${plan.order.name}: arm, ${plan.arms} to cut`,
     armNotes(plan, order, trueSize),
-    point(left, bottom - 4),
-    width,
+    point(figure.min.x, figure.min.y - 4),
+    noteWidth(figure),
   )
   return {
     kind: 'arm-pattern',

@@ -1,14 +1,20 @@
 import { LARGE, MEDIUM, SMALL, textWidth, wrapText } from '../drawing/lettering.js'
 import type { Label } from '../drawing/model.js'
 import { label } from '../drawing/shapes.js'
+import type { Extents } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
+import { mm } from '../units/convert.js'
 
 const LINE_SPACING = 1.65
 
-/** In mm: what an upright A4 sheet carries, and one on its side. */
-export const NARROWEST_NOTES = 165
-export const WIDEST_NOTES = 240
+/** In mm: what an upright sheet of A4 or Letter carries beside its margins, and one on its side. */
+const UPRIGHT = 165
+const ON_ITS_SIDE = 240
+
+/** How wide the words under a figure are set: as wide as the sheet the figure needs allows. */
+export const noteWidth = (figure: Extents): Mm =>
+  mm(figure.max.x - figure.min.x > UPRIGHT + 20 ? ON_ITS_SIDE : UPRIGHT)
 
 /** A title and lines of text, set downwards from the top left corner and wrapped to the width. */
 export const noteBlock = (title: string, notes: readonly string[], { x, y }: Point, width: Mm): Label[] => {

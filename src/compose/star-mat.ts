@@ -1,3 +1,4 @@
+import { shapeExtents } from '../drawing/bounds.js'
 import { dimension } from '../drawing/dimension.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { centredLabel, cross, line, path, ring } from '../drawing/shapes.js'
@@ -7,11 +8,11 @@ import { add, direction, type Point, point, scale } from '../geometry/point.js'
 import { starOutline } from '../geometry/star.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { degrees, mm, toRadians } from '../units/convert.js'
+import { degrees, toRadians } from '../units/convert.js'
 import { showAngle, showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { PRINT_CAUTION } from './cautions.js'
-import { NARROWEST_NOTES, noteBlock, WIDEST_NOTES } from './note-block.js'
+import { noteBlock, noteWidth } from './note-block.js'
 import { sizeText } from './size-text.js'
 
 /**
@@ -34,7 +35,7 @@ export const starMat = (plan: StarPlan, order: Order): Drawing => {
     ...armNumbers(plan, tips),
     ...matDimensions(plan, order, extents, corners),
   ]
-  const width = mm(Math.min(WIDEST_NOTES, Math.max(NARROWEST_NOTES, star.across)))
+  const width = noteWidth(shapeExtents(shapes))
   const notes = noteBlock(
     `${plan.order.name}: star mat`,
     matNotes(plan, order, trueSize),
