@@ -21,7 +21,7 @@ export const cutPlan = ({ order, stars }: Plan): string =>
     '='.repeat(order.title.length),
     'Miter angles are read from a square crosscut.',
     ...(order.lengths.units === 'in'
-      ? ['A fraction followed by +0.012 is that much more, in decimals of an inch.']
+      ? ['+0.012 or -0.012 after a fraction: that much more or less, in decimals of an inch.']
       : []),
     '',
     ...stars.flatMap((plan) => [...starCard(plan, order), '']),

@@ -44,7 +44,7 @@ export const cutSteps = (plan: StarPlan, order: Order): CutStep[] => {
     first,
     {
       name: 'Cut 2',
-      text: `saw ${settingText(jointCut)}, the same edge on the fence, the tip against a stop ${set(stop)} from the blade${face}. Arm clamped, offcut free.`,
+      text: `saw ${settingText(jointCut)}, the same edge on the fence, the tip against a stop ${set(stop)} along the fence from the near side of the blade${face}. Arm clamped, offcut free.`,
     },
     {
       name: 'Cut 3',

@@ -28,13 +28,13 @@ const files = made.flat()
 const DOTS_PER_INCH = 600
 const MM_PER_DOT = 25.4 / DOTS_PER_INCH
 
-it.each(files)('$path.pdf is sound for qpdf', ({ file }) => {
+it.each(files)('$path (PDF) is sound for qpdf', ({ file }) => {
   expect(execFileSync('qpdf', ['--check', file], { encoding: 'utf8' })).toContain(
     'No syntax or stream encoding errors found',
   )
 })
 
-it.each(files)('$path.pdf has the page boxes of its sheets', ({ file, pages }) => {
+it.each(files)('$path (PDF) has the page boxes of its sheets', ({ file, pages }) => {
   const said = execFileSync('pdfinfo', ['-box', '-f', '1', '-l', '999', file], { encoding: 'utf8' })
   // ISO 216: A4 210 x 297 mm; ASME Y14.1: Letter 8 1/2 x 11 in; ISO 32000-1, 8.3.2.3: 72 units to the inch.
   const sheet = file.includes('jetty') || file.includes('straight') ? [612, 792] : [595.28, 841.89]
@@ -48,7 +48,7 @@ it.each(files)('$path.pdf has the page boxes of its sheets', ({ file, pages }) =
 })
 
 describe('a page rendered by poppler', () => {
-  it.each(files)('$path.pdf: the scale check measures 100 mm and 4 in within 0.1 mm', ({ file, pages }) => {
+  it.each(files)('$path (PDF): the scale check measures 100 mm and 4 in within 0.1 mm', ({ file, pages }) => {
     pages.forEach((page, index) => {
       const image = render(file, index + 1)
       const bar = barRow(image, page.window.min.x, page.window.min.y, page.along)
@@ -57,7 +57,7 @@ describe('a page rendered by poppler', () => {
     })
   })
 
-  it.each(files)('$path.pdf: the frame has the size that stands beside it, both ways', ({ file, pages }) => {
+  it.each(files)('$path (PDF): the frame has the size that stands beside it, both ways', ({ file, pages }) => {
     const [page] = pages
     if (!page) throw new Error('no page')
     const image = render(file, 1)

@@ -8,7 +8,13 @@ import { orderSchema } from '../../src/order/schema.js'
 const orderJsonSchema = () => ({
   $schema: 'http://json-schema.org/draft-07/schema#',
   title: 'Order of stars',
-  ...toJsonSchema(orderSchema('mm'), { target: 'draft-07', typeMode: 'input', errorMode: 'throw' }),
+  ...toJsonSchema(orderSchema('mm'), {
+    target: 'draft-07',
+    typeMode: 'input',
+    errorMode: 'throw',
+    // The marks of `fields.ts` are for our own walks; an editor does not know them.
+    ignoreActions: ['metadata'],
+  }),
 })
 
 /** As kept in `shared/order.schema.json`. */
