@@ -37,7 +37,7 @@ const paperChecks = (paper: Group | undefined): PathProblem[] =>
   paper?.size !== undefined && paper.roll !== undefined
     ? [
         {
-          path: ['shop', 'paper'],
+          path: ['shop', 'paper', 'roll'],
           given: 'size and roll',
           advice: 'Allowed: one of them. Take out the other.',
         },

@@ -126,6 +126,8 @@ export const wholeField = (range: NumberRange) => countField(range, true)
 /** A plain number, such as a price. */
 export const amountField = (range: NumberRange) => countField(range, false)
 
+const COMMA_REFUSED = 'The comma can mean thousands or decimals: leave it out, or write a point.'
+
 const countField = ({ says, wayOut, least, most }: NumberRange, whole: boolean) => {
   const allowed = sentence(
     `Allowed: a ${whole ? 'whole number' : 'number'} from ${trimmed(least, 2)} to ${trimmed(most, 2)}.`,
@@ -144,7 +146,8 @@ const countField = ({ says, wayOut, least, most }: NumberRange, whole: boolean) 
             ? Number(value.replace(',', '.'))
             : Number.NaN
       if (!(count >= least && count <= most) || (whole && !Number.isInteger(count))) {
-        addIssue({ message: allowed })
+        const thousands = typeof value === 'string' && /\d,\d{3}$/.test(value)
+        addIssue({ message: sentence(thousands ? COMMA_REFUSED : undefined, allowed) })
         return NEVER
       }
       return count

@@ -61,3 +61,6 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
 
 /** Values of flags as typed: text, or true for a switch. */
 export type FlagValues = Readonly<Record<string, string | true>>
+
+/** Where a flag's key stands in an order; a star flag in its first star. */
+export const orderPath = ({ of, path }: OrderFlag): Path => (of === 'star' ? ['stars', 0, ...path] : path)

@@ -3,11 +3,12 @@ import type { Units } from '../units/read-length.js'
 import { applyFlags, pathKey } from './apply-flags.js'
 import { crossChecks } from './checks.js'
 import type { FlagValues } from './flags.js'
+import { isGroup } from './group.js'
 import type { Order, Where } from './order.js'
 import { done, type Outcome, type Problem, refused, showGiven } from './problem.js'
 import { type Path, readYaml, type Source } from './read-yaml.js'
 import { orderSchema } from './schema.js'
-import { spellUnits } from './spell-units.js'
+import { spellFlags } from './spell-flags.js'
 import { toOrder } from './to-order.js'
 import { type PathProblem, unknownKeys } from './unknown-keys.js'
 
@@ -29,13 +30,14 @@ export const parseOrder = ({ text, flags = {}, star }: OrderInput): Outcome<Orde
   const overlong = longLists(written)
   if (overlong) return refused([overlong])
 
-  const fileUnits = writtenUnits(written)
-  if (flags.units !== undefined && flags.units !== fileUnits)
-    spellUnits(orderSchema(fileUnits), written, fileUnits)
-  const { root, flagAt, overridden, problems, only } = applyFlags(written, flags, star)
-  if (problems.length > 0) return refused(problems)
-  const units = writtenUnits(root)
+  // The order's numbers keep its own units; a flag for units changes what is shown, and how bare flags are read.
+  const units = writtenUnits(text === undefined ? flags : written)
+  const shown = writtenUnits(flags.units === undefined ? written : flags)
   const schema = orderSchema(units)
+  const fileUnits = flags.units === undefined ? [] : unitsProblems(written, source.value)
+  const spelt = shown === units ? flags : spellFlags(schema, flags, shown)
+  const { root, flagAt, overridden, problems, only } = applyFlags(written, spelt, star)
+  if (fileUnits.length + problems.length > 0) return refused([...fileUnits, ...problems])
   const parsed = v.safeParse(schema, root)
   const where = (path: Path): Where => {
     const flag = flagOf(path, flagAt)
@@ -46,7 +48,7 @@ export const parseOrder = ({ text, flags = {}, star }: OrderInput): Outcome<Orde
   }
   const pathProblems = orderProblems(schema, parsed.issues ?? [], root, units)
   if (pathProblems.length > 0 || !parsed.success) return refused(located(pathProblems, where))
-  const order = toOrder(parsed.output, units, overridden, where)
+  const order = toOrder(parsed.output, { written: units, shown }, overridden, where)
   return done(only === undefined ? order : { ...order, stars: order.stars.slice(only, only + 1) })
 }
 
@@ -112,6 +114,15 @@ const writtenUnits = (root: unknown): Units =>
   typeof root === 'object' && root !== null && 'units' in root && /^(?:in|")/i.test(String(root.units))
     ? 'in'
     : 'mm'
+
+/** Units the order itself states wrongly, which a flag would hide. */
+const unitsProblems = (written: unknown, source: Source | undefined): Problem[] => {
+  const stated = isGroup(written) ? written.units : undefined
+  if (stated === undefined || stated === 'mm' || stated === 'in') return []
+  const line = source?.lineOf(['units'])
+  const at = { place: 'units', ...(line === undefined ? {} : { line }) }
+  return [{ ...at, given: showGiven(stated), advice: 'Allowed: mm or in.' }]
+}
 
 const schemaProblem = (issue: v.BaseIssue<unknown>): PathProblem => {
   const path = (issue.path ?? []).map(({ key }) => key as string | number)

@@ -79,20 +79,24 @@ const whole = (given: string, advice: string): Problem => ({ place: 'order file'
 
 const LONGEST_MESSAGE = 200
 
+const KEY_OR_TEXT =
+  'Lines that belong together must begin in the same column, a key needs a colon and a space after it, and a text with a colon in it needs quotes.'
+
 /** What the parser's complaints mean to a person. */
 const PLAIN_WORDS: Readonly<Record<string, string>> = {
+  BAD_DQ_ESCAPE: 'In double quotes a backslash begins an escape: use single quotes.',
   BAD_INDENT: 'Lines that belong together must begin in the same column, and brackets must close.',
   BAD_SCALAR_START: 'A value cannot begin with this sign: put quotes around the value.',
-  BLOCK_AS_IMPLICIT_KEY:
-    'Lines that belong together must begin in the same column; a text with a colon in it needs quotes.',
-  MISSING_CHAR: 'Something is missing here: a closing quote or bracket, a comma, or the colon after a key.',
-  MULTILINE_IMPLICIT_KEY:
-    'Lines that belong together must begin in the same column; a text with a colon in it needs quotes.',
-  MULTIPLE_DOCS: 'A second document (---) begins here. Keep one order in a file.',
+  BLOCK_AS_IMPLICIT_KEY: KEY_OR_TEXT,
+  BLOCK_IN_FLOW:
+    'Between braces a comma must stand between the keys, and a text with a colon in it needs quotes.',
+  MISSING_CHAR:
+    'Something is missing here: a closing quote or bracket, a comma, or the colon after a key; or the line begins in the wrong column.',
+  MULTILINE_IMPLICIT_KEY: KEY_OR_TEXT,
   TAB_AS_INDENT: 'Indent with spaces, not with tabs.',
   TAG_RESOLVE_FAILED: 'Take the tag (! or !!) out: an order needs none.',
   UNEXPECTED_TOKEN:
-    'Something is left over after the value. Put \' around the whole value; in a length write in for ".',
+    'Something is left over after the value, or stands here twice. Put \' around the whole value; in a length write in for ".',
 }
 
 const complaint = (
@@ -102,8 +106,11 @@ const complaint = (
 ): Problem => {
   const at = { place: 'order file', line: lines.linePos(from).line }
   if (code === 'DUPLICATE_KEY') {
-    const key = /^[\w$-]{1,40}/.exec(text.slice(from, to + 40))?.[0] ?? ''
+    const key = /^["']?([^"':\n]{1,40})/.exec(text.slice(from, to + 40))?.[1] ?? ''
     return { ...at, given: `the key ${showGiven(key)} a second time`, advice: 'Keep one of the two.' }
+  }
+  if (code === 'MULTIPLE_DOCS') {
+    return { ...at, given: 'a second document (---)', advice: 'Keep one order in a file.' }
   }
   const says = message.replaceAll('\n', ' ').replace(/[ .]+$/, '')
   const short = says.length > LONGEST_MESSAGE ? `${says.slice(0, LONGEST_MESSAGE)}...` : `${says}.`
@@ -113,8 +120,10 @@ const complaint = (
 /** One line is often complained of twice, for one reason. */
 const eachOnce = (problems: readonly Problem[]): Problem[] =>
   problems.filter(
-    ({ line, advice }, index) =>
-      problems.findIndex((other) => other.line === line && other.advice === advice) === index,
+    ({ line, given, advice }, index) =>
+      problems.findIndex(
+        (other) => other.line === line && other.given === given && other.advice === advice,
+      ) === index,
   )
 
 /**

@@ -15,15 +15,15 @@ import { fileNameOf, starName } from './star-name.js'
  */
 export const toOrder = (
   written: WrittenOrder,
-  units: Units,
+  units: { readonly written: Units; readonly shown: Units },
   overridden: readonly string[],
   where: (path: Path) => Where,
 ): Order => {
-  const lengths = { units, nearest: Number((written.nearest ?? DEFAULTS.nearest).slice(2)) }
+  const lengths = { units: units.shown, nearest: Number((written.nearest ?? DEFAULTS.nearest).slice(2)) }
   return {
     title: written.title ?? 'Stars',
     lengths,
-    shop: toShop(written.shop, units),
+    shop: toShop(written.shop, units.written),
     stars: written.stars.map((star, index) => toStar(star, index, written.stars.length, where)),
     assumed: assumptions(written, (length) => showLength(length, lengths)),
     overridden,

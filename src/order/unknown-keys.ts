@@ -1,9 +1,10 @@
 import type { GenericSchema } from 'valibot'
 import { didYouMean } from './did-you-mean.js'
-import { ORDER_FLAGS } from './flags.js'
+import { ORDER_FLAGS, orderPath } from './flags.js'
+import { isGroup } from './group.js'
 import { type Problem, showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
-import { bareNode, type SchemaNode } from './schema-node.js'
+import { bareNode, groupsWith, type SchemaNode, schemaNode } from './schema-node.js'
 
 /** A problem whose place is still a path. */
 export interface PathProblem extends Omit<Problem, 'place' | 'line'> {
@@ -14,46 +15,55 @@ export interface PathProblem extends Omit<Problem, 'place' | 'line'> {
  * Every key of the order that no part of the schema knows, each with the key that was probably meant, and every list
  * that stands where a group of keys should: the schema takes a list for a group.
  */
-export const unknownKeys = (schema: GenericSchema, root: unknown): PathProblem[] =>
-  walk(schema as unknown as SchemaNode, root, [])
-
-const walk = (node: SchemaNode, value: unknown, path: Path): PathProblem[] => {
-  const schema = bareNode(node)
-  if (schema.item && Array.isArray(value)) {
-    const { item } = schema
-    return value.flatMap((entry, index) => walk(item, entry, [...path, index]))
+export const unknownKeys = (schema: GenericSchema, root: unknown): PathProblem[] => {
+  const order = schemaNode(schema)
+  const walk = (node: SchemaNode, value: unknown, path: Path): PathProblem[] => {
+    const { item, entries } = bareNode(node)
+    if (item && Array.isArray(value)) {
+      return value.flatMap((entry, index) => walk(item, entry, [...path, index]))
+    }
+    if (!entries || typeof value !== 'object' || value === null) return []
+    if (Array.isArray(value)) return [{ path, given: 'a list', advice: keysAllowed(Object.keys(entries)) }]
+    return Object.entries(value).flatMap(([key, inside]) => {
+      const known = Object.hasOwn(entries, key) ? entries[key] : undefined
+      const at = [...path, key]
+      return known ? walk(known, inside, at) : [unknownKey(order, at, inside, Object.keys(entries))]
+    })
   }
-  const { entries } = schema
-  if (!entries || typeof value !== 'object' || value === null) return []
-  if (Array.isArray(value)) return [{ path, given: 'a list', advice: keysAllowed(Object.keys(entries)) }]
-  return Object.entries(value).flatMap(([key, inside]) => {
-    const known = Object.hasOwn(entries, key) ? entries[key] : undefined
-    return known
-      ? walk(known, inside, [...path, key])
-      : [unknownKey([...path, key], inside, Object.keys(entries))]
-  })
+  return walk(order, root, [])
 }
 
-const unknownKey = (path: Path, value: unknown, allowed: readonly string[]): PathProblem => {
+const unknownKey = (
+  order: SchemaNode,
+  path: Path,
+  value: unknown,
+  allowed: readonly string[],
+): PathProblem => {
   const key = String(path.at(-1))
+  const given = `the unknown key ${showGiven(key)}`
   // In { width: 70,5 mm } YAML takes `5 mm` for a key without a value.
-  const cutByComma = /^\d/.test(key) && value === null
-  return {
-    path,
-    given: `the unknown key ${showGiven(key)}`,
-    advice: cutByComma
-      ? 'Between braces a comma ends the value: write a decimal point, or put quotes around the value.'
-      : [belongsTo(path), didYouMean(key, allowed), keysAllowed(allowed)].filter(Boolean).join(' '),
+  if (/^\d/.test(key) && value === null) {
+    return {
+      path,
+      given,
+      advice: 'Between braces a comma ends the value: write a decimal point, or put quotes around the value.',
+    }
   }
+  const hint = belongsTo(order, key, value) ?? didYouMean(key, allowed)
+  return { path, given, advice: [hint, keysAllowed(allowed)].filter(Boolean).join(' ') }
 }
 
-/** A key, or a flag's word, that stands in the wrong place: where it belongs. */
-const belongsTo = (path: Path): string | undefined => {
-  const key = path.at(-1)
-  const here = path.filter((step) => typeof step === 'string').join(': ')
-  const flag = ORDER_FLAGS.find(({ name, path: own }) => name === key || own.at(-1) === key)
-  const there = flag && [...(flag.of === 'star' ? ['stars'] : []), ...flag.path].join(': ')
-  return there === undefined || there === here ? undefined : `As a key it is ${there}.`
+/** A key, or a flag's word, that stands in the wrong place: where it belongs, when there is one such place. */
+const belongsTo = (order: SchemaNode, key: string, value: unknown): string | undefined => {
+  const flag = isGroup(value) ? undefined : ORDER_FLAGS.find(({ name }) => name === key)
+  const groups = groupsWith(order, key)
+  const path = flag
+    ? orderPath(flag).filter((step) => typeof step === 'string')
+    : groups.length === 1 && groups[0]
+      ? [...groups[0], key]
+      : undefined
+  if (!path) return undefined
+  return path.length === 1 ? 'It belongs at the top of the order.' : `As a key it is ${path.join(': ')}.`
 }
 
 /** What a group of keys takes, as a refusal tells it. */

@@ -44,12 +44,15 @@ export const writePdf = async ({ drawing, pages }: PrintedDrawing): Promise<Uint
   })
   const bytes = collect(document)
   forbidScaling(document)
-  const extents = new Map(drawing.shapes.map((shape) => [shape, shapeExtents([shape])]))
+  // On a single page everything shows.
+  const culled = pages.length > 1
+  const extents = new Map(culled ? drawing.shapes.map((shape) => [shape, shapeExtents([shape])]) : [])
   for (const page of pages) {
     addPage(document, page)
     const [low, high] = [minus(page.window.min, page.shift), minus(page.window.max, page.shift)]
     const visible = page.shapes.filter((shape) => {
-      const box = extents.get(shape) ?? shapeExtents([shape])
+      const box = extents.get(shape)
+      if (!box) return true
       return box.min.x <= high.x && box.max.x >= low.x && box.min.y <= high.y && box.max.y >= low.y
     })
     drawInWindow(document, page, visible)

@@ -268,6 +268,15 @@ test('a price with a decimal comma', () => {
 })
 
 test.each([
+  ['0,125 m', 125],
+  ['0,250', 0.25],
+  ['12,5', 12.5],
+])('a decimal comma that cannot mean thousands: %s is %f mm', (written, length) => {
+  const text = `stars:\n  - { regular: 5/2, across: 20 m, chamfer: 40, backing: { inset: "${written}" } }`
+  expect(onlyStarOf({ text }).backing).toMatchObject({ inset: length })
+})
+
+test.each([
   ['A4', { size: 'A4' }],
   ['a0', { size: 'A0' }],
   ['letter', { size: 'Letter' }],

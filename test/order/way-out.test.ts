@@ -62,7 +62,7 @@ test('a bare number that is taken for the other unit is allowed as it is told to
   for (const [key, written] of LENGTHS) {
     for (const units of ['mm', 'in']) {
       for (const bare of ['1', '2.4', '12', '24', '70', '300', '610', '2400']) {
-        const advised = /, write ([\d.]+ (?:mm|in)), or units: (mm|in)\./.exec(
+        const advised = /, write ([\d.]+ (?:mm|in)), or units: (mm|in) for the whole order\./.exec(
           told(`units: ${units}\n${written(bare)}`),
         )
         if (!advised) continue

@@ -15,11 +15,17 @@ export const SMALL = '12, 12.5 mm or 1/2 in'
 export const inchesAllowed = (least: number, most: number, like = '2 3/4, 2 3/4 in or 70 mm'): string =>
   `Allowed: a length from ${least} in to ${most} in, written like ${like}.`
 /** For a bare number that is out of range, but not in the other unit. */
-export const meantAs = (read: string, meant: string, written: string | number): string =>
-  `It was read as ${read}. If it was meant as ${meant}, write ${written} ${meant}, or units: ${meant}.`
+export const inchesMeant = (written: number): string =>
+  `Read as millimetres. If inches were meant, write ${written} in, or units: in for the whole order.`
+export const mmMeant = (written: number): string =>
+  `Read as inches. If millimetres were meant, write ${written} mm, or units: mm for the whole order.`
 export const TIP_ANGLE_ALLOWED =
   'Allowed: an angle of more than 0 and up to 179 degrees, written like 45, 22.5 or 31,5°.'
+export const LIMIT_ALLOWED =
+  'Allowed: an angle from 2 to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.'
 export const DETENT_ALLOWED = 'Allowed: an angle from 0 to 75 degrees, written like 45, 22.5 or 31,5°.'
+export const DETENTS_RISE =
+  'Allowed: angles from small to large, each once. In a list write a decimal point, not a comma.'
 export const REGULAR_ALLOWED =
   'Allowed: n/k with 5 to 24 points and k from 2 to less than half of n, such as 5/2 or 8/3.'
 export const SHAPES =
@@ -28,10 +34,23 @@ export const SIZES = 'Allowed: exactly one of board-width, across, height, radiu
 export const TEXT_ALLOWED =
   "Allowed: 1 to 60 characters on one line: Western European letters, digits, spaces and - _ . , : ' ( ) + & # !"
 export const PAPERS = 'Allowed: A4, A3, A2, A1, A0, Letter, Legal, Tabloid, ANSI-C, ANSI-D or ANSI-E.'
+export const UNITS_ALLOWED = 'Allowed: mm or in.'
 export const ORDER_KEYS = 'title, units, nearest, shop, stars.'
 export const STAR_KEYS =
   'name, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing.'
+export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut.'
 export const STARS_ALLOWED =
   'Allowed: a list of one star or more, such as stars: [{ points: 5, tip-angle: 45, board-width: 70 mm }].'
 export const NOT_YAML = 'given text that is not YAML or JSON.'
+// The parser's complaints in plain words.
+export const COLUMNS_OR_COLON =
+  'Lines that belong together must begin in the same column, a key needs a colon and a space after it, and a text with a colon in it needs quotes.'
+export const COLUMNS_OR_BRACKETS =
+  'Lines that belong together must begin in the same column, and brackets must close.'
+export const SIGN_MISSING =
+  'Something is missing here: a closing quote or bracket, a comma, or the colon after a key; or the line begins in the wrong column.'
+export const NO_TAGS = 'Take the tag (! or !!) out: an order needs none.'
+export const QUOTE_IT = 'A value cannot begin with this sign: put quotes around the value.'
+export const NO_DIRECTIVES =
+  'given a line that begins with %. Orders are YAML 1.2 without directives. Take the line out.'
 export const TOO_DEEP = 'order file: given lists within lists. Allowed: 20 levels. An order needs six.'

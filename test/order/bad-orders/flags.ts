@@ -2,9 +2,9 @@ import type { OrderInput } from '../../../src/order/parse.js'
 import {
   A_STAR,
   DETENT_ALLOWED,
+  inchesMeant,
   KERF_ALLOWED,
   lengthAllowed,
-  meantAs,
   ORDER_KEYS,
   PAPERS,
   SHAPES,
@@ -12,10 +12,20 @@ import {
   SIZES,
   TEXT_ALLOWED,
   TIP_ANGLE_ALLOWED,
+  UNITS_ALLOWED,
 } from './bad-order.js'
 
 /** What is wrong, what was typed, and everything the maker is told about it. */
 export type BadFlags = readonly [what: string, input: OrderInput, told: readonly string[]]
+
+const TWO_STARS = [
+  'stars:',
+  '  - { name: Boathouse, points: 5, tip-angle: 45, board-width: 70 }',
+  '  - { name: Bakery window, regular: 6/2, across: 300 }',
+].join('\n')
+
+const STAR_WITHOUT_FILE =
+  '--star: given no order file. It chooses a star of an order file. To name the star, use --name.'
 
 /** Mistakes in flags are told by the flag's own name. */
 export const FLAGS: readonly BadFlags[] = [
@@ -54,7 +64,7 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'a paper size and a roll',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', paper: 'A4', roll: '610' } },
-    ['flags: given size and roll. Allowed: one of them. Take out the other.'],
+    ['--roll: given size and roll. Allowed: one of them. Take out the other.'],
   ],
   [
     'two sizes',
@@ -81,7 +91,7 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'inches in millimetres',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '3.5' } },
-    [`--board-width: given "3.5". ${meantAs('mm', 'in', 3.5)} ${SIZE_ALLOWED}`],
+    [`--board-width: given "3.5". ${inchesMeant(3.5)} ${SIZE_ALLOWED}`],
   ],
   [
     'an inset without sense',
@@ -91,7 +101,12 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'units of no kind',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', units: 'foot' } },
-    ['--units: given "foot". Allowed: mm or in.'],
+    [`--units: given "foot". ${UNITS_ALLOWED}`],
+  ],
+  [
+    'units in full',
+    { flags: { points: '5', 'tip-angle': '45', 'board-width': '3 1/2', units: 'inches' } },
+    [`--units: given "inches". Did you mean in? ${UNITS_ALLOWED}`],
   ],
   [
     'hostile signs',
@@ -124,11 +139,7 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'over an order of two stars without --star',
     {
-      text: [
-        'stars:',
-        '  - { name: Boathouse, points: 5, tip-angle: 45, board-width: 70 }',
-        '  - { name: Bakery window, regular: 6/2, across: 300 }',
-      ].join('\n'),
+      text: TWO_STARS,
       flags: { across: '300' },
     },
     [
@@ -138,24 +149,32 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'over an order of two stars with a --star it does not have',
     {
-      text: [
-        'stars:',
-        '  - { name: Boathouse, points: 5, tip-angle: 45, board-width: 70 }',
-        '  - { name: Bakery window, regular: 6/2, across: 300 }',
-      ].join('\n'),
+      text: TWO_STARS,
       flags: { across: '300' },
       star: 'Boathose',
     },
     ['--star: given "Boathose". Did you mean Boathouse? Allowed: "Boathouse", "Bakery window".'],
   ],
   [
+    'a --star it does not have, told alone, before anything about the flags and the file',
+    { text: `titel: Winter fair\n${TWO_STARS}`, flags: { across: 'wide' }, star: 'Boathose' },
+    ['--star: given "Boathose". Did you mean Boathouse? Allowed: "Boathouse", "Bakery window".'],
+  ],
+  [
+    '--star with flags alone',
+    { flags: { regular: '5/2', across: '300' }, star: 'Jetty' },
+    [STAR_WITHOUT_FILE],
+  ],
+  [
+    '--star with flags alone, told before anything about the flags',
+    { flags: { regular: '5/1', kerf: '-1' }, star: 'Jetty' },
+    [STAR_WITHOUT_FILE],
+  ],
+  ['--star and nothing else', { star: 'Jetty' }, [STAR_WITHOUT_FILE]],
+  [
     'a --star far from any name',
     {
-      text: [
-        'stars:',
-        '  - { name: Boathouse, points: 5, tip-angle: 45, board-width: 70 }',
-        '  - { name: Bakery window, regular: 6/2, across: 300 }',
-      ].join('\n'),
+      text: TWO_STARS,
       star: 'Chapel',
     },
     ['--star: given "Chapel". Allowed: "Boathouse", "Bakery window".'],
@@ -163,11 +182,7 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'a --star in lower case, close to a name',
     {
-      text: [
-        'stars:',
-        '  - { name: Boathouse, points: 5, tip-angle: 45, board-width: 70 }',
-        '  - { name: Bakery window, regular: 6/2, across: 300 }',
-      ].join('\n'),
+      text: TWO_STARS,
       star: 'bakery windw',
     },
     ['--star: given "bakery windw". Did you mean Bakery window? Allowed: "Boathouse", "Bakery window".'],
@@ -175,11 +190,7 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'a hostile --star',
     {
-      text: [
-        'stars:',
-        '  - { name: Boathouse, points: 5, tip-angle: 45, board-width: 70 }',
-        '  - { name: Bakery window, regular: 6/2, across: 300 }',
-      ].join('\n'),
+      text: TWO_STARS,
       star: '\u001b[2J<b>',
     },
     ['--star: given "\\u001b[2J<b>". Allowed: "Boathouse", "Bakery window".'],
@@ -187,11 +198,7 @@ export const FLAGS: readonly BadFlags[] = [
   [
     '--star over a chosen star, bad value',
     {
-      text: [
-        'stars:',
-        '  - { name: Boathouse, points: 5, tip-angle: 45, board-width: 70 }',
-        '  - { name: Bakery window, regular: 6/2, across: 300 }',
-      ].join('\n'),
+      text: TWO_STARS,
       flags: { across: 'wide' },
       star: 'bakery-window',
     },

@@ -4,6 +4,7 @@ import {
   KERF_ALLOWED,
   ORDER_KEYS,
   REGULAR_ALLOWED,
+  SAW_KEYS,
   SHAPES,
   SIZE_ALLOWED,
   SIZES,
@@ -40,9 +41,7 @@ export const KEYS: readonly BadOrder[] = [
   [
     'a saw key misspelt',
     ['shop: { saw: { kref: 2.4 } }', A_STAR],
-    [
-      'shop.saw.kref, line 1: given the unknown key "kref". Did you mean kerf? Allowed here: limit, kerf, reads-to, detents, crosscut.',
-    ],
+    [`shop.saw.kref, line 1: given the unknown key "kref". Did you mean kerf? Allowed here: ${SAW_KEYS}`],
   ],
   [
     "a flag's word for a key",
@@ -59,9 +58,56 @@ export const KEYS: readonly BadOrder[] = [
     ],
   ],
   [
-    'a key that belongs elsewhere',
+    'a key of the saw at the top',
     ['kerf: 2.4', A_STAR],
-    [`kerf, line 1: given the unknown key "kerf". Allowed here: ${ORDER_KEYS}`],
+    [
+      `kerf, line 1: given the unknown key "kerf". As a key it is shop: saw: kerf. Allowed here: ${ORDER_KEYS}`,
+    ],
+  ],
+  [
+    'a key of the saw in the shop',
+    ['shop: { limit: 50 }', A_STAR],
+    [
+      'shop.limit, line 1: given the unknown key "limit". As a key it is shop: saw: limit. Allowed here: saw, boards, panels, cutter, paper, end-allowance.',
+    ],
+  ],
+  [
+    'a key of the saw in a star',
+    ['stars:', '  - regular: 5/2', '    across: 300', '    kerf: 2.4'],
+    [
+      `stars[0].kerf, line 4: given the unknown key "kerf". As a key it is shop: saw: kerf. Allowed here: ${STAR_KEYS}`,
+    ],
+  ],
+  [
+    'a key of the paper in the cutter',
+    ['shop: { cutter: { margin: 8 } }', A_STAR],
+    [
+      'shop.cutter.margin, line 1: given the unknown key "margin". As a key it is shop: paper: margin. Allowed here: kind, kerf, bit, dxf.',
+    ],
+  ],
+  [
+    "a flag's word for a key, in its place",
+    ['shop: { saw: { saw-limit: 50 } }', A_STAR],
+    [
+      `shop.saw.saw-limit, line 1: given the unknown key "saw-limit". As a key it is shop: saw: limit. Allowed here: ${SAW_KEYS}`,
+    ],
+  ],
+  [
+    'a key of the backing beside it',
+    'stars: [{ regular: 5/2, across: 300, inset: 9 }]',
+    [
+      `stars[0].inset, line 1: given the unknown key "inset". As a key it is stars: backing: inset. Allowed here: ${STAR_KEYS}`,
+    ],
+  ],
+  [
+    'a star without its list',
+    ['points: 5', 'tip-angle: 45', 'board-width: 70'],
+    [
+      `points, line 1: given the unknown key "points". As a key it is stars: points. Allowed here: ${ORDER_KEYS}`,
+      `order, line 1: given no stars. Add stars. Allowed here: ${ORDER_KEYS}`,
+      `tip-angle, line 2: given the unknown key "tip-angle". As a key it is stars: tip-angle. Allowed here: ${ORDER_KEYS}`,
+      `board-width, line 3: given the unknown key "board-width". As a key it is stars: board-width. Allowed here: ${ORDER_KEYS}`,
+    ],
   ],
   [
     'a key like nothing here',
@@ -159,12 +205,12 @@ export const KEYS: readonly BadOrder[] = [
   [
     'a saw that is a list',
     ['shop: { saw: [45] }', A_STAR],
-    ['shop.saw, line 1: given a list. Allowed here: limit, kerf, reads-to, detents, crosscut.'],
+    [`shop.saw, line 1: given a list. Allowed here: ${SAW_KEYS}`],
   ],
   [
     'a saw that is a number',
     ['shop: { saw: 45 }', A_STAR],
-    ['shop.saw, line 1: given 45. Allowed here: limit, kerf, reads-to, detents, crosscut.'],
+    [`shop.saw, line 1: given 45. Allowed here: ${SAW_KEYS}`],
   ],
   [
     'boards that are one board',
@@ -217,7 +263,7 @@ export const KEYS: readonly BadOrder[] = [
     [
       `title, line 1: given 12. Put quotes around it. ${TEXT_ALLOWED}`,
       `shop.saw.kerf, line 5: given -2.4. A length has no sign. ${KERF_ALLOWED}`,
-      'shop.saw.limt, line 6: given the unknown key "limt". Did you mean limit? Allowed here: limit, kerf, reads-to, detents, crosscut.',
+      `shop.saw.limt, line 6: given the unknown key "limt". Did you mean limit? Allowed here: ${SAW_KEYS}`,
       'shop.boards[0], line 8: given no length. Add length. Allowed here: width, thickness, length, price, count, defects.',
       'shop.boards[0].price, line 9: given "free". Allowed: a number from 0 to 1000000.',
       `stars[0], line 11: given across and radius. ${SIZES} The others follow from it.`,

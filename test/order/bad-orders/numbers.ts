@@ -2,10 +2,12 @@ import {
   A_STAR,
   type BadOrder,
   inchesAllowed,
+  inchesMeant,
   lengthAllowed,
-  meantAs,
+  mmMeant,
   SIZE_ALLOWED,
   TIP_ANGLE_ALLOWED,
+  UNITS_ALLOWED,
 } from './bad-order.js'
 
 /** Lengths, counts and words of a choice that cannot be meant. */
@@ -104,10 +106,24 @@ export const NUMBERS: readonly BadOrder[] = [
     ],
   ],
   [
+    'metres with a comma that may mean thousands',
+    ['stars:', '  - regular: 5/2', '    across: 1,125 m'],
+    [
+      `stars[0].across, line 3: given "1,125 m". The comma can mean thousands or decimals: leave it out, or write a point. ${SIZE_ALLOWED}`,
+    ],
+  ],
+  [
     'a decimal comma between braces, which YAML takes for the end of the value',
     'stars: [{ points: 5, tip-angle: 45, board-width: 70,5 mm }]',
     [
       'stars[0]."5 mm", line 1: given the unknown key "5 mm". Between braces a comma ends the value: write a decimal point, or put quotes around the value.',
+    ],
+  ],
+  [
+    'a decimal comma between braces and nothing after it',
+    'stars: [{ points: 5, tip-angle: 22,5, board-width: 70 }]',
+    [
+      'stars[0]."5", line 1: given the unknown key "5". Between braces a comma ends the value: write a decimal point, or put quotes around the value.',
     ],
   ],
   [
@@ -144,12 +160,12 @@ export const NUMBERS: readonly BadOrder[] = [
   [
     'inches in a millimetre order',
     'stars: [{ points: 5, tip-angle: 45, board-width: 3.5 }]',
-    [`stars[0].board-width, line 1: given 3.5. ${meantAs('mm', 'in', 3.5)} ${SIZE_ALLOWED}`],
+    [`stars[0].board-width, line 1: given 3.5. ${inchesMeant(3.5)} ${SIZE_ALLOWED}`],
   ],
   [
     'millimetres in an inch order',
     ['units: in', 'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/2, thickness: 19 }]'],
-    [`stars[0].thickness, line 2: given 19. ${meantAs('in', 'mm', 19)} ${inchesAllowed(0.02, 7.87)}`],
+    [`stars[0].thickness, line 2: given 19. ${mmMeant(19)} ${inchesAllowed(0.02, 7.87)}`],
   ],
   [
     'a number that fits neither unit',
@@ -191,13 +207,14 @@ export const NUMBERS: readonly BadOrder[] = [
   [
     'units in capitals',
     ['units: In', 'stars: [{ regular: 5/2, across: 12 }]'],
-    ['units, line 1: given "In". Did you mean in? Allowed: mm or in.'],
+    [`units, line 1: given "In". Did you mean in? ${UNITS_ALLOWED}`],
   ],
-  ['units of no kind', ['units: foot', A_STAR], ['units, line 1: given "foot". Allowed: mm or in.']],
+  ['units of no kind', ['units: foot', A_STAR], [`units, line 1: given "foot". ${UNITS_ALLOWED}`]],
+  ['centimetres for units', ['units: cm', A_STAR], [`units, line 1: given "cm". ${UNITS_ALLOWED}`]],
   [
     'units in full, by which the rest is read',
     ['units: inches', 'stars: [{ points: 5, tip-angle: 45, board-width: 3 1/2 }]'],
-    ['units, line 1: given "inches". Allowed: mm or in.'],
+    [`units, line 1: given "inches". Did you mean in? ${UNITS_ALLOWED}`],
   ],
   [
     'an unknown fraction',

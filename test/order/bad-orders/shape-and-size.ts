@@ -44,8 +44,16 @@ export const SHAPE_AND_SIZE: readonly BadOrder[] = [
     ],
   ],
   [
-    'slenderest: false',
+    'slenderest: false, which gives no shape',
     'stars: [{ points: 5, slenderest: false, board-width: 70 }]',
+    [
+      'stars[0].slenderest, line 1: given false. Allowed: true, or leave the key out.',
+      `stars[0], line 1: given no shape. ${SHAPES}`,
+    ],
+  ],
+  [
+    'slenderest: false beside a tip angle, which is shape enough',
+    'stars: [{ points: 5, slenderest: false, tip-angle: 45, board-width: 70 }]',
     ['stars[0].slenderest, line 1: given false. Allowed: true, or leave the key out.'],
   ],
   [

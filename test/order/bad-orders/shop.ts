@@ -2,10 +2,13 @@ import {
   A_STAR,
   type BadOrder,
   DETENT_ALLOWED,
+  DETENTS_RISE,
   inchesAllowed,
+  inchesMeant,
   KERF_ALLOWED,
+  LIMIT_ALLOWED,
   lengthAllowed,
-  meantAs,
+  mmMeant,
   PAPERS,
   SMALL,
 } from './bad-order.js'
@@ -15,7 +18,7 @@ export const SHOP: readonly BadOrder[] = [
   [
     'limits told in inches in an inch order',
     ['units: in', 'shop: { boards: [{ width: 50, length: 8 ft }] }', A_STAR],
-    [`shop.boards[0].width, line 2: given 50. ${meantAs('in', 'mm', 50)} ${inchesAllowed(0.197, 39.3)}`],
+    [`shop.boards[0].width, line 2: given 50. ${mmMeant(50)} ${inchesAllowed(0.197, 39.3)}`],
   ],
   [
     'a negative kerf',
@@ -26,22 +29,18 @@ export const SHOP: readonly BadOrder[] = [
   [
     'a saw limit past the stops',
     ['shop: { saw: { limit: 90 } }', A_STAR],
-    [
-      'shop.saw.limit, line 1: given 90. Allowed: an angle of more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.',
-    ],
+    [`shop.saw.limit, line 1: given 90. ${LIMIT_ALLOWED}`],
   ],
   [
     'a saw limit of nothing',
     ['shop: { saw: { limit: 0 } }', A_STAR],
-    [
-      'shop.saw.limit, line 1: given 0. Allowed: an angle of more than 2 and up to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.',
-    ],
+    [`shop.saw.limit, line 1: given 0. ${LIMIT_ALLOWED}`],
   ],
   [
     'a scale of nothing',
     ['shop: { saw: { reads-to: 0 } }', A_STAR],
     [
-      'shop.saw.reads-to, line 1: given 0. Allowed: an angle of more than 0 and up to 5 degrees, written like 45, 22.5 or 31,5°. Look at the scale: lines every half degree are 0.5.',
+      'shop.saw.reads-to, line 1: given 0. Allowed: an angle from 0.01 to 5 degrees, written like 45, 22.5 or 31,5°. Look at the scale: lines every half degree are 0.5.',
     ],
   ],
   [
@@ -60,22 +59,23 @@ export const SHOP: readonly BadOrder[] = [
   [
     'detents with a decimal comma, which YAML takes for two',
     ['shop: { saw: { detents: [15, 22,5, 30] } }', A_STAR],
-    [
-      'shop.saw.detents[2], line 1: given 5 after 22. Allowed: angles from small to large. Between brackets write a decimal point, not a comma.',
-    ],
+    [`shop.saw.detents[2], line 1: given 5 after 22. ${DETENTS_RISE}`],
   ],
   [
     'detents that fall',
     ['shop:', '  saw:', '    detents:', '      - 45°', '      - 22.5°', A_STAR],
-    [
-      'shop.saw.detents[1], line 5: given "22.5°" after "45°". Allowed: angles from small to large. Between brackets write a decimal point, not a comma.',
-    ],
+    [`shop.saw.detents[1], line 5: given "22.5°" after "45°". ${DETENTS_RISE}`],
+  ],
+  [
+    'a detent twice',
+    ['shop: { saw: { detents: [0, 15, 15, 30] } }', A_STAR],
+    [`shop.saw.detents[2], line 1: given 15 after 15. ${DETENTS_RISE}`],
   ],
   [
     'a crosscut shorter than a rule',
     ['shop: { saw: { crosscut: 12 } }', A_STAR],
     [
-      `shop.saw.crosscut, line 1: given 12. ${meantAs('mm', 'in', 12)} ${lengthAllowed(20, 2000)} The saw's manual names it.`,
+      `shop.saw.crosscut, line 1: given 12. ${inchesMeant(12)} ${lengthAllowed(20, 2000)} The saw's manual names it.`,
     ],
   ],
   [
@@ -161,6 +161,16 @@ export const SHOP: readonly BadOrder[] = [
     [`shop.paper.size, line 1: given "quarto". ${PAPERS}`],
   ],
   [
+    'a paper smaller than A4',
+    ['shop: { paper: { size: A6 } }', A_STAR],
+    [`shop.paper.size, line 1: given "A6". ${PAPERS}`],
+  ],
+  [
+    'a paper size with a word behind it',
+    ['shop: { paper: { size: A4 portrait } }', A_STAR],
+    [`shop.paper.size, line 1: given "A4 portrait". Did you mean A4? ${PAPERS}`],
+  ],
+  [
     'a paper size misspelt',
     ['shop: { paper: { size: Leter } }', A_STAR],
     [`shop.paper.size, line 1: given "Leter". Did you mean Letter? ${PAPERS}`],
@@ -168,7 +178,7 @@ export const SHOP: readonly BadOrder[] = [
   [
     'a paper size and a roll',
     ['shop: { paper: { size: A4, roll: 610 } }', A_STAR],
-    ['shop.paper, line 1: given size and roll. Allowed: one of them. Take out the other.'],
+    ['shop.paper.roll, line 1: given size and roll. Allowed: one of them. Take out the other.'],
   ],
   [
     'a roll no printer takes',
@@ -183,7 +193,7 @@ export const SHOP: readonly BadOrder[] = [
   [
     'an overlap too small for tape',
     ['shop: { paper: { overlap: 1 } }', A_STAR],
-    [`shop.paper.overlap, line 1: given 1. ${meantAs('mm', 'in', 1)} ${lengthAllowed(5, 30, SMALL)}`],
+    [`shop.paper.overlap, line 1: given 1. ${inchesMeant(1)} ${lengthAllowed(5, 30, SMALL)}`],
   ],
   [
     'an unknown cutter',
@@ -194,6 +204,11 @@ export const SHOP: readonly BadOrder[] = [
     'an unknown DXF version',
     ['shop: { cutter: { dxf: binary } }', A_STAR],
     ['shop.cutter.dxf, line 1: given "binary". Allowed: r12 or r2000.'],
+  ],
+  [
+    'a DXF version between ours',
+    ['shop: { cutter: { dxf: r14 } }', A_STAR],
+    ['shop.cutter.dxf, line 1: given "r14". Allowed: r12 or r2000.'],
   ],
   [
     'a DXF version in capitals',
