@@ -57,22 +57,25 @@ describe('a page rendered by poppler', () => {
     })
   })
 
-  it.each(files)('$path (PDF): the frame has the size that stands beside it, both ways', ({ file, pages }) => {
-    const [page] = pages
-    if (!page) throw new Error('no page')
-    const image = render(file, 1)
-    const across = page.window.max.x - page.window.min.x
-    const along = page.window.max.y - page.window.min.y
-    const middle = dots(page.along - (page.window.min.y + page.window.max.y) / 2)
-    const inside = dots(page.window.min.x + 1)
-    const [left, right] = outermost(image.across, (x) => image.at(x, middle) < DARK)
-    const [top, bottom] = outermost(
-      dots(page.along - page.window.min.y + 2),
-      (y) => image.at(inside, y) < DARK,
-    )
-    expect(Math.abs((right - left) * MM_PER_DOT - across)).toBeLessThan(across / 1000)
-    expect(Math.abs((bottom - top) * MM_PER_DOT - along)).toBeLessThan(along / 1000)
-  })
+  it.each(files)(
+    '$path (PDF): the frame has the size that stands beside it, both ways',
+    ({ file, pages }) => {
+      const [page] = pages
+      if (!page) throw new Error('no page')
+      const image = render(file, 1)
+      const across = page.window.max.x - page.window.min.x
+      const along = page.window.max.y - page.window.min.y
+      const middle = dots(page.along - (page.window.min.y + page.window.max.y) / 2)
+      const inside = dots(page.window.min.x + 1)
+      const [left, right] = outermost(image.across, (x) => image.at(x, middle) < DARK)
+      const [top, bottom] = outermost(
+        dots(page.along - page.window.min.y + 2),
+        (y) => image.at(inside, y) < DARK,
+      )
+      expect(Math.abs((right - left) * MM_PER_DOT - across)).toBeLessThan(across / 1000)
+      expect(Math.abs((bottom - top) * MM_PER_DOT - along)).toBeLessThan(along / 1000)
+    },
+  )
 })
 
 const DARK = 200
