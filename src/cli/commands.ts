@@ -59,6 +59,7 @@ export const COMMANDS: readonly Command[] = [
         demandOption: 'Say which file: --to FILE.svg, FILE.dxf or FILE.pdf',
         describe: 'The file; its ending says the format: .svg, .dxf or .pdf',
       },
+      replace: { type: 'boolean', describe: 'Overwrite a file that is there' },
       quiet: QUIET,
     },
     examples: [

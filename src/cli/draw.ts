@@ -25,7 +25,7 @@ export const draw = async (typed: Typed): Promise<number> => {
   const content = drawing.ok ? await contentFor(file, drawing.value, order.value) : drawing
   if (!drawing.ok) return tellProblems(drawing.problems)
   if (!content.ok) return tellProblems(content.problems)
-  const written = await writeDrawing(file, content.value)
+  const written = await writeDrawing(file, content.value, typed.replace === true)
   if (!written.ok) return tellProblems(written.problems)
   if (typed.quiet !== true) {
     say(`${drawing.value.title}, ${sizeText(drawing.value.trueSize, order.value.lengths)}: ${file}\n`)

@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto'
 import { rmSync } from 'node:fs'
 import { lstat, mkdir, readdir, readFile, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises'
-import { dirname, join, resolve } from 'node:path'
+import { dirname, join, relative, resolve } from 'node:path'
 import type { MadeFile } from '../make.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 import { reasonOf } from './disk-refusal.js'
@@ -37,8 +37,11 @@ export const writeOrder = async (folder: string, order: OrderFiles): Promise<Out
   try {
     return await replaceFiles(resolve(folder), order)
   } catch (error) {
+    const reason = reasonOf(error)
+    const { path } = error as NodeJS.ErrnoException
+    const where = path === undefined ? '' : `${showGiven(relative(resolve(folder), path) || '.')}: `
     return refused([
-      { place: '--out', given: showGiven(folder), advice: `${reasonOf(error)} Choose another folder.` },
+      { place: '--out', given: showGiven(folder), advice: `${where}${reason} Choose another folder.` },
     ])
   }
 }
@@ -65,32 +68,62 @@ const replaceFiles = async (
   process.once('SIGINT', stop).once('SIGTERM', stop)
   try {
     for (const { path, content } of made) await writeNew(join(unfinished, path), content)
-    // From here on a file may be the old or the new one, so both count as ours until all are in place.
-    await writeChecksums(folder, unfinished, { title, sums: [...own, ...made] })
-    await moveAll(unfinished, folder, made)
-    const removed = await removeLeftovers(folder, own, new Set(made.map(({ path }) => path)))
-    await writeChecksums(folder, unfinished, { title, sums: made })
-    return done(removed)
+    const kept = new Set(made.map(({ path }) => path))
+    const gone = await unchanged(
+      folder,
+      own.filter(({ path }) => !kept.has(path)),
+    )
+    const step = steps(folder, unfinished)
+    try {
+      // From here on a file may be the old or the new one, so both count as ours until all are in place.
+      await step.put(CHECKSUMS, checksumList({ title, sums: [...own, ...made] }))
+      for (const { path } of made) await step.move(path)
+      for (const path of gone) await step.remove(path)
+      await step.put(CHECKSUMS, checksumList({ title, sums: made }))
+    } catch (error) {
+      await step.undoAll()
+      throw error
+    }
+    for (const name of new Set(gone.map((path) => dirname(path))))
+      await rmdir(join(folder, name)).catch(() => {})
+    return done(gone)
   } finally {
     process.off('SIGINT', stop).off('SIGTERM', stop)
     await rm(unfinished, { recursive: true, force: true })
   }
 }
 
-/** Moves every file into place; when one cannot be moved, those moved before are put back as they were. */
-const moveAll = async (unfinished: string, folder: string, made: readonly Sum[]): Promise<void> => {
+/** Steps in the output folder, each of which can be undone once it is done: what was there is kept aside first. */
+const steps = (folder: string, unfinished: string) => {
   const undo: (() => Promise<void>)[] = []
-  try {
-    for (const { path } of made) {
-      const [target, kept] = [join(folder, path), join(unfinished, 'earlier', path)]
-      const there = await readIfThere(target)
-      if (there !== undefined) await writeNew(kept, there)
-      await moveInto(join(unfinished, path), target)
-      undo.push(() => (there === undefined ? rm(target) : rename(kept, target)))
-    }
-  } catch (error) {
-    for (const putBack of undo.reverse()) await putBack()
-    throw error
+  const setAside = async (path: string): Promise<() => Promise<void>> => {
+    const [target, kept] = [join(folder, path), join(unfinished, 'earlier', `${undo.length}`)]
+    const there = await readIfThere(target)
+    if (there === undefined) return () => rm(target)
+    await writeNew(kept, there)
+    return () => rename(kept, target)
+  }
+  const move = async (path: string): Promise<void> => {
+    const made = await mkdir(dirname(join(folder, path)), { recursive: true })
+    if (made !== undefined) undo.push(() => rmdir(made))
+    const putBack = await setAside(path)
+    await rename(join(unfinished, path), join(folder, path))
+    undo.push(putBack)
+  }
+  return {
+    move,
+    put: async (path: string, content: string): Promise<void> => {
+      await writeNew(join(unfinished, path), content)
+      await move(path)
+    },
+    remove: async (path: string): Promise<void> => {
+      const putBack = await setAside(path)
+      await rm(join(folder, path))
+      undo.push(putBack)
+    },
+    undoAll: async (): Promise<void> => {
+      for (const putBack of undo.reverse()) await putBack()
+    },
   }
 }
 
@@ -116,18 +149,19 @@ const otherOrder = (folder: string, title: string): Problem => ({
   advice: `The folder holds the files of another order, ${showGiven(title)}. Choose another folder.`,
 })
 
-/** Every file of ours says so somewhere in it. */
-const OUR_MARK = 'Starwright'
-
-/** Writes one file whole, through a temporary one beside it; a file that is not ours is not overwritten. */
-export const writeDrawing = async (file: string, content: string | Uint8Array): Promise<Outcome<void>> => {
+/** Writes one file whole, through a temporary one beside it; one that is there is kept unless it may be replaced. */
+export const writeDrawing = async (
+  file: string,
+  content: string | Uint8Array,
+  mayReplace: boolean,
+): Promise<Outcome<void>> => {
   const unfinished = `${resolve(file)}.unfinished-${randomBytes(6).toString('hex')}`
   const at = { place: '--to', given: showGiven(file) }
   try {
-    const there = await readIfThere(resolve(file))
-    if (there && !there.includes(OUR_MARK)) {
+    const there = mayReplace ? undefined : await readIfThere(resolve(file))
+    if (there && sumOf(there) !== sumOf(content)) {
       return refused([
-        { ...at, advice: 'A file that starwright did not write is there. Choose another name.' },
+        { ...at, advice: 'Another file of that name is there. Choose another name, or add --replace.' },
       ])
     }
     await writeNew(unfinished, content)
@@ -169,15 +203,8 @@ const readChecksums = async (folder: string): Promise<Checksums | 'not ours' | u
   return { title: first.slice(HEADING.length), sums }
 }
 
-const writeChecksums = async (
-  folder: string,
-  unfinished: string,
-  { title, sums }: Checksums,
-): Promise<void> => {
-  const rows = new Set([`${HEADING}${title}\n`, ...sums.map(({ path, sum }) => `${sum}  ${path}\n`)])
-  await writeNew(join(unfinished, CHECKSUMS), [...rows].join(''))
-  await moveInto(join(unfinished, CHECKSUMS), join(folder, CHECKSUMS))
-}
+const checksumList = ({ title, sums }: Checksums): string =>
+  [...new Set([`${HEADING}${title}\n`, ...sums.map(({ path, sum }) => `${sum}  ${path}\n`)])].join('')
 
 /** Files in the way that are not ours, or not as we left them, and folders that lead elsewhere. */
 const findStrangers = async (
@@ -209,22 +236,14 @@ const isLink = async (path: string): Promise<boolean> => {
   }
 }
 
-/** Files of an earlier run that this one does not have, if nobody changed them since. */
-const removeLeftovers = async (
-  folder: string,
-  earlier: readonly Sum[],
-  kept: ReadonlySet<string>,
-): Promise<string[]> => {
-  const removed: string[] = []
+/** Those files of an earlier run that are there still as we left them. */
+const unchanged = async (folder: string, earlier: readonly Sum[]): Promise<string[]> => {
+  const found: string[] = []
   for (const { path, sum } of earlier) {
-    if (kept.has(path)) continue
     const there = await readIfThere(join(folder, path))
-    if (there === undefined || sumOf(there) !== sum) continue
-    await rm(join(folder, path))
-    removed.push(path)
-    if (path.includes('/')) await rmdir(dirname(join(folder, path))).catch(() => {})
+    if (there !== undefined && sumOf(there) === sum && !found.includes(path)) found.push(path)
   }
-  return removed
+  return found
 }
 
 const readIfThere = async (file: string): Promise<Buffer | undefined> => {
@@ -239,9 +258,4 @@ const readIfThere = async (file: string): Promise<Buffer | undefined> => {
 const writeNew = async (file: string, content: string | Uint8Array): Promise<void> => {
   await mkdir(dirname(file), { recursive: true })
   await writeFile(file, content, { flag: 'wx' })
-}
-
-const moveInto = async (from: string, to: string): Promise<void> => {
-  await mkdir(dirname(to), { recursive: true })
-  await rename(from, to)
 }

@@ -33,7 +33,9 @@ export const run = async (words: readonly string[]): Promise<number> => {
 /** Adds the flag that was probably meant to yargs's `Unknown argument: pints`. */
 const withSuggestions = (usage: string): string => {
   const unknown = /^Unknown arguments?: (.+)$/m.exec(usage)?.[1]?.split(', ') ?? []
-  const meant = unknown.map((word) => didYouMean(word, FLAGS)?.replace('Did you mean ', 'Did you mean --'))
+  const meant = unknown.map((word) =>
+    (FLAGS.includes(word) ? undefined : didYouMean(word, FLAGS))?.replace('Did you mean ', 'Did you mean --'),
+  )
   return [usage, ...meant].filter(Boolean).join('\n')
 }
 
@@ -57,7 +59,9 @@ const commandLine = (words: readonly string[], after: After): Argv => {
   // Meanings and examples only where they will be shown: yargs lays out the whole help on every run.
   const told = words.some((word) => ASKS.includes(word))
   // yargs loses a lone `-` among positionals.
-  const line = yargs(words.map((word) => (word === '-' ? STANDARD_INPUT : word)))
+  const line = yargs(
+    words.map((word, index) => (word === '-' && !words[index - 1]?.startsWith('--') ? STANDARD_INPUT : word)),
+  )
   for (const command of COMMANDS) addCommand(line, command, told, after)
   return line
     .scriptName('starwright')

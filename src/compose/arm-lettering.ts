@@ -2,7 +2,7 @@ import { SMALL } from '../drawing/lettering.js'
 import type { Label, Path, Shape } from '../drawing/model.js'
 import { firstClear, labelIsClear } from '../drawing/place-label.js'
 import { arc, centredLabel, label, line } from '../drawing/shapes.js'
-import { kite } from '../geometry/kite.js'
+import { blankIsArm, kite } from '../geometry/kite.js'
 import {
   add,
   between,
@@ -63,6 +63,21 @@ export const armLettering = (plan: StarPlan, order: Order, drawn: readonly Shape
     const others = corners.filter((other) => other !== corner).map(({ at }) => at)
     place(angleCandidates(corner, arcRadius(plan), others))
   }
+  place(
+    edgeWords(
+      'fence',
+      [0.15, 0.3, 0.5, 0.7, 0.85].map((share) => point(star.tipEdge * share, -4)),
+      'middle',
+    ),
+  )
+  if (!blankIsArm(star))
+    place(
+      edgeWords(
+        'stop',
+        [-2, -5, -8, -12].map((x) => point(x, 1)),
+        'end',
+      ),
+    )
   const jointText = `joint edge ${showLength(star.jointEdge, order.lengths)}`
   place([
     ...alongside(nearValley, centre, farValley, jointText),
@@ -131,6 +146,10 @@ const angleCandidates = (
     .filter((place) => others.every((other) => distance(place, other) > 1.5 * distance(place, at)))
     .map((place) => centredLabel(text, place, { layer: 'DIM' }))
 }
+
+/** Words at the board's lower edge and beside the tip: where fence and stop are. */
+const edgeWords = (text: string, places: readonly Point[], anchor: Label['anchor']): Label[] =>
+  [SMALL, 1.8].flatMap((height) => places.map((place) => label(text, place, { height, anchor })))
 
 /** Places along an edge, on the side where `inside` lies, reading from the bottom or the right. */
 const alongside = (a: Point, b: Point, inside: Point, text: string): Label[] => {

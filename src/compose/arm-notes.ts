@@ -1,7 +1,8 @@
 import type { Drawing } from '../drawing/model.js'
+import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { showAngle, showLength } from '../units/show.js'
+import { showAngle, showLength, showSetting } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
 import { cutSteps } from './cut-steps.js'
 import { sizeText } from './size-text.js'
@@ -12,9 +13,10 @@ export const armNotes = (plan: StarPlan, order: Order, trueSize: Drawing['trueSi
   const show = (length: typeof star.radius) => showLength(length, order.lengths)
   const chamfer = plan.order.chamfer
   return [
+    ...plan.warnings.filter(({ code }) => code === 'short-arm').map(({ text }) => `! ${text}`),
     ...cutSteps(plan, order).map(({ name, text }) => `${name}: ${text}`),
-    `Tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, tip to centre ${show(star.radius)}, valley to valley ${show(kite.width)}. Tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}, centre ${showAngle(star.centreAngle)}. Board ${show(star.armStrip)} wide, grain along the lower edge.`,
-    `Solid black: the finished arm, ${sizeText(trueSize, order.lengths)}. Hatched: waste; dashed blue beside a cut: the far side of the blade (${show(order.shop.saw.kerf)}).${chamfer === undefined ? '' : ` Dashed black: chamfer, ${show(chamfer)} wide, after all cuts.`} Every edge of the trial piece must meet its line.`,
+    `Tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, tip to centre ${show(star.radius)}, valley to valley ${show(kite.width)}. Tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}, centre ${showAngle(star.centreAngle)}. Board ${showSetting(star.armStrip, order.lengths)} wide, grain along the lower edge.`,
+    `Solid black: the finished arm, ${sizeText(trueSize, order.lengths)}.${blankIsArm(star) ? '' : ' Hatched: waste.'} Dashed blue beside a cut: the far side of the blade (${show(order.shop.saw.kerf)}).${chamfer === undefined ? '' : ` Dashed black: chamfer, ${show(chamfer)} wide, after all cuts.`} Every edge of the trial piece must meet its line.`,
     PRINT_CAUTION,
     SAW_CAUTION,
   ]

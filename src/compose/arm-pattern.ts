@@ -2,7 +2,7 @@ import { shapeExtents } from '../drawing/bounds.js'
 import { dimension } from '../drawing/dimension.js'
 import type { Drawing, Path, Shape } from '../drawing/model.js'
 import { chain, path } from '../drawing/shapes.js'
-import { blankCorners, chamferChain, kite, kiteOutline } from '../geometry/kite.js'
+import { blankCorners, blankIsArm, chamferChain, kite, kiteOutline } from '../geometry/kite.js'
 import { extentsOf } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
@@ -64,7 +64,16 @@ const armDimensions = ({ star, blank }: StarPlan, order: Order, left: number): S
   const oneLength = blank.side - star.tipEdge < SHOP
   const upright = dimension(point(left, 0), point(left, star.armStrip), 'up', left - 8, show(star.armStrip))
   return oneLength
-    ? [...dimension(tip, near, 'across', -13, `stop and blank side ${set(star.tipEdge)}`), ...upright]
+    ? [
+        ...dimension(
+          tip,
+          near,
+          'across',
+          -13,
+          `${blankIsArm(star) ? 'blank side' : 'stop and blank side'} ${set(star.tipEdge)}`,
+        ),
+        ...upright,
+      ]
     : [
         ...dimension(tip, near, 'across', -13, `stop ${set(star.tipEdge)}`),
         ...dimension(tip, low, 'across', -21, `blank side ${set(blank.side)}`),

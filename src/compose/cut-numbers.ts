@@ -81,7 +81,8 @@ const numberedCuts = (plan: StarPlan): NumberedCut[] => {
       { at: tip, outward: scale(slope, -1) },
     ],
   }
-  return blankIsArm(star) ? [first] : [joint('2', near, nearValley), joint('3', far, farValley), first]
+  const next: NumberedCut = { number: '1', setting: firstCut, ends: [{ at: centre, outward: slope }] }
+  return blankIsArm(star) ? [first, next] : [joint('2', near, nearValley), joint('3', far, farValley), first]
 }
 
 /** Straight on where there is room, else further out, else aside; on the line's end when there is no room at all. */

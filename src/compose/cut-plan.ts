@@ -2,6 +2,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
 import type { Plan, PlannedCut, StarPlan } from '../plan/plan.js'
+import type { WarningCode } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showSetting } from '../units/show.js'
@@ -26,10 +27,18 @@ export const cutPlan = ({ order, stars }: Plan): string =>
     '',
     ...stars.flatMap((plan) => [...starCard(plan, order), '']),
     ...listing('Changed by flags', order.overridden),
-    ...listing('Taken for granted, as the order does not say', order.assumed),
+    ...listing('Taken for granted, as the order does not say', assumptions(order, stars)),
     ...wrapColumns(`Safety: ${SAW_CAUTION}`, WIDTH, 0),
     '',
   ].join('\n')
+
+/** That the blade reaches across is taken for granted only where it is likely; else a warning says so. */
+const assumptions = ({ assumed, shop }: Order, stars: readonly StarPlan[]): string[] => {
+  const doubtful = stars.some(({ warnings }) => warnings.some(({ code }) => code === 'crosscut'))
+  return shop.saw.crosscut === undefined && !doubtful
+    ? [...assumed, 'the blade reaches across the board (crosscut)']
+    : [...assumed]
+}
 
 const listing = (heading: string, lines: readonly string[]): string[] =>
   lines.length === 0
@@ -51,9 +60,13 @@ const starCard = (plan: StarPlan, order: Order): string[] => {
     ...boardRows(plan, order),
     ...backingRows(plan, order),
     ...sawRows(plan, order),
-    ...plan.warnings.flatMap(({ text }) => wrapColumns(`  ! ${text}`, WIDTH, 4)),
+    ...warningLines(plan, (code) => code !== 'short-arm'),
   ]
 }
+
+/** What must be known before the first cut stands before it; the rest at the end. */
+const warningLines = ({ warnings }: StarPlan, wanted: (code: WarningCode) => boolean): string[] =>
+  warnings.filter(({ code }) => wanted(code)).flatMap(({ text }) => wrapColumns(`  ! ${text}`, WIDTH, 4))
 
 const row = (heading: string, text: string): string[] =>
   wrapColumns(`  ${heading.padEnd(HEADING)}${text}`, WIDTH, HEADING + 2)
@@ -89,7 +102,7 @@ const boardRows = (plan: StarPlan, { lengths, shop }: Order): string[] => {
   return [
     ...row(
       'Board',
-      `${show(star.armStrip)} wide; ${show(plan.boardPerStar)} of it for one star${length}; ${fixed(plan.yield * 100, 0)} % of that becomes star`,
+      `${showSetting(star.armStrip, lengths)} wide; ${show(plan.boardPerStar)} of it for one star${length}; ${fixed(plan.yield * 100, 0)} % of that becomes star`,
     ),
     ...row(
       'Blank',
@@ -104,7 +117,7 @@ const boardUseText = (
   arms: number,
   show: (length: Mm) => string,
 ): string => {
-  const price = board.price === undefined ? '' : `, ${fixed(board.price * boardsNeeded, 2)} in all`
+  const price = board.price === undefined ? '' : `, price ${fixed(board.price * boardsNeeded, 2)}`
   const boards = boardsNeeded === 1 ? '1 board' : `${boardsNeeded} boards`
   const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} is left over)`
   return `${arms} arms: ${boards} of ${show(board.width)} × ${show(board.length)}, ${blanksPerBoard} arms a board${price}${rip}`
@@ -146,6 +159,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
       `    ${cells.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  ')}`.trimEnd(),
     ),
     '',
+    ...warningLines(plan, (code) => code === 'short-arm'),
     ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),
     ...row(
       'Accuracy',

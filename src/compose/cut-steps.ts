@@ -16,52 +16,69 @@ export interface CutStep {
 }
 
 /**
- * The cuts in order, as they are made at the saw; one text each.
+ * The cuts in order, as they are made at the saw.
  *
- * The board's edge lies on the fence, the arm's tip at the stop's side. Seen so, all three cuts lean away from the tip
- * (the first one toward it when the tip angle is over 90°). Turned over about its long axis the arm shows the blade
- * the mirror image, and the cut face of cut 1 lies on the fence.
+ * With the fence along x, the wood at y > 0 and the tip at the origin, a joint cut leans away from the tip as it leaves
+ * the fence, so the saw's handle swings away from the stop that stands at the tip; the first cut leans the same way,
+ * and the other way when the tip angle is over 90°. Turned over about its long axis the arm shows the blade its mirror
+ * image, and the face of cut 1 lies on the fence. A wedge adds to the swing when its thick end is on the handle's side.
  */
-export const cutSteps = (plan: StarPlan, order: Order): CutStep[] => {
-  const { star, blank, firstCut, jointCut, stop } = plan
+export const cutSteps = (plan: StarPlan, order: Order): CutStep[] =>
+  blankIsArm(plan.star)
+    ? [firstStep(plan, order), rhombusStep(plan, order), ...wedgeSteps(plan)]
+    : [firstStep(plan, order), secondStep(plan, order), THIRD_STEP, ...wedgeSteps(plan)]
+
+const firstStep = (plan: StarPlan, order: Order): CutStep => {
+  const { blank, firstCut } = plan
   const set = (length: Mm) => showSetting(length, order.lengths)
-  const blade = mm(blank.pitch - blank.side)
-  const swing =
-    firstCut.miter < 0
-      ? ' The saw swings opposite to cuts 2 and 3.'
-      : firstCut.miter === 0
-        ? ''
-        : ' The saw swings to the same side for all cuts.'
-  const first = {
+  const blade = showLength(mm(blank.pitch - blank.side), order.lengths)
+  const tolerance = blankIsArm(plan.star)
+    ? 'more spoils the arm as well as less'
+    : 'a little more does no harm, less spoils the arm'
+  return {
     name: 'Cut 1',
-    text: `saw ${settingText(firstCut)}, board edge on the fence. The next cut 1 comes ${set(blank.pitch)} further on: ${set(blank.side)} of blank and ${showLength(blade, order.lengths)} of blade on the slant${blankIsArm(star) ? '' : '; a little more does no harm, less spoils the arm'}. Repeat by marks, or by a stop that is lifted away before the blade comes down.${blankIsArm(star) ? '' : swing}`,
+    text: `saw ${settingText(firstCut)}, board edge on the ${firstCut.wedge ? 'wedge' : 'fence'}. The next cut 1 comes ${set(blank.pitch)} further on: ${set(blank.side)} of blank and ${blade} of blade on the slant; ${tolerance}. Repeat by marks, or by a stop ${set(blank.side)} from the near side of the blade, its face cut to the slant, that is lifted away before the blade comes down.`,
   }
-  const wedge = firstCut.wedge || jointCut.wedge ? [WEDGE_STEP] : []
-  if (blankIsArm(star)) return [first, rhombusStep(star.armStrip, order), ...wedge]
-  const face =
-    firstCut.miter < 0 ? '; cut the face of the stop to the slanted edge, which overhangs the tip' : ''
-  return [
-    first,
-    {
-      name: 'Cut 2',
-      text: `saw ${settingText(jointCut)}, the same edge on the fence, the tip against a stop ${set(stop)} along the fence from the near side of the blade${face}. Arm clamped, offcut free.`,
-    },
-    {
-      name: 'Cut 3',
-      text: 'same saw, same stop. Turn the arm over so that the edge from cut 1 lies on the fence and the tip is at the stop again.',
-    },
-    ...wedge,
-  ]
 }
 
-const rhombusStep = (boardWidth: Mm, order: Order): CutStep => ({
+const secondStep = ({ firstCut, jointCut, stop }: StarPlan, order: Order): CutStep => {
+  const edge = jointCut.wedge
+    ? 'the same edge on the wedge'
+    : firstCut.wedge
+      ? 'wedge off, the same edge on the fence'
+      : 'the same edge on the fence'
+  const face = firstCut.miter < 0 ? ', its face cut to the slanted edge, which overhangs the tip' : ''
+  const swing =
+    firstCut.miter < 0 ? ' (at cut 1 the other way)' : firstCut.miter === 0 ? '' : ' (at cut 1 the same way)'
+  return {
+    name: 'Cut 2',
+    text: `saw ${settingText(jointCut)}, its handle swung away from the stop${swing}; ${edge}, the tip against a stop ${showSetting(stop, order.lengths)} along it from the near side of the blade${face}. Arm clamped, offcut free.`,
+  }
+}
+
+const THIRD_STEP: CutStep = {
+  name: 'Cut 3',
+  text: 'same saw, same stop. Turn the arm over so that the edge from cut 1 lies where the first edge lay and the tip is at the stop again.',
+}
+
+const rhombusStep = ({ star }: StarPlan, order: Order): CutStep => ({
   name: 'Rhombus',
-  text: `the blank is already the arm: with the board exactly ${showLength(boardWidth, order.lengths)} wide there are no cuts 2 and 3.`,
+  text: `the blank is already the arm: with the board exactly ${showSetting(star.armStrip, order.lengths)} wide there are no cuts 2 and 3.`,
 })
 
-const WEDGE_STEP: CutStep = {
-  name: 'Wedge',
-  text: 'cut to its angle and fastened to the fence, its thick end on the side the saw handle swings to; stops and marks are measured along it.',
+const wedgeSteps = ({ star, firstCut, jointCut }: StarPlan): CutStep[] => {
+  const wedges = [
+    ...(firstCut.wedge ? [`${showAngle(firstCut.wedge.angle)} for cut 1`] : []),
+    ...(jointCut.wedge && !blankIsArm(star) ? [`${showAngle(jointCut.wedge.angle)} for cuts 2 and 3`] : []),
+  ]
+  return wedges.length === 0
+    ? []
+    : [
+        {
+          name: 'Wedge',
+          text: `${wedges.join(', ')}, between fence and board, thick end on the side the saw handle swings to; clamped or screwed to the fence, no screw in the blade's path.`,
+        },
+      ]
 }
 
 /** `4° of the ring: 14.9 mm at the valley`, what a closure leaves at the last joint. */

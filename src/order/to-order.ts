@@ -21,13 +21,19 @@ export const toOrder = (
 ): Order => {
   const lengths = { units: units.shown, nearest: Number((written.nearest ?? DEFAULTS.nearest).slice(2)) }
   return {
-    title: written.title ?? 'Stars',
+    title: written.title ?? namesOf(written),
     lengths,
     shop: toShop(written.shop, units.written),
     stars: written.stars.map((star, index) => toStar(star, index, written.stars.length, where)),
     assumed: assumptions(written, (length) => showLength(length, lengths)),
     overridden,
   }
+}
+
+/** An order without a title goes by its stars. */
+const namesOf = ({ stars }: WrittenOrder): string => {
+  const names = stars.map((star, index) => starName(star, index, stars.length)).join(', ')
+  return names.length > 60 ? `${names.slice(0, 57)}...` : names
 }
 
 type WrittenShop = WrittenOrder['shop']
@@ -142,7 +148,6 @@ const assumptions = (
     ...(saw?.['reads-to'] === undefined
       ? [`the scale can be set to ${showAngle(DEFAULTS.readsTo)} (reads-to)`]
       : []),
-    ...(saw?.crosscut === undefined ? ['the blade reaches across the board (crosscut)'] : []),
     ...(stars.some(({ backing }) => backing && backing.inset === undefined)
       ? [`the backing stays ${show(DEFAULTS.inset)} inside the star (inset)`]
       : []),

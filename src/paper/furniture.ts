@@ -62,20 +62,30 @@ const pageText = (
   order: Order,
   corner: Point,
 ): Shape[] => {
-  const { windowAcross, windowAlong, rows, columns } = grid
+  const { windowAcross, windowAlong } = grid
   const left = corner.x + inches(RULER_INCHES) + TEXT_GAP
   const room = mm(corner.x + windowAcross - left)
   const frameSize = `${frameNumber(windowAcross, order)} × ${frameNumber(windowAlong, order)} ${order.lengths.units}`
-  const sheets =
-    rows * columns === 1 ? 'one sheet' : `${rows * columns} sheets: ${rows} down, ${columns} across`
-  const named = grid.words ? 'The words that go with the pattern' : `Page ${pageName(row, column)}, ${sheets}`
-  const rest = [named, ...neighbours(grid, row, column), `Scale 1:1. Frame ${frameSize}`]
+  const rest = [
+    pageLine(grid, row, column),
+    ...neighbours(grid, row, column),
+    `Scale 1:1. Frame ${frameSize}`,
+    'Hands 100 mm (4 in) off the blade',
+  ]
   const fitting =
     [SMALL, SMALLEST].find((height) => rest.every((text) => textWidth(text, height) <= room)) ?? SMALLEST
   return [
     heading(title, order.title, mm(windowAcross), point(corner.x, corner.y + STRIP_HEIGHT - 5)),
     ...rest.map((text, index) => label(text, point(left, corner.y + 13 - index * 4.2), { height: fitting })),
   ]
+}
+
+/** `Page 2B, 4 sheets: 2 down, 2 across`, and the sheet of words when there is one. */
+const pageLine = ({ rows, columns, words }: Grid, row: number, column: number): string => {
+  if (words === 'only') return 'The words that go with the pattern'
+  const sheets =
+    rows * columns === 1 ? 'one sheet' : `${rows * columns} sheets: ${rows} down, ${columns} across`
+  return `Page ${pageName(row, column)}, ${sheets}${words === 'apart' ? ', and one of words' : ''}`
 }
 
 /** The drawing's title, and the order's after it where there is room. */

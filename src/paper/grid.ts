@@ -14,13 +14,13 @@ export interface Grid {
   readonly overlap: number
   /** Lower left corner of the whole grid, in the drawing's coordinates. */
   readonly origin: Point
-  /** Is it the sheet of words that goes with a drawing? */
-  readonly words: boolean
+  /** Are the drawing's words on it, on a sheet apart, or is it that sheet? */
+  readonly words: 'with' | 'apart' | 'only'
 }
 
 /** What a page of the grid is called. */
 export const nameIn = ({ words }: Grid, row: number, column: number): string =>
-  words ? 'Words' : pageName(row, column)
+  words === 'only' ? 'Words' : pageName(row, column)
 
 /** Row number from the top and column letter from the left: `2B`. I and O are left out (ISO 5457), for 1 and 0. */
 export const pageName = (row: number, column: number): string => `${row + 1}${columnLetters(column)}`

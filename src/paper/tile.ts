@@ -40,11 +40,11 @@ export const layOnPaper = (drawing: Drawing, order: Order): Outcome<PrintedDrawi
  * seam runs through it, and whenever that takes no more sheets.
  */
 const partsOf = (drawing: Drawing, paper: Paper): Part[] => {
-  const whole = { shapes: drawing.shapes, grid: gridFor(drawing.shapes, paper, false) }
+  const whole = { shapes: drawing.shapes, grid: gridFor(drawing.shapes, paper, 'with') }
   if (count(whole) === 1 || drawing.words.length === 0) return [whole]
   const rest = drawing.shapes.filter((shape) => !drawing.words.includes(shape))
-  const figure = { shapes: rest, grid: gridFor(rest, paper, false) }
-  const words = { shapes: drawing.words, grid: gridFor(drawing.words, paper, true) }
+  const figure = { shapes: rest, grid: gridFor(rest, paper, 'apart') }
+  const words = { shapes: drawing.words, grid: gridFor(drawing.words, paper, 'only') }
   const apart = count(words) === 1 && (count(figure) === 1 || count(figure) + 1 <= count(whole))
   return apart ? [figure, words] : [whole]
 }
@@ -52,7 +52,7 @@ const partsOf = (drawing: Drawing, paper: Paper): Part[] => {
 const count = ({ grid }: Part): number => grid.columns * grid.rows
 
 /** Sheets upright or on their side, whichever takes fewer; the shapes stand in the middle of them. */
-const gridFor = (shapes: readonly Shape[], paper: Paper, words: boolean): Grid => {
+const gridFor = (shapes: readonly Shape[], paper: Paper, words: Grid['words']): Grid => {
   const { min, max } = shapeExtents(shapes)
   const needAcross = max.x - min.x + 2 * PADDING
   const needAlong = max.y - min.y + 2 * PADDING

@@ -68,7 +68,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
 const sawLimit = ({ firstCut, jointCut, star, tipAngles }: Draft, { saw }: Shop): Warning[] => {
   const beyond = [
     ...(firstCut.withinLimit ? [] : [wedgeWay('first cut', firstCut)]),
-    ...(jointCut.withinLimit ? [] : [wedgeWay('joint cuts', jointCut)]),
+    ...(jointCut.withinLimit || blankIsArm(star) ? [] : [wedgeWay('joint cuts', jointCut)]),
   ]
   if (beyond.length === 0) return []
   const within =
@@ -168,17 +168,22 @@ const nominalWidth = ({ order }: Draft, { units }: LengthStyle, show: Show): War
     : []
 }
 
-/** The hand holds the tip's side of the joint cut, where the piece is longest. */
+/** The hand holds the arm's side of the joint cut, at the tip or at the far valley, whichever is further away. */
 const shortArm = ({ star, jointCut }: Draft, show: Show): Warning[] => {
-  const beside = mm(star.tipEdge * Math.cos(toRadians(jointCut.miter)))
+  const beside = mm(
+    Math.max(
+      star.tipEdge * Math.cos(toRadians(jointCut.miter)),
+      star.jointEdge * Math.sin(toRadians(star.centreAngle)),
+    ),
+  )
   // A rhombus arm is done with the first cut, and there the hand holds the board.
   if (blankIsArm(star) && beside >= TINY) return []
   if (beside >= HAND_DISTANCE + HAND_WIDTH) return []
-  const left = beside > HAND_DISTANCE ? `only ${show(mm(beside - HAND_DISTANCE))} are` : 'nothing is'
+  const left = beside > HAND_DISTANCE ? `only ${show(mm(beside - HAND_DISTANCE))}` : 'nothing'
   const text =
     beside < TINY
       ? `The arm is only ${show(beside)} long beside the blade: too small for a miter saw. Use a fine hand saw and a miter box.`
-      : `At the joint cuts ${show(beside)} of wood lies beside the blade, and hands stay ${HAND_DISTANCE_TEXT} away: ${left} left to hold. Clamp the piece or use a jig with a hold-down.`
+      : `At the joint cuts ${show(beside)} of wood lies beside the blade, and hands stay ${HAND_DISTANCE_TEXT} away, which leaves ${left} to hold. Clamp the piece or use a jig with a hold-down.`
   return [{ code: 'short-arm', text }]
 }
 

@@ -137,6 +137,16 @@ describe('make', () => {
     expect(sums(folder)).toEqual(before)
   })
 
+  it('an order without a title goes by its stars, so that two of them do not mix', () => {
+    const star = ['--points', '5', '--tip-angle', '45', '--across', '300']
+    expect(starwright(['make', ...star, '--out', folder]).code).toBe(0)
+    const other = starwright(['make', ...star, '--name', 'Other', '--out', folder])
+    expect({ code: other.code, told: other.err.includes('another order, "Star"') }).toEqual({
+      code: 2,
+      told: true,
+    })
+  })
+
   it('does not follow a link out of the folder', () => {
     const elsewhere = join(folder, 'elsewhere')
     mkdirSync(elsewhere)
@@ -236,18 +246,18 @@ describe('draw', () => {
     expect(allFiles(folder)).toEqual([`chapel.${ending}`])
   })
 
-  it('does not overwrite a file of somebody else', () => {
+  it('does not overwrite a file unless it is told to', () => {
     const file = join(folder, 'mine.svg')
     writeFileSync(file, '<svg/>')
-    const { code, err } = starwright(['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', file])
-    expect({ code, told: err.includes('A file that starwright did not write is there.') }).toEqual({
+    const words = ['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', file]
+    const { code, err } = starwright(words)
+    expect({ code, told: err.includes('Another file of that name is there.') }).toEqual({
       code: 2,
       told: true,
     })
     expect(readFileSync(file, 'utf8')).toBe('<svg/>')
-    const own = join(folder, 'own.svg')
-    for (const _ of [1, 2])
-      expect(starwright(['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', own]).code).toBe(0)
+    expect(starwright([...words, '--replace']).code).toBe(0)
+    expect(starwright(words).code).toBe(0)
   })
 
   it('writes DXF R2000 on request', () => {

@@ -175,7 +175,7 @@ const MINIMAL_STAR = {
 describe('what an order leaves open', () => {
   test('in millimetres', () => {
     expect(orderOf({ text: 'stars: [{ points: 5, tip-angle: 45, board-width: 70 }]' })).toEqual({
-      title: 'Stars',
+      title: 'Star',
       lengths: { units: 'mm', nearest: 32 },
       shop: {
         saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
@@ -190,7 +190,6 @@ describe('what an order leaves open', () => {
         'the saw stops at 45° (saw-limit)',
         'the blade removes 2.4 mm (kerf)',
         'the scale can be set to 0.5° (reads-to)',
-        'the blade reaches across the board (crosscut)',
       ],
       overridden: [],
     })
@@ -202,7 +201,7 @@ units: in
 shop: { saw: { limit: 50 }, boards: [{ width: 3.5, length: 96 }], panels: [{ length: 48, width: 24 }], paper: {} }
 stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
     expect(orderOf({ text })).toEqual({
-      title: 'Stars',
+      title: 'Star',
       lengths: { units: 'in', nearest: 32 },
       shop: {
         saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
@@ -222,7 +221,6 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
       assumed: [
         'the blade removes 3/32 in (kerf)',
         'the scale can be set to 0.5° (reads-to)',
-        'the blade reaches across the board (crosscut)',
         'the backing stays 15/32 in inside the star (inset)',
       ],
       overridden: [],

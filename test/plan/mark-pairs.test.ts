@@ -1,15 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { Saw } from '../../src/order/order.js'
 import { markPairs } from '../../src/plan/mark-pairs.js'
-import { degrees, mm } from '../../src/units/convert.js'
+import { degrees } from '../../src/units/convert.js'
 import { SHAPES } from '../geometry/sweep.js'
-
-const saw = (limit: number, readsTo: number, detents: readonly number[] = []): Saw => ({
-  limit: degrees(limit),
-  kerf: mm(2.4),
-  readsTo: degrees(readsTo),
-  detents: detents.map(degrees),
-})
+import { saw } from './shop-orders.js'
 
 const SAWS: readonly (readonly [string, Saw])[] = [
   ['half degrees', saw(45, 0.5)],

@@ -3,14 +3,8 @@ import type { Order, Saw } from '../../src/order/order.js'
 import { parseOrder } from '../../src/order/parse.js'
 import { planOrder, type StarPlan } from '../../src/plan/plan.js'
 import { nearestMark, sawMarks, sawSetting, withinLimit } from '../../src/plan/saw-setting.js'
-import { degrees, mm } from '../../src/units/convert.js'
-
-const saw = (limit: number, readsTo: number, detents: readonly number[] = []): Saw => ({
-  limit: degrees(limit),
-  kerf: mm(2.4),
-  readsTo: degrees(readsTo),
-  detents: detents.map(degrees),
-})
+import { degrees } from '../../src/units/convert.js'
+import { saw } from './shop-orders.js'
 
 const SAWS: readonly (readonly [string, Saw])[] = [
   ['half degrees to 45', saw(45, 0.5)],

@@ -1,12 +1,22 @@
+import type { Saw } from '../../src/order/order.js'
 import { parseOrder } from '../../src/order/parse.js'
 import type { Outcome } from '../../src/order/problem.js'
 import { type Plan, planOrder, type StarPlan } from '../../src/plan/plan.js'
+import { degrees, mm } from '../../src/units/convert.js'
 import { planOf } from '../orders.js'
 
 type Keys = Readonly<Record<string, unknown>>
 
 /** A saw without marks in the way: it reaches far and its scale is fine. */
 export const FAR_SAW = { limit: 75, kerf: 2.4, 'reads-to': 0.5 }
+
+/** A saw with a limit, a scale step and detents, in degrees. */
+export const saw = (limit: number, readsTo: number, detents: readonly number[] = []): Saw => ({
+  limit: degrees(limit),
+  kerf: mm(2.4),
+  readsTo: degrees(readsTo),
+  detents: detents.map(degrees),
+})
 
 const orderText = (star: Keys, shop: Keys, rest: Keys): string =>
   JSON.stringify({ ...rest, shop, stars: [star] })
