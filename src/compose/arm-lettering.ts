@@ -74,7 +74,7 @@ export const armLettering = (plan: StarPlan, order: Order, drawn: readonly Shape
     place(
       edgeWords(
         'stop',
-        [-2, -5, -8, -12].map((x) => point(x, 1)),
+        [-3, -5, -8, -12].map((x) => point(x, 2.5)),
         'end',
       ),
     )
