@@ -12,7 +12,7 @@ export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from
 export type { Drawing, Label, Path, Shape } from './drawing/model.js'
 export { type InsetShape, insetLimit, insetOutline } from './geometry/inset.js'
 export { type Kite, kite, kiteOutline } from './geometry/kite.js'
-export type { Outline, Vertex } from './geometry/outline.js'
+export { extentsOf, type Outline, signedArea, type Vertex } from './geometry/outline.js'
 export type { Point } from './geometry/point.js'
 export {
   regularTipAngle,

@@ -55,12 +55,17 @@ type After = (handle: (typed: Typed) => Promise<number>) => (typed: Typed) => Pr
 /** Words that ask for help or for the completion of a word. */
 const ASKS = ['--help', '-h', 'help', '--get-yargs-completions']
 
+/** After these a lone `-` is a name, not standard input. */
+const NAMED_AFTER = ['--star', '--out', '--to']
+
 const commandLine = (words: readonly string[], after: After): Argv => {
   // Meanings and examples only where they will be shown: yargs lays out the whole help on every run.
   const told = words.some((word) => ASKS.includes(word))
   // yargs loses a lone `-` among positionals.
   const line = yargs(
-    words.map((word, index) => (word === '-' && !words[index - 1]?.startsWith('--') ? STANDARD_INPUT : word)),
+    words.map((word, index) =>
+      word === '-' && !NAMED_AFTER.includes(words[index - 1] ?? '') ? STANDARD_INPUT : word,
+    ),
   )
   for (const command of COMMANDS) addCommand(line, command, told, after)
   return line
