@@ -30,6 +30,8 @@ export interface DrawnFile {
 /** Everything an order comes to. */
 export interface MadeOrder {
   readonly plan: Plan
+  /** The cut plan as text. */
+  readonly card: string
   readonly drawings: readonly DrawnFile[]
   readonly files: readonly MadeFile[]
 }
@@ -56,9 +58,10 @@ export const makeOrder = async (
     )
   }
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
-  files.push({ path: 'cut-plan.txt', content: cutPlan(plan.value) })
-  files.push({ path: 'index.html', content: overview(plan.value, shown) })
-  return done({ plan: plan.value, drawings: printed.value, files })
+  const card = cutPlan(plan.value)
+  files.push({ path: 'cut-plan.txt', content: card })
+  files.push({ path: 'index.html', content: overview(plan.value, shown, card) })
+  return done({ plan: plan.value, card, drawings: printed.value, files })
 }
 
 /** Every drawing of every star, laid on the order's paper. */

@@ -1,4 +1,3 @@
-import { cutPlan } from '../compose/cut-plan.js'
 import { sizeText } from '../compose/size-text.js'
 import { type MadeOrder, makeOrder } from '../make.js'
 import { writeOrder } from './files.js'
@@ -18,7 +17,7 @@ export const make = async (typed: Typed): Promise<number> => {
   if (!made.ok) return tellProblems(made.problems)
   const written = await writeOrder(folder, { title: made.value.plan.order.title, files: made.value.files })
   if (!written.ok) return tellProblems(written.problems)
-  if (!quiet) say(`${cutPlan(made.value.plan)}\n${madeText(made.value, folder, written.value)}`)
+  if (!quiet) say(`${made.value.card}\n${madeText(made.value, folder, written.value)}`)
   return EXIT.done
 }
 

@@ -3,11 +3,10 @@ import { dimension } from '../drawing/dimension.js'
 import type { Drawing, Path, Shape } from '../drawing/model.js'
 import { chain, path } from '../drawing/shapes.js'
 import { blankCorners, blankIsArm, chamferChain, kite, kiteOutline } from '../geometry/kite.js'
-import { extentsOf } from '../geometry/outline.js'
+import { outlineSize } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { mm } from '../units/convert.js'
 import { showLength, showSetting } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { boardLines, kerfLines, OVERRUN, wasteLines } from './arm-cuts.js'
@@ -23,10 +22,7 @@ import { noteBlock, noteWidth } from './note-block.js'
 export const armPattern = (plan: StarPlan, order: Order): Drawing => {
   const { star, blank } = plan
   const arm = kiteOutline(kite(star))
-  const extents = extentsOf([arm])
-  if (!extents) throw new Error('a kite has extents')
-  const trueSize = { across: mm(extents.max.x - extents.min.x), height: mm(extents.max.y - extents.min.y) }
-
+  const trueSize = outlineSize(arm)
   const lines = [...boardLines(plan), ...wasteLines(plan), ...kerfLines(plan, order.shop.saw.kerf)]
   const outline = path('PATTERN', arm)
   const corners = blankCorners(star, blank.side)

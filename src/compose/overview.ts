@@ -1,9 +1,9 @@
+import { escaped } from '../drawing/markup.js'
 import type { Drawing } from '../drawing/model.js'
 import { blankIsArm } from '../geometry/kite.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
 import { showLength, showSetting } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
-import { cutPlan } from './cut-plan.js'
 import { settingText } from './cut-steps.js'
 import { sizeText } from './size-text.js'
 
@@ -24,8 +24,16 @@ const PURPOSE: Readonly<Record<string, string>> = {
   backing: 'Cut only the layer CUT-OUTSIDE; NOTE and GUIDE are to read. Or print it and saw by hand.',
 }
 
-/** A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it. */
-export const overview = (plan: Plan, drawings: readonly ShownDrawing[]): string => `<!doctype html>
+/**
+ * A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it.
+ *
+ * @param card the cut plan as text
+ */
+export const overview = (
+  plan: Plan,
+  drawings: readonly ShownDrawing[],
+  card: string,
+): string => `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
@@ -41,7 +49,7 @@ ${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 <section>
 <h2>Cut plan</h2>
 <p><a href="cut-plan.txt">cut-plan.txt</a></p>
-<pre>${escaped(cutPlan(plan))}</pre>
+<pre>${escaped(card)}</pre>
 </section>
 </body>
 </html>
@@ -78,9 +86,6 @@ ${escaped(PURPOSE[drawing.kind] ?? '')}<br>
 ${link('pdf', `PDF, ${sheets === 1 ? '1 sheet' : `${sheets} sheets`}`)} · ${link('svg', 'SVG')} · ${link('dxf', 'DXF')}</figcaption>
 </figure>`
 }
-
-const escaped = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
 
 const STYLE = `
 body { font: 1.05rem/1.5 system-ui, sans-serif; max-width: 72rem; margin: 2rem auto; padding: 0 1rem; color: #222; background: #fff }

@@ -3,7 +3,7 @@ import { dimension } from '../drawing/dimension.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { centredLabel, cross, line, path, ring } from '../drawing/shapes.js'
 import { blankIsArm } from '../geometry/kite.js'
-import { type Extents, extentsOf } from '../geometry/outline.js'
+import { boxOf, type Extents } from '../geometry/outline.js'
 import { add, direction, type Point, point, scale } from '../geometry/point.js'
 import { starOutline } from '../geometry/star.js'
 import type { Order } from '../order/order.js'
@@ -22,8 +22,7 @@ import { sizeText } from './size-text.js'
 export const starMat = (plan: StarPlan, order: Order): Drawing => {
   const { star } = plan
   const outline = starOutline(star)
-  const extents = extentsOf([outline])
-  if (!extents) throw new Error('a star has extents')
+  const extents = boxOf([outline])
   const trueSize = { across: star.across, height: star.height }
   const corners = outline.vertices
   const valleys = corners.filter((_, corner) => corner % 2 === 1)

@@ -1,4 +1,4 @@
-import { type Extents, extentsOf, type Outline } from '../geometry/outline.js'
+import { boxOf, type Extents, type Outline } from '../geometry/outline.js'
 import { add, type Point, point, turn } from '../geometry/point.js'
 import type { Radians } from '../units/brand.js'
 import { TAIL, textWidth } from './lettering.js'
@@ -17,12 +17,9 @@ export const labelBox = ({ text, height, at, anchor, turn: reading }: Label): re
 /** The box around everything drawn, lettering included; lines are taken without their width. */
 export const drawingExtents = (drawing: Drawing): Extents => shapeExtents(drawing.shapes)
 
-export const shapeExtents = (shapes: readonly Shape[]): Extents => {
-  const extents = extentsOf(
+export const shapeExtents = (shapes: readonly Shape[]): Extents =>
+  boxOf(
     shapes.map(
       (shape): Outline => (shape.kind === 'path' ? shape : { vertices: labelBox(shape), closed: true }),
     ),
   )
-  if (!extents) throw new RangeError('an empty drawing has no extents')
-  return extents
-}

@@ -1,3 +1,5 @@
+import type { Mm } from '../units/brand.js'
+import { mm } from '../units/convert.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { distance, type Point, point } from './point.js'
 
@@ -96,6 +98,19 @@ export const extentsOf = (outlines: Iterable<Outline>): Extents | undefined => {
     for (const { arc } of edges(outline)) if (arc) arcExtremes(arc).forEach(include)
   }
   return left <= right ? { min: point(left, bottom), max: point(right, top) } : undefined
+}
+
+/** The same for outlines that have a vertex; a programmer's mistake when they have none. */
+export const boxOf = (outlines: Iterable<Outline>): Extents => {
+  const extents = extentsOf(outlines)
+  if (!extents) throw new RangeError('an empty drawing has no extents')
+  return extents
+}
+
+/** Width and height of the box around one outline. */
+export const outlineSize = (outline: Outline): { readonly across: Mm; readonly height: Mm } => {
+  const { min, max } = boxOf([outline])
+  return { across: mm(max.x - min.x), height: mm(max.y - min.y) }
 }
 
 /** The points of an arc that face +x, +y, -x and -y, where the arc passes them. */

@@ -15,7 +15,7 @@ export const polar = (radius: number, direction: Radians): Point => ({
 })
 
 export const add = (a: Point, b: Point): Point => ({ x: a.x + b.x, y: a.y + b.y })
-const subtract = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y })
+export const subtract = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y })
 export const scale = (a: Point, factor: number): Point => ({ x: a.x * factor, y: a.y * factor })
 export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y)
 

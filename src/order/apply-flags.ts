@@ -1,5 +1,5 @@
 import { type FlagValues, ORDER_FLAGS, type OrderFlag, SHAPE_KEYS, SIZE_KEYS } from './flags.js'
-import { type Group, isGroup } from './group.js'
+import { asList, type Group, isGroup } from './group.js'
 import { harmless, type Problem, showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
 import { isNamed, noSuchStar, starName } from './star-name.js'
@@ -93,7 +93,7 @@ const plain = (value: unknown): string =>
 /** The star the star flags are for; an order that has none yet gets its first. */
 const targetStar = (order: Group, star: string | undefined): { index: number } | { problem: Problem } => {
   order.stars ??= [{}]
-  const stars = Array.isArray(order.stars) ? order.stars : []
+  const stars = asList(order.stars)
   const names = stars.map((entry, position) => starName(entry, position, stars.length))
   if (star !== undefined) {
     const index = names.findIndex((name) => isNamed(name, star))
@@ -111,8 +111,8 @@ const targetStar = (order: Group, star: string | undefined): { index: number } |
 
 /** Takes away what a shape or size flag replaces; gives the star as it was. */
 const makeRoom = (order: Group, index: number, given: readonly OrderFlag[]): Group => {
-  const stars = Array.isArray(order.stars) ? order.stars : []
-  const star: unknown = stars[index]
+  const stars = asList(order.stars)
+  const star = stars[index]
   if (!isGroup(star)) return {}
   const before = { ...star }
   const names = new Set(given.map(({ name }) => name))

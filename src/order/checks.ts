@@ -18,7 +18,7 @@ export const crossChecks = (root: unknown, units: Units): PathProblem[] => {
   const order = asGroup(root)
   if (!order) return []
   const shop = asGroup(order.shop)
-  const stars = Array.isArray(order.stars) ? order.stars : []
+  const stars = asList(order.stars)
   return [
     ...paperChecks(asGroup(shop?.paper)),
     ...detentChecks(asGroup(shop?.saw)),

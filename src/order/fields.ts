@@ -4,8 +4,9 @@ import { degrees, mm, toInches } from '../units/convert.js'
 import { readAngle } from '../units/read-angle.js'
 import { readLength, type Units } from '../units/read-length.js'
 import { trimmed } from '../units/show.js'
-import { WHOLE } from '../units/tolerance.js'
+import { toStep } from '../units/step.js'
 import { didYouMean } from './did-you-mean.js'
+import { sentences } from './problem.js'
 
 /*
  * The kinds of value an order's keys can have. Each takes `says`, what the key means (it becomes the schema's
@@ -17,8 +18,6 @@ interface Meaning {
   readonly wayOut?: string
 }
 
-const sentence = (...parts: readonly (string | undefined)[]): string => parts.filter(Boolean).join(' ')
-
 export interface LengthRange extends Meaning {
   readonly least: number
   readonly most: number
@@ -29,17 +28,17 @@ export const lengthField = (units: Units, { says, wayOut, least, most }: LengthR
   const bounds = `from ${showBound(least, units, Math.ceil)} to ${showBound(most, units, Math.floor)}`
   const allowed = `Allowed: a length ${bounds}, written like ${exampleWithin(least, most, units)}.`
   return v.pipe(
-    v.union([v.string(), v.number()], sentence(allowed, wayOut)),
+    v.union([v.string(), v.number()], sentences(allowed, wayOut)),
     v.description(says),
     v.metadata({ length: true }),
     v.rawTransform<string | number, Mm>(({ dataset, addIssue, NEVER }) => {
       const reading = readLength(dataset.value, units)
       if ('refused' in reading) {
-        addIssue({ message: sentence(`${capital(reading.refused)}.`, allowed, wayOut) })
+        addIssue({ message: sentences(`${capital(reading.refused)}.`, allowed, wayOut) })
         return NEVER
       }
       if (reading.length < least || reading.length > most) {
-        addIssue({ message: sentence(otherUnit(dataset.value, units, least, most), allowed, wayOut) })
+        addIssue({ message: sentences(otherUnit(dataset.value, units, least, most), allowed, wayOut) })
         return NEVER
       }
       return reading.length
@@ -68,13 +67,7 @@ const otherUnit = (
 const showBound = (bound: number, units: Units, inward: (value: number) => number): string => {
   const value = units === 'mm' ? bound : toInches(mm(bound))
   const digits = value < 1 ? 3 : value < 10 ? 2 : value < 100 ? 1 : 0
-  const step = 10 ** digits
-  // A bound that is a whole number of steps but for rounding noise stays what it is.
-  const steps =
-    Math.abs(value * step - Math.round(value * step)) < WHOLE
-      ? Math.round(value * step)
-      : inward(value * step)
-  return `${trimmed(steps / step, digits)} ${units}`
+  return `${trimmed(toStep(value, 10 ** -digits, inward), digits)} ${units}`
 }
 
 const EXAMPLES = [
@@ -98,16 +91,16 @@ export const angleField = ({ says, wayOut, above, most, inclusive = false }: Ang
   const range = inclusive ? `from ${above} to ${most}` : `of more than ${above} and up to ${most}`
   const allowed = `Allowed: an angle ${range} degrees, written like 45, 22.5 or 31,5°.`
   return v.pipe(
-    v.union([v.string(), v.number()], sentence(allowed, wayOut)),
+    v.union([v.string(), v.number()], sentences(allowed, wayOut)),
     v.description(says),
     v.rawTransform<string | number, Degrees>(({ dataset, addIssue, NEVER }) => {
       const reading = readAngle(dataset.value)
       if ('refused' in reading) {
-        addIssue({ message: sentence(`${capital(reading.refused)}.`, allowed, wayOut) })
+        addIssue({ message: sentences(`${capital(reading.refused)}.`, allowed, wayOut) })
         return NEVER
       }
       if (reading.angle > most || reading.angle < above || (reading.angle === above && !inclusive)) {
-        addIssue({ message: sentence(allowed, wayOut) })
+        addIssue({ message: sentences(allowed, wayOut) })
         return NEVER
       }
       return degrees(reading.angle)
@@ -129,7 +122,7 @@ export const amountField = (range: NumberRange) => countField(range, false)
 const COMMA_REFUSED = 'The comma can mean thousands or decimals: leave it out, or write a point.'
 
 const countField = ({ says, wayOut, least, most }: NumberRange, whole: boolean) => {
-  const allowed = sentence(
+  const allowed = sentences(
     `Allowed: a ${whole ? 'whole number' : 'number'} from ${trimmed(least, 2)} to ${trimmed(most, 2)}.`,
     wayOut,
   )
@@ -147,7 +140,7 @@ const countField = ({ says, wayOut, least, most }: NumberRange, whole: boolean) 
             : Number.NaN
       if (!(count >= least && count <= most) || (whole && !Number.isInteger(count))) {
         const thousands = typeof value === 'string' && /\d,\d{3}$/.test(value)
-        addIssue({ message: sentence(thousands ? COMMA_REFUSED : undefined, allowed) })
+        addIssue({ message: sentences(thousands ? COMMA_REFUSED : undefined, allowed) })
         return NEVER
       }
       return count
@@ -167,7 +160,7 @@ export const textField = ({ says, longest }: TextRange) => {
   const allowed = `Allowed: 1 to ${longest} characters on one line: Western European letters, digits, spaces and - _ . , : ' ( ) + & # !`
   return v.pipe(
     v.string(({ input }) =>
-      sentence(
+      sentences(
         typeof input === 'object' || input === undefined ? undefined : 'Put quotes around it.',
         allowed,
       ),
@@ -179,7 +172,7 @@ export const textField = ({ says, longest }: TextRange) => {
       if (text === '' || text.length > longest || strange !== undefined) {
         const why =
           strange === undefined ? undefined : `The character ${characterName(strange)} cannot be lettered.`
-        addIssue({ message: sentence(why, allowed) })
+        addIssue({ message: sentences(why, allowed) })
         return NEVER
       }
       return text
@@ -200,7 +193,7 @@ export const choiceField = <const Words extends readonly [string, ...string[]]>(
 ) =>
   v.pipe(
     v.picklist(words, ({ input }) =>
-      sentence(
+      sentences(
         typeof input === 'string' ? guess(input, told) : undefined,
         `Allowed: ${listed(told)}.`,
         wayOut,

@@ -18,6 +18,10 @@ export type Outcome<Value> =
 export const done = <Value>(value: Value): Outcome<Value> => ({ ok: true, value })
 export const refused = (problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems })
 
+/** Sentences one after the other; those that are not there are passed over. */
+export const sentences = (...parts: readonly (string | undefined)[]): string =>
+  parts.filter(Boolean).join(' ')
+
 /** `stars[0].tip-angle, line 12: given 190. A 5-point star needs …` on one line, with nothing in it that can act. */
 export const showProblem = ({ place, line, given, advice }: Problem): string =>
   harmless(`${place}${line === undefined ? '' : `, line ${line}`}: given ${given}. ${advice}`)

@@ -1,5 +1,5 @@
 import { didYouMean } from './did-you-mean.js'
-import { type Problem, showGiven } from './problem.js'
+import { type Problem, sentences, showGiven } from './problem.js'
 
 /** The star's written name, or the one it gets from its place in the order. */
 export const starName = (star: unknown, index: number, count: number): string => {
@@ -35,7 +35,8 @@ export const isNamed = (name: string, wanted: string): boolean => fileNameOf(nam
 export const noSuchStar = (wanted: string, names: readonly string[]): Problem => ({
   place: '--star',
   given: showGiven(wanted),
-  advice: [didYouMean(wanted, names), `Allowed: ${names.map((name) => showGiven(name)).join(', ')}.`]
-    .filter(Boolean)
-    .join(' '),
+  advice: sentences(
+    didYouMean(wanted, names),
+    `Allowed: ${names.map((name) => showGiven(name)).join(', ')}.`,
+  ),
 })

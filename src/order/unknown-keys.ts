@@ -2,7 +2,7 @@ import type { GenericSchema } from 'valibot'
 import { didYouMean } from './did-you-mean.js'
 import { ORDER_FLAGS, orderPath } from './flags.js'
 import { isGroup } from './group.js'
-import { type Problem, showGiven } from './problem.js'
+import { type Problem, sentences, showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
 import { bareNode, groupsWith, type SchemaNode, schemaNode } from './schema-node.js'
 
@@ -50,7 +50,7 @@ const unknownKey = (
     }
   }
   const hint = belongsTo(order, key, value) ?? didYouMean(key, allowed)
-  return { path, given, advice: [hint, keysAllowed(allowed)].filter(Boolean).join(' ') }
+  return { path, given, advice: sentences(hint, keysAllowed(allowed)) }
 }
 
 /** A key, or a flag's word, that stands in the wrong place: where it belongs, when there is one such place. */

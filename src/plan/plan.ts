@@ -1,6 +1,6 @@
 import { insetLimit, insetOutline, jointCovered } from '../geometry/inset.js'
 import { blankIsArm, kiteArea, kiteWidth } from '../geometry/kite.js'
-import { extentsOf, type Outline } from '../geometry/outline.js'
+import { type Outline, outlineSize } from '../geometry/outline.js'
 import { regularTipAngle, type Star, solveStar } from '../geometry/star.js'
 import type { BackingOrder, Order, Shop, StarOrder } from '../order/order.js'
 import { done, type Outcome, type Problem, refused } from '../order/problem.js'
@@ -25,7 +25,7 @@ export interface Plan {
 export interface StarPlan {
   readonly order: StarOrder
   readonly star: Star
-  readonly kite: { readonly width: Mm /** mm² */; readonly area: number }
+  readonly kite: KiteMeasures
   readonly blank: Blank
   readonly firstCut: PlannedCut
   /** Both joint cuts share one setting and one stop. */
@@ -48,6 +48,13 @@ export interface StarPlan {
   readonly gapPerTenth: Mm
   readonly backing?: BackingPlan
   readonly warnings: readonly Warning[]
+}
+
+export interface KiteMeasures {
+  /** Valley to valley. */
+  readonly width: Mm
+  /** In mm². */
+  readonly area: number
 }
 
 export interface PlannedCut extends SawSetting {
@@ -161,13 +168,10 @@ const plannedCut = (
 
 const planBacking = (star: Star, backing: BackingOrder): BackingPlan => {
   const outline = insetOutline(star, backing.shape, backing.inset)
-  const extents = extentsOf([outline])
-  if (!extents) throw new Error('an outline has extents')
   return {
     ...backing,
+    ...outlineSize(outline),
     outline,
-    across: mm(extents.max.x - extents.min.x),
-    height: mm(extents.max.y - extents.min.y),
     covers: jointCovered(star, backing.shape, backing.inset),
   }
 }

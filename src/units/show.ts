@@ -1,7 +1,8 @@
 import type { Degrees, Mm } from './brand.js'
 import { MM_PER_INCH, mm, toInches } from './convert.js'
 import type { Units } from './read-length.js'
-import { SHOP, WHOLE } from './tolerance.js'
+import { toStep } from './step.js'
+import { SHOP } from './tolerance.js'
 
 /** How lengths are shown: the order's units, and for inches the finest fraction (32 means 1/32). */
 export interface LengthStyle {
@@ -25,13 +26,8 @@ export const showAtMost = (length: Mm, style: LengthStyle): string =>
 export const showAtLeast = (length: Mm, style: LengthStyle): string =>
   showLength(stepped(length, style, Math.ceil), style)
 
-/** The length moved to a step of what is shown; a length on a step but for rounding noise stays there. */
-const stepped = (length: Mm, { units, nearest }: LengthStyle, round: (steps: number) => number): Mm => {
-  const step = units === 'mm' ? 0.1 : MM_PER_INCH / nearest
-  const steps = length / step
-  const whole = Math.round(steps)
-  return mm((Math.abs(steps - whole) < WHOLE ? whole : round(steps)) * step)
-}
+const stepped = (length: Mm, { units, nearest }: LengthStyle, round: (steps: number) => number): Mm =>
+  mm(toStep(length, units === 'mm' ? 0.1 : MM_PER_INCH / nearest, round))
 
 /** As {@link showLength} without the unit, for tables whose heading names it. */
 export const showNumber = (length: Mm, style: LengthStyle): string =>

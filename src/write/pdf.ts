@@ -3,7 +3,7 @@ import { LAYERS, layerOf, type Pen, penOf } from '../drawing/layers.js'
 import { CAP_HEIGHT } from '../drawing/lettering.js'
 import type { Label, Path, Shape } from '../drawing/model.js'
 import { type Arc, edges } from '../geometry/outline.js'
-import { type Point, point } from '../geometry/point.js'
+import { type Point, point, subtract } from '../geometry/point.js'
 import type { Page, PrintedDrawing } from '../paper/page.js'
 import { toDegrees, toPoints } from '../units/convert.js'
 
@@ -49,7 +49,7 @@ export const writePdf = async ({ drawing, pages }: PrintedDrawing): Promise<Uint
   const extents = new Map(culled ? drawing.shapes.map((shape) => [shape, shapeExtents([shape])]) : [])
   for (const page of pages) {
     addPage(document, page)
-    const [low, high] = [minus(page.window.min, page.shift), minus(page.window.max, page.shift)]
+    const [low, high] = [subtract(page.window.min, page.shift), subtract(page.window.max, page.shift)]
     const visible = page.shapes.filter((shape) => {
       const box = extents.get(shape)
       if (!box) return true
@@ -73,8 +73,6 @@ const loadPdfkit = async () => {
   if (registerStdFonts) registerStdFonts((await import('pdfkit/standard-fonts/Helvetica')).default)
   return pdfkit.default
 }
-
-const minus = (a: Point, b: Point): Point => point(a.x - b.x, a.y - b.y)
 
 const collect = (document: Document): Promise<Uint8Array> =>
   new Promise((resolve, reject) => {

@@ -1,6 +1,7 @@
 import { drawingExtents } from '../drawing/bounds.js'
 import { LAYERS, type Layer, PENS, type Pen, penOf } from '../drawing/layers.js'
 import { CAP_HEIGHT } from '../drawing/lettering.js'
+import { escaped } from '../drawing/markup.js'
 import type { Drawing, Label } from '../drawing/model.js'
 import { distance, type Point, point } from '../geometry/point.js'
 import { toDegrees } from '../units/convert.js'
@@ -117,7 +118,3 @@ const textElement = (label: Label, layer: Layer, corner: Point): string[] => {
     `<text x="${x}" y="${y}" ${letters}${anchor}${turned} fill="${layer.colour}" stroke="none">${escaped(text)}</text>`,
   ]
 }
-
-const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
-
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => ESCAPES[sign] ?? sign)
