@@ -1,5 +1,5 @@
-import { shapeExtents } from '../drawing/bounds.js'
 import { dimension } from '../drawing/dimension.js'
+import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Path, Shape } from '../drawing/model.js'
 import { chain, path } from '../drawing/shapes.js'
 import { blankCorners, blankIsArm, chamferChain, kite, kiteOutline } from '../geometry/kite.js'
@@ -13,7 +13,6 @@ import { boardLines, kerfLines, OVERRUN, wasteLines } from './arm-cuts.js'
 import { angleArcs, armLettering } from './arm-lettering.js'
 import { armNotes } from './arm-notes.js'
 import { cutNumbers } from './cut-numbers.js'
-import { noteBlock, noteWidth } from './note-block.js'
 
 /**
  * One arm on its board, as it lies at the saw: the lower edge is the fence's. The tip is at the origin, the board
@@ -31,22 +30,17 @@ export const armPattern = (plan: StarPlan, order: Order): Drawing => {
   const drawn = [outline, ...lines, ...chamferLine(plan), ...angleArcs(plan), ...dimensions]
   const numbers = cutNumbers(plan, drawn)
   const lettered = armLettering(plan, order, [...drawn, ...numbers])
-  const shapes = [...drawn, ...numbers, ...lettered]
-
-  const figure = shapeExtents(shapes)
-  const notes = noteBlock(
-    `${plan.order.name}: arm, ${plan.arms} to cut`,
-    armNotes(plan, order, trueSize),
-    point(figure.min.x, figure.min.y - 4),
-    noteWidth(figure),
-  )
-  return {
+  return notedDrawing({
     kind: 'arm-pattern',
     title: `${plan.order.name}: arm pattern`,
     trueSize,
-    shapes: [...shapes, ...notes],
-    words: notes,
-  }
+    figure: [...drawn, ...numbers, ...lettered],
+    notes: {
+      title: `${plan.order.name}: arm, ${plan.arms} to cut`,
+      lines: armNotes(plan, order, trueSize),
+    },
+    pieces: [arm],
+  })
 }
 
 const chamferLine = ({ star, order }: StarPlan): Path[] =>

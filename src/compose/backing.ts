@@ -1,4 +1,5 @@
 import { labelBox } from '../drawing/bounds.js'
+import { notedDrawing } from '../drawing/drawing.js'
 import { SMALL, TAIL } from '../drawing/lettering.js'
 import type { Drawing, Label, Shape } from '../drawing/model.js'
 import { cross, label, path } from '../drawing/shapes.js'
@@ -30,12 +31,18 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
     `drawn in mm, inset ${showLength(plate.inset, order.lengths)}`,
     'true size, no kerf allowance',
   ]
-  const shapes: Shape[] = [
+  const figure: Shape[] = [
     path('CUT-OUTSIDE', plate.outline),
     ...cross('GUIDE', point(0, 0), CROSS),
     ...noteInside(lines, insetLimit(plan.star, plate.shape) - plate.inset),
   ]
-  return { kind: 'backing', title: `${plan.order.name}: backing`, trueSize, shapes, words: [] }
+  return notedDrawing({
+    kind: 'backing',
+    title: `${plan.order.name}: backing`,
+    trueSize,
+    figure,
+    pieces: [plate.outline],
+  })
 }
 
 /**

@@ -1,9 +1,9 @@
-import { shapeExtents } from '../drawing/bounds.js'
 import { dimension } from '../drawing/dimension.js'
+import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { centredLabel, cross, line, path, ring } from '../drawing/shapes.js'
 import { blankIsArm } from '../geometry/kite.js'
-import { boxOf, type Extents } from '../geometry/outline.js'
+import { boxOf, closedOutline, type Extents, type Outline } from '../geometry/outline.js'
 import { add, direction, type Point, point, scale } from '../geometry/point.js'
 import { starOutline } from '../geometry/star.js'
 import type { Order } from '../order/order.js'
@@ -12,7 +12,6 @@ import { degrees, toRadians } from '../units/convert.js'
 import { showAngle, showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { PRINT_CAUTION } from './cautions.js'
-import { noteBlock, noteWidth } from './note-block.js'
 import { sizeText } from './size-text.js'
 
 /**
@@ -27,28 +26,29 @@ export const starMat = (plan: StarPlan, order: Order): Drawing => {
   const corners = outline.vertices
   const valleys = corners.filter((_, corner) => corner % 2 === 1)
   const tips = corners.filter((_, corner) => corner % 2 === 0)
-  const shapes: Shape[] = [
-    path('PATTERN', outline),
-    ...valleys.map((valley) => line('PATTERN', point(0, 0), valley, 'narrow')),
-    ...centreMarks(plan, tips),
-    ...armNumbers(plan, tips),
-    ...matDimensions(plan, order, extents, corners),
-  ]
-  const width = noteWidth(shapeExtents(shapes))
-  const notes = noteBlock(
-    `${plan.order.name}: star mat`,
-    matNotes(plan, order, trueSize),
-    point(-width / 2, extents.min.y - 22),
-    width,
-  )
-  return {
+  return notedDrawing({
     kind: 'star-mat',
     title: `${plan.order.name}: star mat`,
     trueSize,
-    shapes: [...shapes, ...notes],
-    words: notes,
-  }
+    figure: [
+      path('PATTERN', outline),
+      ...valleys.map((valley) => line('PATTERN', point(0, 0), valley, 'narrow')),
+      ...centreMarks(plan, tips),
+      ...armNumbers(plan, tips),
+      ...matDimensions(plan, order, extents, corners),
+    ],
+    notes: { title: `${plan.order.name}: star mat`, lines: matNotes(plan, order, trueSize) },
+    pieces: armOutlines(corners),
+  })
 }
+
+/** The kites the mat is laid with. */
+const armOutlines = (corners: readonly Point[]): Outline[] =>
+  corners.flatMap((tip, corner) => {
+    if (corner % 2 === 1) return []
+    const [before, after] = [corners.at(corner - 1), corners[corner + 1]]
+    return before && after ? [closedOutline([point(0, 0), before, tip, after])] : []
+  })
 
 /** A cross and ring at the centre, and a short line beyond each tip on the arm's axis. */
 const centreMarks = ({ star }: StarPlan, tips: readonly Point[]): Shape[] => {

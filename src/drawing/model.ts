@@ -10,9 +10,19 @@ export interface Drawing {
   readonly title: string
   /** Overall size of the thing drawn (not of the sheet): the number to check in another program. */
   readonly trueSize: { readonly across: Mm; readonly height: Mm }
+  /** Everything but the notes. */
+  readonly figure: readonly Shape[]
+  /** What is said in words; on paper it may stand wherever there is room. */
+  readonly notes?: Notes
+  /** The figure, with the notes below it. */
   readonly shapes: readonly Shape[]
-  /** Those of the shapes that only say things in words, and may go on a sheet of their own. */
-  readonly words: readonly Shape[]
+  /** Closed outlines of wood or panel, inside the figure, that no seam between two pages should cut. */
+  readonly pieces: readonly Outline[]
+}
+
+export interface Notes {
+  readonly title: string
+  readonly lines: readonly string[]
 }
 
 export type Shape = Path | Label

@@ -41,10 +41,11 @@ export const layOnPaper = (drawing: Drawing, order: Order): Outcome<PrintedDrawi
  */
 const partsOf = (drawing: Drawing, paper: Paper): Part[] => {
   const whole = { shapes: drawing.shapes, grid: gridFor(drawing.shapes, paper, 'with') }
-  if (count(whole) === 1 || drawing.words.length === 0) return [whole]
-  const rest = drawing.shapes.filter((shape) => !drawing.words.includes(shape))
+  if (count(whole) === 1 || !drawing.notes) return [whole]
+  const rest = drawing.figure
+  const noted = drawing.shapes.filter((shape) => !rest.includes(shape))
   const figure = { shapes: rest, grid: gridFor(rest, paper, 'apart') }
-  const words = { shapes: drawing.words, grid: gridFor(drawing.words, paper, 'only') }
+  const words = { shapes: noted, grid: gridFor(noted, paper, 'only') }
   const apart = count(words) === 1 && (count(figure) === 1 || count(figure) + 1 <= count(whole))
   return apart ? [figure, words] : [whole]
 }

@@ -59,12 +59,15 @@ const starPaths = (): Path[] => {
   }))
 }
 
+const shapes = starPaths()
+
 const drawing: Drawing = {
   kind: 'bench',
   title: 'bench',
   trueSize: { across: mm(4200), height: mm(4200) },
-  shapes: starPaths(),
-  words: [],
+  shapes,
+  figure: shapes,
+  pieces: [],
 }
 
 const makerModel = () => ({

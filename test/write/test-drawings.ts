@@ -28,7 +28,8 @@ export const drawingOf = (shapes: readonly Shape[]): Drawing => ({
   title: 'Winter fair: <star> & "lamp"',
   trueSize: { across: mm(300.125), height: mm(285.317) },
   shapes,
-  words: [],
+  figure: shapes,
+  pieces: [],
 })
 
 /** A bit of everything: each layer and pen, arcs both ways, a hole, strokes in a row, lettering turned and anchored. */

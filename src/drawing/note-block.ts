@@ -1,10 +1,10 @@
-import { LARGE, MEDIUM, SMALL, textWidth, wrapText } from '../drawing/lettering.js'
-import type { Label } from '../drawing/model.js'
-import { label } from '../drawing/shapes.js'
 import type { Extents } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import { LARGE, MEDIUM, SMALL, textWidth, wrapText } from './lettering.js'
+import type { Label, Notes } from './model.js'
+import { label } from './shapes.js'
 
 const LINE_SPACING = 1.65
 
@@ -17,13 +17,14 @@ export const noteWidth = (figure: Extents): Mm =>
   mm(figure.max.x - figure.min.x > UPRIGHT + 20 ? ON_ITS_SIDE : UPRIGHT)
 
 /** A title and lines of text, set downwards from the top left corner and wrapped to the width. */
-export const noteBlock = (title: string, notes: readonly string[], { x, y }: Point, width: Mm): Label[] => {
+export const noteBlock = (notes: Notes, { x, y }: Point, width: Mm): Label[] => {
+  const { title } = notes
   const large =
     [LARGE, MEDIUM, SMALL].find((height) =>
       wrapText(title, height, width).every((line) => textWidth(line, height) <= width),
     ) ?? SMALL
   const titles = wrapText(title, large, width)
-  const lines = notes.flatMap((note) => wrapText(note, SMALL, width))
+  const lines = notes.lines.flatMap((note) => wrapText(note, SMALL, width))
   const firstLine = y - titles.length * large * LINE_SPACING
   return [
     ...titles.map((text, row) =>

@@ -1,0 +1,17 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Plugin } from 'vitest/config'
+
+const { resolve } = createRequire(import.meta.url)
+
+/** Drawings and fonts as the build bundles them: an SVG as its text, a TTF as its bytes. */
+export const bundledFiles: Plugin = {
+  name: 'bundled-files',
+  enforce: 'pre',
+  resolveId: (id) => (id.endsWith('.ttf') && !id.startsWith('/') ? resolve(id) : undefined),
+  load: (id) => {
+    if (id.endsWith('.svg')) return `export default ${JSON.stringify(readFileSync(id, 'utf8'))}`
+    if (!id.endsWith('.ttf')) return undefined
+    return `export default Uint8Array.from(Buffer.from('${readFileSync(id).toString('base64')}', 'base64'))`
+  },
+}

@@ -1,0 +1,7 @@
+import { defineConfig } from 'vitest/config'
+import { bundledFiles } from './bundled-files.js'
+
+export default defineConfig({
+  plugins: [bundledFiles],
+  test: { include: ['test/**/*.test.ts'], root: '.' },
+})
