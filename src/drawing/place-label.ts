@@ -1,11 +1,7 @@
-import { edges } from '../geometry/outline.js'
-import { type Point, point, polar } from '../geometry/point.js'
-import { radians } from '../units/convert.js'
+import { type Point, point } from '../geometry/point.js'
 import { labelBox } from './bounds.js'
 import type { Label, Shape } from './model.js'
-
-/** A straight piece of something drawn, or a side of a label's box. */
-type Side = readonly [Point, Point]
+import { type Side, shapeSides, sidesOf } from './sides.js'
 
 /** White kept between lettering and lines. */
 const CLEARANCE = 1
@@ -37,22 +33,6 @@ const isClear = (label: Label, sides: readonly Side[], clearance = CLEARANCE): b
       meets(box, a, b),
   )
 }
-
-const shapeSides = (shape: Shape): Side[] => {
-  if (shape.kind === 'label') return sidesOf(labelBox(shape))
-  return edges(shape).flatMap(({ from, to, arc }): Side[] => {
-    if (!arc) return [[from, to]]
-    const steps = Math.max(2, Math.ceil(Math.abs(arc.sweep) / 0.2))
-    const at = (step: number): Point => {
-      const offset = polar(arc.radius, radians(arc.start + (arc.sweep * step) / steps))
-      return point(arc.centre.x + offset.x, arc.centre.y + offset.y)
-    }
-    return Array.from({ length: steps }, (_, step): Side => [at(step), at(step + 1)])
-  })
-}
-
-const sidesOf = (corners: readonly Point[]): Side[] =>
-  corners.map((corner, index): Side => [corner, corners[(index + 1) % corners.length] ?? corner])
 
 /** A box counter-clockwise from its lower left corner, with white around it. */
 const grown = (box: readonly Point[], by: number): Point[] => {

@@ -1,4 +1,5 @@
 import type { Radians } from '../units/brand.js'
+import { crossingsAt } from './crossings.js'
 import { type Point, turn } from './point.js'
 
 /** A straight stroke. */
@@ -24,12 +25,3 @@ export const hatch = (polygon: readonly Point[], angle: Radians, spacing: number
   }
   return strokes
 }
-
-/** Where a level line meets the polygon's edges, from left to right; a corner on the line counts for one edge only. */
-const crossingsAt = (polygon: readonly Point[], y: number): number[] =>
-  polygon
-    .flatMap((a, index) => {
-      const b = polygon[(index + 1) % polygon.length] ?? a
-      return a.y <= y !== b.y <= y ? [a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)] : []
-    })
-    .sort((left, right) => left - right)

@@ -83,6 +83,7 @@ const paperRoom = (order: Group, given: readonly OrderFlag[]): Group => {
   const [size, roll] = ['paper', 'roll'].map((name) => given.some((flag) => flag.name === name))
   if (!paper || size === roll) return {}
   const before = { paper: paper.size, roll: paper.roll }
+  if (size) delete paper.longest
   delete paper[size ? 'roll' : 'size']
   return before
 }

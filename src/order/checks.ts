@@ -34,15 +34,28 @@ export const crossChecks = (root: unknown, units: Units): PathProblem[] => {
 }
 
 const paperChecks = (paper: Group | undefined): PathProblem[] =>
-  paper?.size !== undefined && paper.roll !== undefined
-    ? [
-        {
-          path: ['shop', 'paper', 'roll'],
-          given: 'size and roll',
-          advice: 'Allowed: one of them. Take out the other.',
-        },
+  paper === undefined
+    ? []
+    : [
+        ...(paper.size !== undefined && paper.roll !== undefined
+          ? [
+              {
+                path: ['shop', 'paper', 'roll'],
+                given: 'size and roll',
+                advice: 'Allowed: one of them. Take out the other.',
+              },
+            ]
+          : []),
+        ...(paper.longest !== undefined && paper.roll === undefined
+          ? [
+              {
+                path: ['shop', 'paper', 'longest'],
+                given: `${showGiven(paper.longest)} without roll`,
+                advice: 'It is for a roll: add roll, the width of yours, or take it out.',
+              },
+            ]
+          : []),
       ]
-    : []
 
 /** In [15, 22,5, 30] the comma makes two angles of one: marks that do not rise give it away. */
 const detentChecks = (saw: Group | undefined): PathProblem[] => {

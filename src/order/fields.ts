@@ -1,11 +1,13 @@
 import * as v from 'valibot'
 import type { Degrees, Mm } from '../units/brand.js'
-import { degrees, mm, toInches } from '../units/convert.js'
+import { degrees, inches, mm, toInches } from '../units/convert.js'
 import { readAngle } from '../units/read-angle.js'
 import { readLength, type Units } from '../units/read-length.js'
 import { trimmed } from '../units/show.js'
 import { toStep } from '../units/step.js'
+import { WHOLE } from '../units/tolerance.js'
 import { didYouMean } from './did-you-mean.js'
+import type { PrintedLength } from './order.js'
 import { sentences } from './problem.js'
 
 /*
@@ -111,6 +113,50 @@ export const angleField = ({ says, wayOut, above, most, inclusive = false }: Ang
 export interface NumberRange extends Meaning {
   readonly least: number
   readonly most: number
+}
+
+/** Lengths of the print check's rulers: read in millimetres, and in inches. */
+export const PRINT_CHECK_LENGTHS = { mm: mm(150), in: inches(6) } as const
+
+/** Printers err by less; more is a print setting. Common practice, no published source. */
+const MOST_OFF = 0.03
+
+/** What came out of one ruler of the print check: written in mm it is of 150 mm, in inches of 6 in. */
+export const printedField = (units: Units, says: string) => {
+  const allowed =
+    'Allowed: from 145.5 to 154.5 mm for the ruler of 150 mm, or from 5.82 to 6.18 in for the one of 6 in.'
+  const setting =
+    'More is not the printer but a print setting: print the check again at 100 % ("actual size"), with "fit to page" and "borderless" off and the paper size of the file, and measure anew.'
+  return v.pipe(
+    v.union([v.string(), v.number()], allowed),
+    v.description(says),
+    v.metadata({ length: true }),
+    v.rawTransform<string | number, PrintedLength>(({ dataset, addIssue, NEVER }) => {
+      const reading = readLength(dataset.value, units)
+      if ('refused' in reading) {
+        addIssue({ message: sentences(`${capital(reading.refused)}.`, allowed) })
+        return NEVER
+      }
+      const of = PRINT_CHECK_LENGTHS[reading.units]
+      if (Math.abs(reading.length / of - 1) > MOST_OFF + WHOLE) {
+        addIssue({ message: sentences(allowed, setting) })
+        return NEVER
+      }
+      return { measured: reading.length, of }
+    }),
+  )
+}
+
+/** A day, written year-month-day (ISO 8601); it is printed as it stands. */
+export const dateField = (says: string) => {
+  const advice = 'Allowed: a day written year-month-day, such as 2026-11-28.'
+  return v.pipe(
+    v.string(advice),
+    v.regex(/^\d{4}-\d{2}-\d{2}$/, advice),
+    v.isoDate(advice),
+    v.check((day) => new Date(`${day}T00:00:00Z`).toISOString().startsWith(day), advice),
+    v.description(says),
+  )
 }
 
 /** A whole number; digits in quotes or from a flag count too. */

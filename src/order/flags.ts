@@ -44,6 +44,8 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   starFlag('inset', ['backing', 'inset']),
   starFlag('backing-thickness', ['backing', 'thickness']),
   orderFlag('title', ['title']),
+  orderFlag('date', ['date']),
+  orderFlag('creator', ['creator']),
   orderFlag('units', ['units']),
   orderFlag('nearest', ['nearest']),
   orderFlag('saw-limit', ['shop', 'saw', 'limit']),
@@ -54,8 +56,11 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   orderFlag('end-allowance', ['shop', 'end-allowance']),
   orderFlag('paper', ['shop', 'paper', 'size']),
   orderFlag('roll', ['shop', 'paper', 'roll']),
+  orderFlag('longest', ['shop', 'paper', 'longest']),
   orderFlag('margin', ['shop', 'paper', 'margin']),
   orderFlag('overlap', ['shop', 'paper', 'overlap']),
+  orderFlag('printed-across', ['shop', 'paper', 'printed', 'across']),
+  orderFlag('printed-along', ['shop', 'paper', 'printed', 'along']),
   orderFlag('dxf', ['shop', 'cutter', 'dxf']),
 ]
 

@@ -9,6 +9,9 @@ import type { Problem } from './problem.js'
 export interface Order {
   readonly title: string
   readonly lengths: LengthStyle
+  /** Day of issue, `2026-11-28`, and who made the drawings; for the title block. */
+  readonly date?: string
+  readonly creator?: string
   readonly shop: Shop
   readonly stars: readonly StarOrder[]
   /** What the order left open and the plan rests on, in words. */
@@ -73,9 +76,29 @@ export interface Cutter {
 export type DxfVersion = 'r12' | 'r2000'
 
 export interface Paper {
-  readonly sheet: { readonly size: PaperName } | { readonly roll: Mm }
+  readonly sheet: PaperSheet
   readonly margin: Mm
   readonly overlap: Mm
+  /** What the printer makes of the print check, where it was measured. */
+  readonly printed?: PrintedCheck
+}
+
+/** Sheets of a size, pieces of a roll up to a longest one, or a single page of the drawing's own size. */
+export type PaperSheet =
+  | { readonly size: PaperName }
+  | { readonly roll: Mm; readonly longest: Mm }
+  | { readonly single: true }
+
+/** Across and along the sheet, its shorter side being across, or the roll. */
+export interface PrintedCheck {
+  readonly across: PrintedLength
+  readonly along: PrintedLength
+}
+
+/** A length of the print check, as measured and as it should be. */
+export interface PrintedLength {
+  readonly measured: Mm
+  readonly of: Mm
 }
 
 export interface StarOrder {

@@ -2,7 +2,16 @@ import * as v from 'valibot'
 import { FEWEST_POINTS, MOST_POINTS } from '../geometry/star.js'
 import { PAPER_NAMES, type PaperName } from '../tables/paper.js'
 import type { Units } from '../units/read-length.js'
-import { amountField, angleField, choiceField, lengthField, textField, wholeField } from './fields.js'
+import {
+  amountField,
+  angleField,
+  choiceField,
+  dateField,
+  lengthField,
+  printedField,
+  textField,
+  wholeField,
+} from './fields.js'
 import { keysAllowed } from './unknown-keys.js'
 
 /**
@@ -105,13 +114,22 @@ export const orderSchema = (units: Units) => {
     size: v.optional(
       choiceField(
         PAPER_WORDS,
-        { says: `Paper the patterns are printed on: ${PAPER_NAMES.join(', ')}` },
-        PAPER_NAMES,
+        {
+          says: `Paper the patterns are printed on: ${PAPER_NAMES.join(', ')}; or single, one page of each drawing's own size`,
+        },
+        [...PAPER_NAMES, SINGLE],
       ),
     ),
     roll: optionalLength(200, 2_000, 'Width of a roll of paper, instead of a size'),
+    longest: optionalLength(300, 5_080, 'Longest piece of the roll to print at once'),
     margin: optionalLength(3, 25, 'White edge the printer cannot reach', 'Most printers need 5 mm or more.'),
     overlap: optionalLength(5, 30, 'Strip that neighbouring pages share, for tape'),
+    printed: v.optional(
+      group({
+        across: printedField(units, "What your printer makes of the print check's ruler across the sheet"),
+        along: printedField(units, "What your printer makes of the print check's ruler along the sheet"),
+      }),
+    ),
   })
 
   const shop = group({
@@ -169,6 +187,8 @@ export const orderSchema = (units: Units) => {
       v.pipe(v.string(), v.description('Where an editor finds the description of these keys')),
     ),
     title: v.optional(textField({ longest: 60, says: 'Title of the order' })),
+    date: v.optional(dateField('Day of issue, for the title block, such as 2026-11-28')),
+    creator: v.optional(textField({ longest: 40, says: 'Who makes the drawings, for the title block' })),
     units: v.optional(
       choiceField(['mm', 'in'], { says: 'How bare numbers are read and lengths are shown: mm or in' }),
     ),
@@ -194,8 +214,11 @@ const STARS_ADVICE =
 export const REGULAR_ADVICE =
   'Allowed: n/k with 5 to 24 points and k from 2 to less than half of n, such as 5/2 or 8/3.'
 
+/** Instead of a paper size: pages of the drawings' own size. */
+export const SINGLE = 'single'
+
 /** Paper names in the spelling of the standards and in lower case. */
-const PAPER_WORDS = PAPER_NAMES.flatMap((name) => [name, name.toLowerCase()]) as [string, ...string[]]
+const PAPER_WORDS = [SINGLE, ...PAPER_NAMES.flatMap((name) => [name, name.toLowerCase()])] as const
 
 export const paperName = (word: string): PaperName | undefined =>
   PAPER_NAMES.find((name) => name.toLowerCase() === word.toLowerCase())

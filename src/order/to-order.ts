@@ -3,9 +3,9 @@ import { showAngle, showLength } from '../units/show.js'
 import { regularPoints } from './checks.js'
 import { DEFAULTS } from './defaults.js'
 import { SIZE_KEYS } from './flags.js'
-import type { Board, Order, Panel, Paper, Shop, StarOrder, StarShape, Where } from './order.js'
+import type { Board, Order, Panel, Paper, PaperSheet, Shop, StarOrder, StarShape, Where } from './order.js'
 import type { Path } from './read-yaml.js'
-import { paperName, type WrittenOrder } from './schema.js'
+import { paperName, SINGLE, type WrittenOrder } from './schema.js'
 import { fileNameOf, starName } from './star-name.js'
 
 /**
@@ -23,6 +23,8 @@ export const toOrder = (
   return {
     title: written.title ?? namesOf(written),
     lengths,
+    ...optional('date', written.date),
+    ...optional('creator', written.creator),
     shop: toShop(written.shop, units.written),
     stars: written.stars.map((star, index) => toStar(star, index, written.stars.length, where)),
     assumed: assumptions(written, (length) => showLength(length, lengths)),
@@ -81,15 +83,20 @@ const toPanel = (panel: NonNullable<NonNullable<WrittenShop>['panels']>[number])
 })
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({
-  sheet:
-    paper?.roll === undefined
-      ? { size: paperName(paper?.size ?? '') ?? usualPaper(units) }
-      : { roll: paper.roll },
+  sheet: toSheet(paper, units),
   margin: paper?.margin ?? DEFAULTS.margin,
   overlap: paper?.overlap ?? DEFAULTS.overlap,
+  ...optional('printed', paper?.printed),
 })
 
-const usualPaper = (units: Units) => (units === 'in' ? 'Letter' : 'A4')
+const toSheet = (paper: NonNullable<WrittenShop>['paper'], units: Units): PaperSheet => {
+  if (paper?.roll !== undefined) return { roll: paper.roll, longest: paper.longest ?? DEFAULTS.longest }
+  if (paper?.size === SINGLE) return { single: true }
+  return { size: paperName(paper?.size ?? '') ?? usualPaper(units) }
+}
+
+/** What the shops of the country sell. */
+export const usualPaper = (units: Units) => (units === 'in' ? 'Letter' : 'A4')
 
 const toStar = (star: WrittenStar, index: number, count: number, where: (path: Path) => Where): StarOrder => {
   const name = starName(star, index, count)

@@ -1,26 +1,62 @@
+import type { Artwork } from '../drawing/artwork.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import type { Extents } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
-import type { Mm } from '../units/brand.js'
+import type { Sheet } from './sheet.js'
 
-/** One sheet of a printed drawing. Page coordinates: mm from the sheet's lower left corner, y up. */
+/**
+ * One sheet of paper. Page coordinates: mm from the sheet's lower left corner, y up; they are true lengths, what a
+ * rule measures on the print.
+ */
 export interface Page {
-  /** Row number and column letter, `2B`, or `Words` for the words on a sheet of their own. */
+  /** Row number and column letter, `2B`; `Notes` for notes on a sheet of their own. */
   readonly name: string
-  /** What of the drawing this page shows. */
-  readonly shapes: readonly Shape[]
-  readonly across: Mm
-  readonly along: Mm
-  /** Where the drawing shows; the rest of it is cut off there. */
-  readonly window: Extents
-  /** Added to a drawing's point, gives its place on the page. */
-  readonly shift: Point
-  /** What is printed around the drawing, in page coordinates. */
-  readonly furniture: readonly Shape[]
+  readonly sheet: Sheet
+  readonly views: readonly View[]
+  /** What is printed around and over the views; made when it is needed, for a large drawing has hundreds of pages. */
+  readonly furniture: () => PageFurniture
 }
+
+export interface PageFurniture {
+  readonly shapes: readonly Shape[]
+  readonly artwork: readonly PlacedArtwork[]
+}
+
+/** Shapes shown on a page, cut off at the window. */
+export interface View {
+  readonly shapes: readonly Shape[]
+  readonly window: Extents
+  /** Added to a shape's point, gives its place on the page. */
+  readonly shift: Point
+}
+
+export interface PlacedArtwork {
+  readonly artwork: Artwork
+  /** Where its lower left corner lies. */
+  readonly at: Point
+  /** Cut off there. */
+  readonly window?: Extents
+}
+
+/** The name of a page that holds nothing but notes. */
+export const NOTES_PAGE = 'Notes'
 
 /** A drawing laid out on paper at 1:1. */
 export interface PrintedDrawing {
   readonly drawing: Drawing
   readonly pages: readonly Page[]
+}
+
+/** Pages to print as one file. */
+export interface PrintedBook {
+  readonly title: string
+  readonly pages: readonly Page[]
+  readonly bookmarks: readonly Bookmark[]
+}
+
+/** Leads to a page, counted from 0; its children stand below it. */
+export interface Bookmark {
+  readonly title: string
+  readonly page: number
+  readonly children: readonly Bookmark[]
 }

@@ -4,8 +4,8 @@ import { inches, mm } from './convert.js'
 /** How bare numbers are read and how lengths are shown. */
 export type Units = 'mm' | 'in'
 
-/** A length that was read, or in words why it could not be. */
-export type LengthReading = { readonly length: Mm } | { readonly refused: string }
+/** A length that was read and the units it was written in, or in words why it could not be read. */
+export type LengthReading = { readonly length: Mm; readonly units: Units } | { readonly refused: string }
 
 const LONGEST_TEXT = 64
 
@@ -56,7 +56,7 @@ export const readLength = (written: string | number, units: Units): LengthReadin
   }
 
   const metric = METRIC_LENGTH.exec(text)
-  if (metric) return finite(mm(decimal(metric[1]) * (METRIC[metric[2] ?? ''] ?? Number.NaN)))
+  if (metric) return finite(mm(decimal(metric[1]) * (METRIC[metric[2] ?? ''] ?? Number.NaN)), 'mm')
 
   const inch = INCH_LENGTH.exec(text)
   if (inch) return inchReading(0, inch[1])
@@ -85,12 +85,12 @@ const normalise = (text: string): string =>
 const decimal = (text: string | undefined): number => Number((text ?? '').replace(',', '.'))
 
 const bare = (value: number, units: Units): LengthReading =>
-  value < 0 ? { refused: 'a length has no sign' } : finite(units === 'in' ? inches(value) : mm(value))
+  value < 0 ? { refused: 'a length has no sign' } : finite(units === 'in' ? inches(value) : mm(value), units)
 
 const inchReading = (feet: number, count: string | undefined): LengthReading => {
   const value = count === undefined ? 0 : inchCount(count)
   if (value === undefined) return { refused: 'the fraction divides by zero' }
-  return finite(inches(feet * 12 + value))
+  return finite(inches(feet * 12 + value), 'in')
 }
 
 /** `3`, `3.5`, `7/8`, `3 7/8` or `3-7/8`; undefined when the denominator is zero. */
@@ -102,5 +102,5 @@ const inchCount = (text: string): number | undefined => {
   return Number(whole) + Number(numerator) / Number(denominator)
 }
 
-const finite = (length: Mm): LengthReading =>
-  Number.isFinite(length) ? { length } : { refused: 'it is not a finite number' }
+const finite = (length: Mm, units: Units): LengthReading =>
+  Number.isFinite(length) ? { length, units } : { refused: 'it is not a finite number' }

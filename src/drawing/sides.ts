@@ -1,0 +1,28 @@
+import { edges, type Outline } from '../geometry/outline.js'
+import { type Point, point, polar } from '../geometry/point.js'
+import { radians } from '../units/convert.js'
+import { labelBox } from './bounds.js'
+import type { Shape } from './model.js'
+
+/** A straight piece of something drawn, or a side of a label's box. */
+export type Side = readonly [Point, Point]
+
+/** The largest angle, in radians, that one side stands for: it leaves the arc by at most 0.005 of its radius. */
+const SPAN = 0.2
+
+export const shapeSides = (shape: Shape): Side[] =>
+  shape.kind === 'label' ? sidesOf(labelBox(shape)) : outlineSides(shape)
+
+export const outlineSides = (outline: Outline): Side[] =>
+  edges(outline).flatMap(({ from, to, arc }): Side[] => {
+    if (!arc) return [[from, to]]
+    const steps = Math.max(2, Math.ceil(Math.abs(arc.sweep) / SPAN))
+    const at = (step: number): Point => {
+      const offset = polar(arc.radius, radians(arc.start + (arc.sweep * step) / steps))
+      return point(arc.centre.x + offset.x, arc.centre.y + offset.y)
+    }
+    return Array.from({ length: steps }, (_, step): Side => [at(step), at(step + 1)])
+  })
+
+export const sidesOf = (corners: readonly Point[]): Side[] =>
+  corners.map((corner, index): Side => [corner, corners[(index + 1) % corners.length] ?? corner])

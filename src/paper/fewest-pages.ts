@@ -1,0 +1,158 @@
+import type { Shape } from '../drawing/model.js'
+import type { Extents, Outline } from '../geometry/outline.js'
+import { point } from '../geometry/point.js'
+import type { Paper } from '../order/order.js'
+import { paperSize } from '../tables/paper.js'
+import type { Degrees } from '../units/brand.js'
+import { degrees } from '../units/convert.js'
+import { type Bands, bandChoices, pagesOver, type Row } from './bands.js'
+import { type Ink, inkExtents, inkOf, inkRaster, turnedInk } from './ink.js'
+import { type InkedPages, inkedPages } from './inked-pages.js'
+import type { Layout } from './layout.js'
+import { PADDING } from './padding.js'
+import { seamCuts } from './seam-cuts.js'
+import { furnitureAlong, pieceOfRoll, type Sheet, sheetOfSize, windowSize } from './sheet.js'
+
+/*
+ * The search for the fewest pages. It tries every turn of the figure in steps of 2 degrees, sheets upright and
+ * on their side, and every offset of the page grid in steps of 5 mm, and of these is exact: pages without ink
+ * are left out, and of the ways that take the fewest pages the one with the fewest seams through an arm is taken; then
+ * the shortest paper of a roll, then the smallest turn, then the most even margins.
+ */
+const FINE = { turn: 2, shift: 5 }
+/** For figures that take very many pages anyhow. */
+const COARSE = { turn: 10, shift: 20 }
+const VERY_MANY = 60
+
+/** 0, 2, -2, 4 ... 90 degrees: a half turn more takes the same pages. */
+const turnsBy = (step: number): Degrees[] =>
+  Array.from({ length: 180 / step }, (_, index) =>
+    degrees(step * Math.ceil(index / 2) * (index % 2 === 0 ? -1 : 1) + 0),
+  )
+
+interface Found {
+  readonly sheet: Sheet
+  readonly angle: Degrees
+  readonly extents: Extents
+  readonly x: Bands
+  readonly y: Bands
+  readonly pages: InkedPages
+  /** By rank: pages, seams through pieces, paper of a roll, turn, unevenness. */
+  readonly rank: readonly number[]
+}
+
+/**
+ * Lays a figure on the fewest pages.
+ *
+ * @param pieces closed outlines that a seam should rather not run through
+ */
+export const fewestPages = (figure: readonly Shape[], pieces: readonly Outline[], paper: Paper): Layout => {
+  const steps = plainCount(figure, paper) > VERY_MANY ? COARSE : FINE
+  const ink = inkOf(figure)
+  let best: Found | undefined
+  for (const angle of turnsBy(steps.turn)) {
+    best = bestAtTurn(ink, pieces, paper, angle, steps.shift, best)
+    if (best?.pages.count === 1 && !('roll' in paper.sheet)) break
+  }
+  if (!best) throw new RangeError('there is a way for every figure')
+  return layoutOf(best, paper)
+}
+
+const bestAtTurn = (
+  ink: Ink,
+  pieces: readonly Outline[],
+  paper: Paper,
+  angle: Degrees,
+  shiftStep: number,
+  before: Found | undefined,
+): Found | undefined => {
+  const turned = turnedInk(ink, angle)
+  const extents = inkExtents(turned)
+  const [across, along] = [extents.max.x - extents.min.x, extents.max.y - extents.min.y]
+  let raster: ReturnType<typeof inkRaster> | undefined
+  let best = before
+  for (const sheet of sheetsFor(paper, extents)) {
+    const [rowX, rowY] = rowsOn(sheet, paper.overlap)
+    // Pages that hang together and reach over c columns and r rows are at least c + r - 1.
+    const least = pagesOver(across, 0, rowX) + pagesOver(along, 0, rowY) - 1
+    if (best && (least > best.pages.count || (least === best.pages.count && best.rank[1] === 0 && least > 1)))
+      continue
+    raster ??= inkRaster(turned, extents)
+    const choicesX = bandChoices(across, raster.columns, rowX, shiftStep)
+    const choicesY = bandChoices(along, raster.rows, rowY, shiftStep)
+    const cuts = seamCuts(pieces, angle, extents.min, rowX, rowY)
+    for (const x of choicesX) {
+      for (const y of choicesY) {
+        const pages = inkedPages(raster, x, y, best?.pages.count ?? Infinity)
+        if (!pages) continue
+        const rank = [
+          pages.count,
+          cuts(pages, x, y),
+          'roll' in paper.sheet ? pages.count * sheet.along : 0,
+          Math.abs(angle),
+          Math.abs(x.start - (choicesX[0]?.start ?? 0)) + Math.abs(y.start - (choicesY[0]?.start ?? 0)),
+        ]
+        if (!best || isBefore(rank, best.rank)) best = { sheet, angle, extents, x, y, pages, rank }
+      }
+    }
+  }
+  return best
+}
+
+const isBefore = (rank: readonly number[], other: readonly number[]): boolean => {
+  const first = rank.findIndex((value, index) => Math.abs(value - (other[index] ?? 0)) > RANK_NOISE)
+  return first >= 0 && (rank[first] ?? 0) < (other[first] ?? 0)
+}
+
+const RANK_NOISE = 1e-6
+
+/** Sheets of a plain grid: the figure as it stands, in a whole rectangle of sheets, upright or on their side. */
+export const plainCount = (figure: readonly Shape[], paper: Paper): number => {
+  if ('single' in paper.sheet) return 1
+  const extents = inkExtents(inkOf(figure))
+  const [across, along] = [extents.max.x - extents.min.x, extents.max.y - extents.min.y]
+  return Math.min(
+    ...sheetsFor(paper, extents).map((sheet) => {
+      const [rowX, rowY] = rowsOn(sheet, paper.overlap)
+      return pagesOver(across, 0, rowX) * pagesOver(along, 0, rowY)
+    }),
+  )
+}
+
+/** The sheets to try: a size upright and on its side, or even pieces of a roll. */
+export const sheetsFor = (paper: Paper, { min, max }: Extents): readonly Sheet[] => {
+  const { sheet } = paper
+  if ('size' in sheet) {
+    const size = paperSize(sheet.size)
+    return [false, true].map((onItsSide) => sheetOfSize(paper, size, onItsSide))
+  }
+  if ('single' in sheet) throw new RangeError('a single page needs no search')
+  const along = max.y - min.y + 2 * PADDING
+  const longest = sheet.longest - furnitureAlong(paper, sheet.roll)
+  const pieces = pagesOver(along, 0, { window: longest, pitch: longest - paper.overlap })
+  const each = (along + (pieces - 1) * paper.overlap) / pieces
+  return [pieceOfRoll(paper, sheet.roll, each)]
+}
+
+/** How pages lie side by side across and along. */
+const rowsOn = (sheet: Sheet, overlap: number): readonly [Row, Row] => {
+  const { across, along } = windowSize(sheet)
+  const row = (window: number): Row => ({ window: window - 2 * PADDING, pitch: window - overlap })
+  return [row(across), row(along)]
+}
+
+const layoutOf = ({ sheet, angle, extents, x, y, pages }: Found, { overlap }: Paper): Layout => {
+  const [columns, rows] = [x.pages, y.pages]
+  return {
+    sheet,
+    angle,
+    columns,
+    rows,
+    overlap,
+    origin: point(extents.min.x + x.start - PADDING, extents.min.y + y.start - PADDING),
+    printed: Array.from({ length: columns * rows }, (_, index) => {
+      const fromBelow = rows - 1 - Math.floor(index / columns)
+      return pages.printed[fromBelow * columns + (index % columns)] === 1
+    }),
+  }
+}

@@ -1,0 +1,98 @@
+import type { Bands } from './bands.js'
+import { type InkRaster, inkedCells } from './ink.js'
+
+/** Which pages of a grid are printed: row after row from the lowest, 1 for printed. */
+export interface InkedPages {
+  readonly printed: Uint8Array
+  readonly count: number
+}
+
+/**
+ * The fewest pages that together show all ink and hang together by whole edges, so that they can be taped; undefined
+ * when that takes more than `most`.
+ *
+ * A page is needed when it alone shows some ink. Ink that only lies in strips which neighbours share needs one of them;
+ * the choice is searched through.
+ */
+export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number): InkedPages | undefined => {
+  const columns = x.pages
+  const printed = new Uint8Array(columns * y.pages)
+  let count = 0
+  const ink = (bandX: number, bandY: number): boolean =>
+    inkedCells(
+      raster,
+      x.bounds[bandX] ?? 0,
+      y.bounds[bandY] ?? 0,
+      x.bounds[bandX + 1] ?? 0,
+      y.bounds[bandY + 1] ?? 0,
+    ) > 0
+  for (let page = 0; page < printed.length; page++) {
+    if (!ink(2 * (page % columns), 2 * Math.floor(page / columns))) continue
+    printed[page] = 1
+    if (++count > most) return undefined
+  }
+  const open: number[][] = []
+  for (let bandY = 0; bandY < 2 * y.pages - 1; bandY++) {
+    for (let bandX = 0; bandX < 2 * columns - 1; bandX++) {
+      if (bandX % 2 === 0 && bandY % 2 === 0) continue
+      const showing = pagesShowing(bandX, bandY, columns)
+      if (!showing.some((page) => printed[page]) && ink(bandX, bandY)) open.push(showing)
+    }
+  }
+  const chosen = open.length > 0 ? fewestChosen(open, most - count) : []
+  if (chosen === undefined) return undefined
+  for (const page of chosen) printed[page] = 1
+  const joined = joinCorners(printed, columns)
+  count += chosen.length + joined
+  return count > most ? undefined : { printed, count }
+}
+
+/** The one, two or four pages that show a band of columns and a band of rows. */
+const pagesShowing = (bandX: number, bandY: number, columns: number): number[] => {
+  const both = (band: number): number[] => (band % 2 === 0 ? [band / 2] : [(band - 1) / 2, (band + 1) / 2])
+  return both(bandY).flatMap((row) => both(bandX).map((column) => row * columns + column))
+}
+
+/** The fewest pages of which every group holds one, at most `most`; undefined when that is not enough. */
+const fewestChosen = (groups: readonly number[][], most: number): number[] | undefined => {
+  const [first] = groups
+  if (!first) return []
+  if (apartGroups(groups) > most) return undefined
+  let best: number[] | undefined
+  for (const page of first) {
+    const left = groups.filter((group) => !group.includes(page))
+    const rest = fewestChosen(left, (best?.length ?? most + 1) - 2)
+    if (rest) best = [page, ...rest]
+  }
+  return best
+}
+
+/** How many groups, taken as they come, have no page in common: each of them needs a page of its own. */
+const apartGroups = (groups: readonly number[][]): number => {
+  const taken = new Set<number>()
+  let apart = 0
+  for (const group of groups) {
+    if (group.some((page) => taken.has(page))) continue
+    apart++
+    for (const page of group) taken.add(page)
+  }
+  return apart
+}
+
+/** Prints a page beside every two that meet only at a corner; gives how many were added. */
+const joinCorners = (printed: Uint8Array, columns: number): number => {
+  let added = 0
+  for (let page = 0; page + columns < printed.length; page++) {
+    const above = page + columns
+    const has = (at: number): boolean => printed[at] === 1
+    if (page % columns < columns - 1) added += join(printed, has(page) && has(above + 1), page + 1, above)
+    if (page % columns > 0) added += join(printed, has(page) && has(above - 1), page - 1, above)
+  }
+  return added
+}
+
+const join = (printed: Uint8Array, meet: boolean, one: number, other: number): number => {
+  if (!meet || printed[one] === 1 || printed[other] === 1) return 0
+  printed[one] = 1
+  return 1
+}

@@ -1,0 +1,58 @@
+import { shapeExtents } from '../drawing/bounds.js'
+import type { Drawing, Notes, Shape } from '../drawing/model.js'
+import { turnedShapes } from '../drawing/moved.js'
+import type { Paper } from '../order/order.js'
+import { degrees, toRadians } from '../units/convert.js'
+import { fewestPages } from './fewest-pages.js'
+import { inkExtents, inkOf, inkRaster } from './ink.js'
+import { type Layout, printedPlaces } from './layout.js'
+import { middleOf, onePage } from './one-page.js'
+import { PADDING } from './padding.js'
+import { type LaidFigure, outlinesOf } from './page-of.js'
+import { placeNotes } from './place-notes.js'
+import { roomBetweenSeams, type Seam, seamsOf } from './seams.js'
+import { sheetAround } from './sheet.js'
+
+/** A figure on its pages, and the notes that found no room there. */
+export interface Laid {
+  readonly figure: LaidFigure
+  readonly notesApart?: Notes
+}
+
+/** Lays a drawing's figure on the fewest pages, and its notes where these have room. */
+export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
+  if ('single' in paper.sheet) return { figure: laidFigure(drawing.shapes, singlePage(drawing, paper), []) }
+  const layout = fewestPages(drawing.figure, drawing.pieces, paper)
+  const shapes = turnedShapes(drawing.figure, toRadians(layout.angle))
+  const ink = inkOf(shapes)
+  const extents = inkExtents(ink)
+  const raster = inkRaster(ink, extents)
+  const { notes } = drawing
+  if (layout.printed.length === 1) {
+    const noted = notes && onePage(layout, extents, notes, raster, paper)
+    if (noted) return { figure: laidFigure([...shapes, ...noted.notes], noted.layout, []) }
+  }
+  const seams = seamsOf(layout, raster)
+  for (const place of notes ? printedPlaces(layout) : []) {
+    const placed = notes && placeNotes(notes, roomBetweenSeams(layout, place), raster)
+    if (placed) return { figure: laidFigure([...shapes, ...placed], layout, seams) }
+  }
+  return { figure: laidFigure(shapes, layout, seams), ...(notes ? { notesApart: notes } : {}) }
+}
+
+const laidFigure = (shapes: readonly Shape[], layout: Layout, seams: readonly Seam[]): LaidFigure => ({
+  layout,
+  seams,
+  shapes,
+  reach: new Map(shapes.map((shape) => [shape, shapeExtents([shape])])),
+  outlines: outlinesOf(shapes),
+})
+
+/** One page of the drawing's own size. */
+const singlePage = ({ shapes }: Drawing, paper: Paper): Layout => {
+  const extents = shapeExtents(shapes)
+  const { min, max } = extents
+  const sheet = sheetAround(paper, max.x - min.x + 2 * PADDING, max.y - min.y + 2 * PADDING)
+  const one = { angle: degrees(0), columns: 1, rows: 1, printed: [true], overlap: 0, origin: min }
+  return middleOf(sheet, one, extents)
+}

@@ -1,0 +1,92 @@
+import type { Path, Shape } from '../drawing/model.js'
+import { path } from '../drawing/shapes.js'
+import type { FurnitureSet } from '../furniture/furniture-names.js'
+import { closedOutline, type Extents } from '../geometry/outline.js'
+import { type Point, point, scale, subtract } from '../geometry/point.js'
+import type { Order } from '../order/order.js'
+import { type Layout, type Place, windowCorner } from './layout.js'
+import type { Page, PlacedArtwork } from './page.js'
+import { pageMap } from './page-map.js'
+import { pageName } from './page-name.js'
+import { type SeamFurniture, seamFurniture, shapesNear } from './seam-furniture.js'
+import type { Seam } from './seams.js'
+import type { Sheet } from './sheet.js'
+import { type SheetTitle, strip } from './strip.js'
+import { MAP_WIDTH } from './strip-room.js'
+
+/** A laid-out figure with all that its pages have in common. */
+export interface LaidFigure {
+  readonly layout: Layout
+  readonly seams: readonly Seam[]
+  /** Turned as it is laid, notes that stand on its pages included. */
+  readonly shapes: readonly Shape[]
+  /** How far each shape reaches. */
+  readonly reach: ReadonlyMap<Shape, Extents>
+  /** What a page map shows of it. */
+  readonly outlines: readonly Path[]
+}
+
+/** One page of a laid-out figure. */
+export const pageOf = (
+  figure: LaidFigure,
+  place: Place,
+  title: SheetTitle,
+  order: Order,
+  furniture: FurnitureSet,
+): Page => {
+  const { sheet } = figure.layout
+  const shift = subtract(sheet.window.min, windowCorner(figure.layout, place))
+  return {
+    name: title.sheet,
+    sheet,
+    views: [{ shapes: figure.shapes, window: sheet.window, shift }],
+    furniture: () => {
+      const below = strip(sheet, title, order, furniture)
+      const { layout } = figure
+      const joined = joinedEdges(figure, place, shift)
+      const map =
+        layout.columns * layout.rows > 1 ? pageMap(layout, figure.outlines, place, below.map, MAP_WIDTH) : []
+      return {
+        shapes: [frame(sheet), ...below.shapes, ...joined.flatMap(({ shapes }) => shapes), ...map],
+        artwork: [
+          ...below.artwork,
+          ...joined.flatMap(({ marks }) => marks.map((at) => registerMark(at, sheet, furniture))),
+        ],
+      }
+    },
+  }
+}
+
+const joinedEdges = (figure: LaidFigure, place: Place, shift: Point): SeamFurniture[] =>
+  figure.seams
+    .filter(({ earlier, later }) => isSame(earlier, place) || isSame(later, place))
+    .map((seam) => seamFurniture(seam, isSame(seam.later, place), shift, nearby(figure, seam, shift)))
+
+/** The mark with its middle on the register point; what of it lies outside the window is cut off with the edge. */
+const registerMark = (at: Point, { window }: Sheet, furniture: FurnitureSet): PlacedArtwork => {
+  const artwork = furniture['register-mark']
+  return { artwork, at: subtract(at, scale(point(artwork.across, artwork.height), 0.5)), window }
+}
+
+export const nameOf = ({ row, column }: Place): string => pageName(row, column)
+
+const isSame = (a: Place, b: Place): boolean => a.row === b.row && a.column === b.column
+
+/** The frame of the window: measure it to prove the scale both ways. */
+export const frame = ({ window: { min, max } }: Sheet): Shape =>
+  path('GUIDE', closedOutline([min, point(max.x, min.y), max, point(min.x, max.y)]))
+
+/** Shapes in and beside the strip of a seam, on the page. */
+const nearby = ({ reach }: LaidFigure, seam: Seam, shift: Point): Shape[] => {
+  const [low, high] = [Math.min(seam.edge, seam.inner), Math.max(seam.edge, seam.inner)]
+  const box = seam.upright
+    ? { min: point(low, seam.from), max: point(high, seam.to) }
+    : { min: point(seam.from, low), max: point(seam.to, high) }
+  return shapesNear(reach, box, shift)
+}
+
+/** The drawing's outlines of wood and panel. */
+export const outlinesOf = (shapes: readonly Shape[]): Path[] =>
+  shapes.filter((shape): shape is Path => shape.kind === 'path' && OUTLINES.has(shape.layer))
+
+const OUTLINES: ReadonlySet<string> = new Set(['PATTERN', 'CUT-OUTSIDE', 'CUT-INSIDE'])

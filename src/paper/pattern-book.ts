@@ -1,0 +1,46 @@
+import type { FurnitureSet } from '../furniture/furniture-names.js'
+import type { Order } from '../order/order.js'
+import { type Bookmark, NOTES_PAGE, type PrintedBook, type PrintedDrawing } from './page.js'
+import { shareSheets, type TitledPage } from './share-sheets.js'
+
+/** A star's drawings on their pages. */
+export interface PrintedStar {
+  readonly name: string
+  readonly drawings: readonly PrintedDrawing[]
+}
+
+/** One drawing as a file of its own. */
+export const drawingBook = ({ drawing, pages }: PrintedDrawing): PrintedBook => ({
+  title: drawing.title,
+  pages,
+  bookmarks: [],
+})
+
+/** All drawings of an order in one file, in the order of work; small ones share sheets. */
+export const patternBook = (
+  stars: readonly PrintedStar[],
+  order: Order,
+  furniture: FurnitureSet,
+): PrintedBook => {
+  const drawings = stars.flatMap((star) => star.drawings)
+  const titled = drawings.flatMap(({ drawing, pages }) =>
+    pages.map(
+      (page): TitledPage => ({
+        title: drawing.title,
+        page,
+        whole: pages.length === 1 || page.name === NOTES_PAGE,
+      }),
+    ),
+  )
+  const { pages, whereTo } = shareSheets(titled, order, furniture)
+  let first = 0
+  const bookmarks = stars.map(({ name, drawings }): Bookmark => {
+    const children = drawings.map(({ drawing, pages }): Bookmark => {
+      const bookmark = { title: drawing.kind.replaceAll('-', ' '), page: whereTo[first] ?? 0, children: [] }
+      first += pages.length
+      return bookmark
+    })
+    return { title: name, page: children[0]?.page ?? 0, children }
+  })
+  return { title: order.title, pages, bookmarks }
+}

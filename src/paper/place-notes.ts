@@ -1,0 +1,55 @@
+import { shapeExtents } from '../drawing/bounds.js'
+import type { Label, Notes } from '../drawing/model.js'
+import { movedShape } from '../drawing/moved.js'
+import { noteBlock } from '../drawing/note-block.js'
+import type { Extents } from '../geometry/outline.js'
+import { type Point, point, subtract } from '../geometry/point.js'
+import { mm } from '../units/convert.js'
+import { CELL, type InkRaster, isBare } from './ink.js'
+
+/** Widths to set notes in, in mm, the preferred first: long lines are hard to follow, short ones make a tower. */
+const WIDTHS = [165, 150, 135, 180, 200, 240, 120, 105, 90, 75]
+
+/** White around the notes. */
+const CLEAR = 3
+
+/** A block of notes and how large it is. */
+export interface SetNotes {
+  readonly labels: readonly Label[]
+  readonly across: number
+  readonly along: number
+}
+
+/** The notes set from the origin downwards and to the right, in each width that is no wider than `most`. */
+export const setNotes = (notes: Notes, most: number): SetNotes[] =>
+  WIDTHS.filter((width) => width <= most).map((width) => {
+    const labels = noteBlock(notes, point(0, 0), mm(width))
+    const { min, max } = shapeExtents(labels)
+    return { labels, across: max.x - min.x, along: max.y - min.y }
+  })
+
+/**
+ * The notes at the first bare place of an area, low places first, as they stand beside or below a figure; undefined
+ * when there is none.
+ */
+export const placeNotes = (notes: Notes, area: Extents, raster: InkRaster): readonly Label[] | undefined => {
+  const room = point(area.max.x - area.min.x - 2 * CLEAR, area.max.y - area.min.y - 2 * CLEAR)
+  for (const block of setNotes(notes, room.x)) {
+    if (block.across > room.x || block.along > room.y) continue
+    for (let up = 0; up <= room.y - block.along; up += CELL) {
+      for (let right = 0; right <= room.x - block.across; right += CELL) {
+        const low = point(area.min.x + CLEAR + right, area.min.y + CLEAR + up)
+        const box = {
+          min: point(low.x - CLEAR, low.y - CLEAR),
+          max: point(low.x + block.across + CLEAR, low.y + block.along + CLEAR),
+        }
+        if (isBare(raster, box)) return atCorner(block, low)
+      }
+    }
+  }
+  return undefined
+}
+
+/** The block with its lower left corner at a point. */
+export const atCorner = ({ labels }: SetNotes, corner: Point): readonly Label[] =>
+  labels.map((label) => movedShape(label, subtract(corner, shapeExtents(labels).min)))

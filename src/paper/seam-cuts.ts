@@ -1,0 +1,88 @@
+import { turnedOutline } from '../drawing/moved.js'
+import { outlineSides } from '../drawing/sides.js'
+import { crossingsAt } from '../geometry/crossings.js'
+import type { Outline } from '../geometry/outline.js'
+import { type Point, point, subtract } from '../geometry/point.js'
+import type { Degrees } from '../units/brand.js'
+import { toRadians } from '../units/convert.js'
+import { SHOP } from '../units/tolerance.js'
+import type { Bands, Row } from './bands.js'
+import type { InkedPages } from './inked-pages.js'
+import { PADDING } from './padding.js'
+
+/** Where a line runs inside one piece: in and out by turns, along the line. */
+type Crossed = readonly number[]
+
+/**
+ * Counts the seams between printed pages that run through pieces, a piece and a seam at a time.
+ *
+ * @param pieces as they stand before the turn
+ * @param corner lower left corner of the turned ink, from which the bands are measured
+ */
+export const seamCuts = (
+  pieces: readonly Outline[],
+  angle: Degrees,
+  corner: Point,
+  rowX: Row,
+  rowY: Row,
+): ((pages: InkedPages, x: Bands, y: Bands) => number) => {
+  const turned = pieces.map((piece) =>
+    outlineSides(turnedOutline(piece, toRadians(angle))).map(([from]) => subtract(from, corner)),
+  )
+  const level = turned
+  const upright = turned.map((corners) => corners.map(({ x, y }) => point(y, x)))
+  const across = remembered((bands) => seamLines(bands, rowX, -PADDING, upright))
+  // The upper edge of the lower page is the one that is trimmed.
+  const along = remembered((bands) => seamLines(bands, rowY, rowY.window - rowY.pitch + PADDING, level))
+  return ({ printed }, x, y) => {
+    let count = 0
+    const both = (page: number, other: number): boolean => printed[page] === 1 && printed[other] === 1
+    across(x).forEach((crossed, column) => {
+      for (let row = 0; row < y.pages; row++) {
+        const page = row * x.pages + column
+        if (both(page, page + 1)) count += crossedWithin(crossed, y, row, rowY)
+      }
+    })
+    along(y).forEach((crossed, row) => {
+      for (let column = 0; column < x.pages; column++) {
+        const page = row * x.pages + column
+        if (both(page, page + x.pages)) count += crossedWithin(crossed, x, column, rowX)
+      }
+    })
+    return count
+  }
+}
+
+/** For the seam after each page but the last: where it runs inside pieces. */
+const seamLines = (
+  { start, pages }: Bands,
+  { pitch }: Row,
+  beyond: number,
+  pieces: readonly (readonly Point[])[],
+): Crossed[][] =>
+  Array.from({ length: pages - 1 }, (_, page) =>
+    pieces
+      .map((corners) => crossingsAt(corners, start + (page + 1) * pitch + beyond))
+      .filter((crossings) => crossings.length > 0),
+  )
+
+/** How many pieces the seam meets beside one page. */
+const crossedWithin = (crossed: readonly Crossed[], { start }: Bands, page: number, row: Row): number => {
+  const from = start + page * row.pitch - PADDING
+  const to = from + row.window + 2 * PADDING
+  return crossed.filter((crossings) =>
+    crossings.some(
+      (enter, index) =>
+        index % 2 === 0 && Math.min(to, crossings[index + 1] ?? enter) - Math.max(from, enter) > SHOP,
+    ),
+  ).length
+}
+
+const remembered = <Value>(work: (bands: Bands) => Value): ((bands: Bands) => Value) => {
+  const known = new Map<Bands, Value>()
+  return (bands) => {
+    const found = known.get(bands) ?? work(bands)
+    known.set(bands, found)
+    return found
+  }
+}

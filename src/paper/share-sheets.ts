@@ -1,0 +1,140 @@
+import { shapeExtents } from '../drawing/bounds.js'
+import type { Shape } from '../drawing/model.js'
+import type { FurnitureSet } from '../furniture/furniture-names.js'
+import type { Extents } from '../geometry/outline.js'
+import { type Point, point, subtract } from '../geometry/point.js'
+import type { Order } from '../order/order.js'
+import type { Page, View } from './page.js'
+import { frame } from './page-of.js'
+import { type Sheet, windowSize } from './sheet.js'
+import { strip } from './strip.js'
+
+/** White between drawings that share a sheet. */
+const GAP = 8
+
+/** A page of a file, and the title of the drawing it shows. */
+export interface TitledPage {
+  readonly title: string
+  readonly page: Page
+  /** Does the drawing, or its notes, lie on this page alone, so that it may lie anywhere? */
+  readonly whole: boolean
+}
+
+/** A drawing's place among the pages of a file, counted from 0. */
+export interface Shared {
+  readonly pages: readonly Page[]
+  /** For each page that came in, the page it went to. */
+  readonly whereTo: readonly number[]
+}
+
+/** A part of a sheet that is still bare, in the window's coordinates. */
+interface Bare {
+  readonly corner: Point
+  readonly across: number
+  readonly along: number
+}
+
+interface OpenSheet {
+  readonly sheet: Sheet
+  readonly bare: readonly Bare[]
+  readonly placed: readonly Placed[]
+}
+
+interface Placed {
+  readonly from: TitledPage
+  readonly view: View
+}
+
+/**
+ * Puts small drawings together on sheets, in their order: each onto the first sheet with room for it. A sheet that
+ * holds one drawing stays as it was.
+ */
+export const shareSheets = (pages: readonly TitledPage[], order: Order, furniture: FurnitureSet): Shared => {
+  const sheets: (OpenSheet | TitledPage)[] = []
+  const whereTo = pages.map((titled) => {
+    const block = titled.whole ? blockOf(titled.page) : undefined
+    for (const [index, open] of sheets.entries()) {
+      if (!block || !('bare' in open) || !isSameSize(open.sheet, titled.page.sheet)) continue
+      const next = placeOn(open, titled, block)
+      if (!next) continue
+      sheets[index] = next
+      return index
+    }
+    const opened = block && placeOn(emptySheet(titled.page.sheet), titled, block)
+    sheets.push(opened ?? titled)
+    return sheets.length - 1
+  })
+  const shared = sheets.filter((sheet) => 'bare' in sheet && sheet.placed.length > 1)
+  return {
+    whereTo,
+    pages: sheets.map((sheet) => {
+      if (!('bare' in sheet)) return sheet.page
+      const [only, ...more] = sheet.placed
+      if (only && more.length === 0) return only.from.page
+      return sharedPage(sheet, `S${shared.indexOf(sheet) + 1}`, shared.length, order, furniture)
+    }),
+  }
+}
+
+/** Everything a page shows, and how far it reaches. */
+const blockOf = ({ views }: Page): { readonly shapes: readonly Shape[]; readonly box: Extents } => {
+  const shapes = views.flatMap((view) => view.shapes)
+  return { shapes, box: shapeExtents(shapes) }
+}
+
+const isSameSize = (a: Sheet, b: Sheet): boolean => a.across === b.across && a.along === b.along
+
+const emptySheet = (sheet: Sheet): OpenSheet => {
+  const { across, along } = windowSize(sheet)
+  return { sheet, placed: [], bare: [{ corner: sheet.window.min, across, along }] }
+}
+
+/** In the bare part it fills best; what is left of that part beside and below it stays bare. */
+const placeOn = (
+  open: OpenSheet,
+  from: TitledPage,
+  { shapes, box }: ReturnType<typeof blockOf>,
+): OpenSheet | undefined => {
+  const across = box.max.x - box.min.x + GAP
+  const along = box.max.y - box.min.y + GAP
+  const spare = (bare: Bare): number => Math.min(bare.across - across, bare.along - along)
+  const [best] = open.bare.filter((bare) => spare(bare) >= 0).sort((a, b) => spare(a) - spare(b))
+  if (!best) return undefined
+  const top = best.corner.y + best.along
+  const low = point(best.corner.x + GAP / 2, top - along + GAP / 2)
+  const window = {
+    min: point(low.x - GAP / 2, low.y - GAP / 2),
+    max: point(low.x + across - GAP / 2, top),
+  }
+  const left: Bare[] = [
+    { corner: point(best.corner.x + across, top - along), across: best.across - across, along },
+    { corner: best.corner, across: best.across, along: best.along - along },
+  ]
+  return {
+    sheet: open.sheet,
+    placed: [...open.placed, { from, view: { shapes, window, shift: subtract(low, box.min) } }],
+    bare: [...open.bare.filter((bare) => bare !== best), ...left],
+  }
+}
+
+const sharedPage = (
+  { sheet, placed }: OpenSheet,
+  name: string,
+  count: number,
+  order: Order,
+  furniture: FurnitureSet,
+): Page => ({
+  name,
+  sheet,
+  views: placed.map(({ view }) => view),
+  furniture: () => {
+    const title = placed.map(({ from }) => from.title).join(' + ')
+    const { shapes, artwork } = strip(
+      sheet,
+      { title, documentType: 'patterns', sheet: name, sheets: count },
+      order,
+      furniture,
+    )
+    return { shapes: [frame(sheet), ...shapes], artwork }
+  },
+})

@@ -1,0 +1,95 @@
+import { SMALL, wrapText } from '../drawing/lettering.js'
+import type { Shape } from '../drawing/model.js'
+import { label } from '../drawing/shapes.js'
+import type { FurnitureSet } from '../furniture/furniture-names.js'
+import { fillSlots } from '../furniture/slots.js'
+import { point } from '../geometry/point.js'
+import type { Order, PrintedCheck } from '../order/order.js'
+import type { Mm } from '../units/brand.js'
+import { inches, mm, toInches } from '../units/convert.js'
+import { fixed, type LengthStyle, showLength, showNumber } from '../units/show.js'
+import type { PlacedArtwork } from './page.js'
+import { type Sheet, windowSize } from './sheet.js'
+import { BOX_HEIGHT, CHECK_WIDTH, GAP, inOneRow, MAP_WIDTH } from './strip-room.js'
+
+/** What the title block says of one sheet (fields after ISO 7200). */
+export interface SheetTitle {
+  readonly title: string
+  readonly documentType: string
+  /** The sheet's own name, `2B`, and how many there are. */
+  readonly sheet: string
+  readonly sheets: number
+}
+
+export interface Strip {
+  readonly shapes: readonly Shape[]
+  readonly artwork: readonly PlacedArtwork[]
+  /** Lower left corner of the square for a page map. */
+  readonly map: { readonly x: number; readonly y: number }
+}
+
+/** ISO 5455: full size. */
+const FULL_SIZE = '1:1'
+
+/** The furniture below a sheet's window: scale check, caution, room for the page map, title block, and any correction. */
+export const strip = (sheet: Sheet, title: SheetTitle, order: Order, furniture: FurnitureSet): Strip => {
+  const { margin, window } = sheet
+  const right = sheet.across - margin
+  const oneRow = inOneRow(right - margin)
+  const { caution } = furniture
+  const check = fillSlots(furniture[order.lengths.units === 'mm' ? 'scale-check-mm' : 'scale-check-in'], {
+    frame: frameText(sheet, order.lengths),
+  })
+  const block = fillSlots(furniture['title-block'], {
+    title: title.title,
+    'supplementary-title': order.title,
+    'document-type': title.documentType,
+    sheet: title.sheet,
+    sheets: String(title.sheets),
+    scale: FULL_SIZE,
+    date: order.date ?? '',
+    creator: order.creator ?? '',
+  })
+  const blockAt = point(right - block.across, margin + (oneRow ? 0 : BOX_HEIGHT + GAP))
+  const mapX = oneRow ? blockAt.x - GAP - MAP_WIDTH : margin + CHECK_WIDTH + GAP
+  return {
+    shapes: correction(order, windowSize(sheet).across, window.min),
+    artwork: [
+      { artwork: caution, at: point(margin, margin) },
+      { artwork: check, at: point(margin, margin + BOX_HEIGHT - check.height) },
+      { artwork: block, at: blockAt },
+    ],
+    map: { x: mapX, y: margin },
+  }
+}
+
+/** The window's frame, to be measured both ways: `Frame 190.0 × 251.0 mm`. */
+const frameText = (sheet: Sheet, lengths: LengthStyle): string => {
+  const { across, along } = windowSize(sheet)
+  const show = (length: number): string =>
+    lengths.units === 'mm' ? fixed(length, 1) : showNumber(mm(length), { units: 'in', nearest: 64 })
+  return `Frame ${show(across)} × ${show(along)} ${lengths.units}`
+}
+
+const correction = ({ shop, lengths }: Order, across: number, window: { x: number; y: number }): Shape[] => {
+  const { printed } = shop.paper
+  if (!printed) return []
+  return wrapText(correctionText(printed, lengths), SMALL, mm(across)).map((text, row) =>
+    label(text, point(window.x, window.y - GAP - SMALL * (1 + row * 1.25)), { height: SMALL }),
+  )
+}
+
+/** How far a reading may be off: half a millimetre. */
+const READING = mm(0.5)
+
+/** What was corrected, and what a reading to half a millimetre leaves open (a share of the length, as it was read). */
+export const correctionText = ({ across, along }: PrintedCheck, lengths: LengthStyle): string => {
+  const read = ({ measured, of }: PrintedCheck['across']): string =>
+    lengths.units === 'mm'
+      ? `${fixed(measured, 1)} for ${fixed(of, 1)} mm`
+      : `${fixed(toInches(measured), 3)} for ${fixed(toInches(of), 3)} in`
+  const sample = lengths.units === 'mm' ? mm(100) : inches(4)
+  const off = (READING * sample) / Math.min(across.of, along.of)
+  const open = lengths.units === 'mm' ? `${fixed(off, 1)} mm` : `${fixed(toInches(mm(off)), 3)} in`
+  return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. Read to half a millimetre, that leaves ${showLength(sample as Mm, lengths)} uncertain by up to ${open}.`
+}

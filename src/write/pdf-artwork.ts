@@ -1,0 +1,37 @@
+import type { ArtPath, ArtText } from '../drawing/artwork.js'
+import type { PlacedArtwork } from '../paper/page.js'
+import { toPoints } from '../units/convert.js'
+import type { Document } from './pdf-document.js'
+import { letterAs } from './pdf-lettering.js'
+import type { OnPage } from './pdf-shapes.js'
+
+/** A piece of sheet furniture, its marks in their own order, colours and fills. */
+export const drawArtwork = (document: Document, { artwork, at }: PlacedArtwork, page: OnPage): void => {
+  const on: OnPage = { x: (x) => page.x(x + at.x), y: (y) => page.y(y + at.y) }
+  for (const mark of artwork.marks) {
+    if (mark.kind === 'path') drawPath(document, mark, on)
+    else letterAs(document, mark, mark.colour, on.x, on.y)
+  }
+}
+
+const drawPath = (document: Document, { steps, stroke, fill }: ArtPath, { x, y }: OnPage): void => {
+  for (const step of steps) {
+    if (step.to === 'move') document.moveTo(x(step.at.x), y(step.at.y))
+    else if (step.to === 'line') document.lineTo(x(step.at.x), y(step.at.y))
+    else if (step.to === 'start') document.closePath()
+    else {
+      const { from, toward, at } = step
+      document.bezierCurveTo(x(from.x), y(from.y), x(toward.x), y(toward.y), x(at.x), y(at.y))
+    }
+  }
+  if (stroke) {
+    document.lineWidth(toPoints(stroke.width)).strokeColor(stroke.colour)
+    const [first, ...rest] = stroke.dashes.map((dash) => toPoints(dash))
+    if (first === undefined) document.undash()
+    else document.dash([first, ...rest] as unknown as number, {})
+  }
+  const rule = fill?.rule === 'evenodd' ? 'even-odd' : 'non-zero'
+  if (fill && stroke) document.fillAndStroke(fill.colour, stroke.colour, rule)
+  else if (fill) document.fill(fill.colour, rule)
+  else if (stroke) document.stroke()
+}
