@@ -32,7 +32,13 @@ export interface ArtStroke {
   readonly width: Mm
   /** Dash and gap lengths by turns, in mm; empty when continuous. */
   readonly dashes: readonly number[]
+  /** At corners; a miter longer than {@link MITER_LIMIT} is cut off as a bevel. */
+  readonly join: 'miter' | 'round' | 'bevel'
+  readonly cap: 'butt' | 'round'
 }
+
+/** The longest miter, over the line's width: SVG's own (SVG 2, 13.5.5); PDF's is 10 unless it is told. */
+export const MITER_LIMIT = 4
 
 export interface ArtFill {
   /** `#rrggbb`. */

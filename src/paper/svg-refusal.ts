@@ -1,0 +1,32 @@
+import { harmless, type Problem } from '../order/problem.js'
+import type { SvgElement } from './svg-tree.js'
+
+/** Tells one mistake: of an attribute (or a property of `style`), of an element's text, or of the whole element. */
+export type Refuse = (
+  element: SvgElement,
+  of: readonly [name: string, value: string] | { readonly text: string } | undefined,
+  advice: string,
+) => undefined
+
+/** More than a person mends at once. */
+export const MOST_TOLD = 20
+const LONGEST_SHOWN = 40
+
+/** Collects the mistakes of a file into `problems`, the first {@link MOST_TOLD} of them. */
+export const refuseInto =
+  (file: string, problems: Problem[]): Refuse =>
+  (element, of, advice) => {
+    if (problems.length < MOST_TOLD)
+      problems.push({ place: file, line: element.line, given: given(element, of), advice })
+    return undefined
+  }
+
+const given = ({ name }: SvgElement, of: Parameters<Refuse>[1]): string => {
+  if (!of) return `<${short(name)}>`
+  return 'text' in of
+    ? `"${short(of.text)}" in <${short(name)}>`
+    : `<${short(name)} ${short(of[0])}="${short(of[1])}">`
+}
+
+const short = (text: string): string =>
+  harmless(text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}...` : text)

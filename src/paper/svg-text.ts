@@ -1,0 +1,87 @@
+import type { ArtText } from '../drawing/artwork.js'
+import { CAP_HEIGHT } from '../drawing/lettering.js'
+import { point } from '../geometry/point.js'
+import { mm, radians } from '../units/convert.js'
+import type { SlotName } from './furniture-names.js'
+import { hasLoneBrace, slotsIn } from './slots.js'
+import { NUMBER_ALLOWED, readNumber } from './svg-numbers.js'
+import { numbersOf } from './svg-outline.js'
+import type { Properties } from './svg-properties.js'
+import type { Refuse } from './svg-refusal.js'
+import { evenScale, isMirrored, type Matrix, placed } from './svg-transform.js'
+import type { SvgElement } from './svg-tree.js'
+
+/** What Helvetica letters: Latin-1 without its controls, no-break space and soft hyphen. */
+const LETTERED = /^[\x20-\x7e\xa1-\xac\xae-\xff]*$/
+
+/**
+ * A text element as one line of lettering; undefined when it is refused or draws nothing.
+ *
+ * @param matrix from the element to the artwork, y down to y up
+ */
+export const readText = (
+  element: SvgElement,
+  properties: Properties,
+  matrix: Matrix,
+  slots: readonly SlotName[],
+  refuse: Refuse,
+): ArtText | undefined => {
+  const { fill, stroke, fontSize, fontNamed, anchor } = properties
+  const text = lineOf(element, properties, slots, refuse)
+  const [x, y] = numbersOf(element, ['x', 'y'], refuse) ?? []
+  const room = readRoom(element, text, refuse)
+  if (stroke !== undefined)
+    refuse(element, ['stroke', stroke], 'Allowed: text in its fill only. Give it stroke="none".')
+  if (fontSize === undefined) refuse(element, undefined, 'Allowed: text with its font-size, in mm.')
+  if (!fontNamed) refuse(element, undefined, 'Allowed: text with font-family="sans-serif".')
+  const size = evenScale(matrix)
+  // y down to y up is one mirroring; one more would mirror the letters.
+  if (size === undefined || !isMirrored(matrix))
+    return refuse(element, undefined, 'Allowed: text moved, turned, or scaled alike both ways, not mirrored.')
+  if (!text || x === undefined || y === undefined || fontSize === undefined || fill === undefined)
+    return undefined
+  return {
+    kind: 'text',
+    text,
+    at: placed(matrix, point(x, y)),
+    anchor,
+    height: mm(fontSize * CAP_HEIGHT * size),
+    turn: radians(Math.atan2(matrix[1], matrix[0])),
+    colour: fill,
+    ...(room === undefined ? {} : { room: mm(room * size) }),
+  }
+}
+
+/** The text as SVG shows it; undefined when it is refused. */
+const lineOf = (
+  element: SvgElement,
+  { keepsSpaces }: Properties,
+  slots: readonly SlotName[],
+  refuse: Refuse,
+): string | undefined => {
+  const written = element.text
+  const told = { text: written.trim() }
+  const text = written.trim().replace(/[ \t]+/g, ' ')
+  if (keepsSpaces && text !== written)
+    return refuse(element, told, 'Allowed under xml:space="preserve": no space at the ends, no two together.')
+  if (/[\n\r]/.test(text))
+    return refuse(element, told, 'Allowed: one line. Give each line its own text element.')
+  if (!LETTERED.test(text))
+    return refuse(element, told, 'Allowed: Western European letters, digits and signs.')
+  const named =
+    slots.length === 0 ? 'This piece has no slots.' : `Slots: ${slots.map((slot) => `{${slot}}`).join(', ')}.`
+  if (hasLoneBrace(text)) return refuse(element, told, `Braces stand around the name of a slot. ${named}`)
+  const unknown = slotsIn(text).find((name) => !(slots as readonly string[]).includes(name))
+  return unknown === undefined ? text : refuse(element, { text: `{${unknown}}` }, named)
+}
+
+const readRoom = (element: SvgElement, text: string | undefined, refuse: Refuse): number | undefined => {
+  const written = element.attributes.get('data-room')
+  if (written === undefined) {
+    if (text !== undefined && slotsIn(text).length > 0)
+      refuse(element, undefined, 'A text with a slot needs data-room, the width in mm that it may take.')
+    return undefined
+  }
+  const room = readNumber(written)
+  return room !== undefined && room > 0 ? room : refuse(element, ['data-room', written], NUMBER_ALLOWED)
+}
