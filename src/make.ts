@@ -3,21 +3,28 @@ import { DRAWING_NAMES } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { overview } from './compose/overview.js'
 import type { Drawing } from './drawing/model.js'
+import type { FurnitureTexts } from './furniture/furniture-names.js'
+import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
 import type { Order } from './order/order.js'
 import { type OrderInput, parseOrder } from './order/parse.js'
-import { done, type Outcome, refused } from './order/problem.js'
-import type { PrintedDrawing } from './paper/page.js'
+import { done, type Outcome, problemsOf, refused } from './order/problem.js'
+import type { PrintedBook, PrintedDrawing } from './paper/page.js'
+import { drawingBook, patternBook } from './paper/pattern-book.js'
+import { printCheck } from './paper/print-check.js'
 import { layOnPaper } from './paper/tile.js'
 import { type Plan, planOrder, type StarPlan } from './plan/plan.js'
 import { writeDxf } from './write/dxf.js'
-import { writePdf } from './write/pdf.js'
+import { pdfChunks } from './write/pdf.js'
 import { writeSvg } from './write/svg.js'
 
 /** A finished file: its path below the output folder, with forward slashes, and what it holds. */
 export interface MadeFile {
   readonly path: string
-  readonly content: string | Uint8Array
+  readonly content: FileContent
 }
+
+/** Text, or bytes that are made as they are read, for a PDF of hundreds of pages. */
+export type FileContent = string | (() => AsyncIterable<Uint8Array>)
 
 /** A drawing, its pages, and where its files go, without the ending. */
 export interface DrawnFile {
@@ -33,53 +40,74 @@ export interface MadeOrder {
   /** The cut plan as text. */
   readonly card: string
   readonly drawings: readonly DrawnFile[]
+  /** All patterns in one file, as they are printed together. */
+  readonly book: PrintedBook
   readonly files: readonly MadeFile[]
 }
 
+export interface MakeOptions {
+  /** Pieces of sheet furniture in place of ours, as SVG. */
+  readonly furniture?: FurnitureTexts
+  readonly onProgress?: (doing: string) => void
+}
+
 /** The whole flow: order -> plan -> drawings -> pages -> files. Nothing is written to disk here. */
-export const makeOrder = async (
+export const makeOrder = (
   input: OrderInput,
-  onProgress: (doing: string) => void = () => {},
-): Promise<Outcome<MadeOrder>> => {
+  { furniture: own = {}, onProgress = () => {} }: MakeOptions = {},
+): Outcome<MadeOrder> => {
   const order = parseOrder(input)
   if (!order.ok) return order
+  const furniture = furnitureWith(own, order.value.lengths.units)
   const plan = planOrder(order.value)
-  if (!plan.ok) return plan
-  const printed = printDrawings(plan.value)
+  if (!furniture.ok || !plan.ok) return refused([furniture, plan].flatMap(problemsOf))
+  const printed = printDrawings(plan.value, furniture.value, onProgress)
   if (!printed.ok) return printed
 
-  const files: MadeFile[] = []
-  for (const { drawing, print, path } of printed.value) {
-    onProgress(drawing.title)
-    files.push(
-      { path: `${path}.svg`, content: writeSvg(drawing) },
-      { path: `${path}.dxf`, content: writeDxf(drawing, order.value.shop.cutter.dxf) },
-      { path: `${path}.pdf`, content: await writePdf(print) },
-    )
-  }
+  const stars = plan.value.stars.map(({ order: { name } }) => ({
+    name,
+    drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
+  }))
+  const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
   const card = cutPlan(plan.value)
-  files.push({ path: 'cut-plan.txt', content: card })
-  files.push({ path: 'index.html', content: overview(plan.value, shown, card) })
-  return done({ plan: plan.value, card, drawings: printed.value, files })
+  const files: MadeFile[] = [
+    ...printed.value.flatMap(({ drawing, print, path }): MadeFile[] => [
+      { path: `${path}.svg`, content: writeSvg(drawing) },
+      { path: `${path}.dxf`, content: writeDxf(drawing, order.value.shop.cutter.dxf) },
+      { path: `${path}.pdf`, content: () => pdfChunks(drawingBook(print)) },
+    ]),
+    { path: 'all-patterns.pdf', content: () => pdfChunks(book) },
+    { path: 'print-check.pdf', content: () => pdfChunks(printCheck(order.value, furniture.value)) },
+    { path: 'cut-plan.txt', content: card },
+    { path: 'index.html', content: overview(plan.value, shown, card) },
+  ]
+  return done({ plan: plan.value, card, drawings: printed.value, book, files })
 }
 
 /** Every drawing of every star, laid on the order's paper. */
-const printDrawings = ({ order, stars }: Plan): Outcome<DrawnFile[]> => {
+const printDrawings = (
+  { order, stars }: Plan,
+  furniture: Furniture,
+  onProgress: (doing: string) => void,
+): Outcome<DrawnFile[]> => {
   const outcomes = stars.flatMap((star) =>
-    drawingsOf(star, order).map((drawing): Outcome<DrawnFile> => {
-      const print = layOnPaper(drawing, order)
+    drawingsOf(star, order, furniture).map((drawing): Outcome<DrawnFile> => {
+      onProgress(drawing.title)
+      const print = layOnPaper(drawing, order, furniture)
       return print.ok ? done(drawnFile(star, drawing, print.value)) : print
     }),
   )
-  const problems = outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.problems))
+  const problems = outcomes.flatMap(problemsOf)
   return problems.length > 0
     ? refused(problems)
     : done(outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])))
 }
 
-const drawingsOf = (star: StarPlan, order: Order): Drawing[] =>
-  DRAWING_NAMES.map((name) => DRAWINGS[name](star, order)).filter((drawing) => drawing !== undefined)
+const drawingsOf = (star: StarPlan, order: Order, furniture: Furniture): Drawing[] =>
+  DRAWING_NAMES.map((name) => DRAWINGS[name](star, order, furniture)).filter(
+    (drawing) => drawing !== undefined,
+  )
 
 const drawnFile = (star: StarPlan, drawing: Drawing, print: PrintedDrawing): DrawnFile => ({
   star: star.order.name,

@@ -16,6 +16,7 @@ export const ROOMS = [
   'order',
   'plan',
   'drawing',
+  'furniture',
   'compose',
   'paper',
   'write',
@@ -73,9 +74,9 @@ const KEPT_IN: readonly (readonly [RegExp, string])[] = [
   [/^pdfkit(\/|$)/, 'write'],
   [/^yaml(\/|$)/, 'order'],
   [/^valibot(\/|$)/, 'order'],
-  [/^svgson(\/|$)/, 'paper'],
-  [/^saxes(\/|$)/, 'paper'],
-  [/^svgpath(\/|$)/, 'paper'],
+  [/^svgson(\/|$)/, 'furniture'],
+  [/^saxes(\/|$)/, 'furniture'],
+  [/^svgpath(\/|$)/, 'furniture'],
   [/^dejavu-fonts-ttf(\/|$)/, 'write'],
 ]
 

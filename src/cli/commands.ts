@@ -14,6 +14,12 @@ export interface Command {
   readonly handle: (typed: Typed) => Promise<number>
 }
 
+const REPLACE: Options = { type: 'boolean', describe: 'Overwrite a file that is there' }
+const OWN_FURNITURE: Options = {
+  type: 'string',
+  requiresArg: true,
+  describe: 'Folder with your own title block, scale check and so on, as SVG; see templates/README.md',
+}
 const QUIET: Options = { type: 'boolean', describe: 'Print nothing but problems' }
 
 export const COMMANDS: readonly Command[] = [
@@ -28,6 +34,7 @@ export const COMMANDS: readonly Command[] = [
         demandOption: 'Say where the files go: --out FOLDER',
         describe: 'Folder for the files; made when it is not there',
       },
+      furniture: OWN_FURNITURE,
       quiet: QUIET,
     },
     examples: [
@@ -59,7 +66,8 @@ export const COMMANDS: readonly Command[] = [
         demandOption: 'Say which file: --to FILE.svg, FILE.dxf or FILE.pdf',
         describe: 'The file; its ending says the format: .svg, .dxf or .pdf',
       },
-      replace: { type: 'boolean', describe: 'Overwrite a file that is there' },
+      replace: REPLACE,
+      furniture: OWN_FURNITURE,
       quiet: QUIET,
     },
     examples: [
@@ -67,5 +75,25 @@ export const COMMANDS: readonly Command[] = [
       ['$0 draw arm-pattern --regular 6/2 --across 300mm --to arm.pdf', 'one pattern from flags'],
     ],
     handle: async (typed) => (await import('./draw.js')).draw(typed),
+  },
+  {
+    words: 'print-check [ORDER]',
+    says: 'Write a page of rulers that tells what your printer makes of true lengths',
+    positionals: {},
+    options: {
+      to: {
+        type: 'string',
+        requiresArg: true,
+        describe: 'The PDF file; print-check.pdf when it is left out',
+      },
+      replace: REPLACE,
+      furniture: OWN_FURNITURE,
+      quiet: QUIET,
+    },
+    examples: [
+      ['$0 print-check --paper a4', 'print-check.pdf for sheets of A4'],
+      ['$0 print-check winter-fair.yaml --to check.pdf', "on the order's paper"],
+    ],
+    handle: async (typed) => (await import('./print-check.js')).printCheck(typed),
   },
 ]

@@ -3,14 +3,18 @@ import { DRAWING_NAMES, type DrawingName } from '../compose/drawing-names.js'
 import { DRAWINGS } from '../compose/drawings.js'
 import { sizeText } from '../compose/size-text.js'
 import type { Drawing } from '../drawing/model.js'
+import { type Furniture, furnitureWith } from '../furniture/furniture-set.js'
+import type { FileContent } from '../make.js'
 import type { Order } from '../order/order.js'
 import { parseOrder } from '../order/parse.js'
-import { done, type Outcome, refused, showGiven } from '../order/problem.js'
+import { done, type Outcome, problemsOf, refused, showGiven } from '../order/problem.js'
+import { drawingBook } from '../paper/pattern-book.js'
 import { layOnPaper } from '../paper/tile.js'
 import { planOrder } from '../plan/plan.js'
 import { writeDrawing } from './files.js'
 import type { Typed } from './order-flags.js'
 import { orderInput } from './order-input.js'
+import { ownFurniture } from './read-furniture.js'
 import { EXIT, say, tellProblems } from './terminal.js'
 
 /** `starwright draw`: one drawing of one star, in the format the file's ending names. */
@@ -19,11 +23,14 @@ export const draw = async (typed: Typed): Promise<number> => {
   if (!name) throw new Error('the command line has checked the drawing')
   const file = String(typed.to)
   const input = await orderInput(typed)
+  const own = await ownFurniture(typed)
   const order = input.ok ? parseOrder(input.value) : input
-  if (!order.ok) return tellProblems(order.problems)
-  const drawing = oneDrawing(name, order.value)
-  const content = drawing.ok ? await contentFor(file, drawing.value, order.value) : drawing
+  if (!order.ok || !own.ok) return tellProblems([order, own].flatMap(problemsOf))
+  const furniture = furnitureWith(own.value, order.value.lengths.units)
+  if (!furniture.ok) return tellProblems(furniture.problems)
+  const drawing = oneDrawing(name, order.value, furniture.value)
   if (!drawing.ok) return tellProblems(drawing.problems)
+  const content = await contentFor(file, drawing.value, order.value, furniture.value)
   if (!content.ok) return tellProblems(content.problems)
   const written = await writeDrawing(file, content.value, typed.replace === true)
   if (!written.ok) return tellProblems(written.problems)
@@ -33,7 +40,7 @@ export const draw = async (typed: Typed): Promise<number> => {
   return EXIT.done
 }
 
-const oneDrawing = (name: DrawingName, order: Order): Outcome<Drawing> => {
+const oneDrawing = (name: DrawingName, order: Order, furniture: Furniture): Outcome<Drawing> => {
   const names = order.stars.map((star) => star.name)
   if (names.length > 1) {
     return refused([
@@ -47,7 +54,7 @@ const oneDrawing = (name: DrawingName, order: Order): Outcome<Drawing> => {
   const plan = planOrder(order)
   if (!plan.ok) return plan
   const [star] = plan.value.stars
-  const drawing = star && DRAWINGS[name](star, order)
+  const drawing = star && DRAWINGS[name](star, order, furniture)
   return drawing
     ? done(drawing)
     : refused([
@@ -63,15 +70,17 @@ const contentFor = async (
   file: string,
   drawing: Drawing,
   order: Order,
-): Promise<Outcome<string | Uint8Array>> => {
+  furniture: Furniture,
+): Promise<Outcome<FileContent>> => {
   switch (extname(file).toLowerCase()) {
     case '.svg':
       return done((await import('../write/svg.js')).writeSvg(drawing))
     case '.dxf':
       return done((await import('../write/dxf.js')).writeDxf(drawing, order.shop.cutter.dxf))
     case '.pdf': {
-      const print = layOnPaper(drawing, order)
-      return print.ok ? done(await (await import('../write/pdf.js')).writePdf(print.value)) : print
+      const print = layOnPaper(drawing, order, furniture)
+      const { pdfChunks } = await import('../write/pdf.js')
+      return print.ok ? done(() => pdfChunks(drawingBook(print.value))) : print
     }
     default:
       return refused([

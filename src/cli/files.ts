@@ -1,8 +1,8 @@
 import { createHash, randomBytes } from 'node:crypto'
 import { rmSync } from 'node:fs'
-import { lstat, mkdir, readdir, readFile, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises'
+import { lstat, mkdir, open, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises'
 import { dirname, join, relative, resolve } from 'node:path'
-import type { MadeFile } from '../make.js'
+import type { FileContent, MadeFile } from '../make.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 import { reasonOf } from './disk-refusal.js'
 
@@ -53,12 +53,10 @@ const replaceFiles = async (
   const earlier = await readChecksums(folder)
   if (earlier === 'not ours') return refused([stranger(folder, CHECKSUMS)])
   if (earlier && earlier.title !== title) return refused([otherOrder(folder, earlier.title)])
-  const own = earlier?.sums ?? []
-  const strangers = await findStrangers(folder, files, own)
-  if (strangers.length > 0) return refused(strangers)
+  const links = await findLinks(folder, files)
+  if (links.length > 0) return refused(links)
 
-  const made = files.map(({ path, content }) => ({ path, content, sum: sumOf(content) }))
-  await mkdir(folder, { recursive: true })
+  const begun = await mkdir(folder, { recursive: true })
   await clearAbandoned(folder)
   const unfinished = join(folder, `.unfinished-${randomBytes(6).toString('hex')}`)
   const stop = () => {
@@ -67,30 +65,51 @@ const replaceFiles = async (
   }
   process.once('SIGINT', stop).once('SIGTERM', stop)
   try {
-    for (const { path, content } of made) await writeNew(join(unfinished, path), content)
-    const kept = new Set(made.map(({ path }) => path))
-    const gone = await unchanged(
-      folder,
-      own.filter(({ path }) => !kept.has(path)),
-    )
-    const step = steps(folder, unfinished)
-    try {
-      // From here on a file may be the old or the new one, so both count as ours until all are in place.
-      await step.put(CHECKSUMS, checksumList({ title, sums: [...own, ...made] }))
-      for (const { path } of made) await step.move(path)
-      for (const path of gone) await step.remove(path)
-      await step.put(CHECKSUMS, checksumList({ title, sums: made }))
-    } catch (error) {
-      await step.undoAll()
-      throw error
-    }
-    for (const name of new Set(gone.map((path) => dirname(path))))
-      await rmdir(join(folder, name)).catch(() => {})
-    return done(gone)
+    const made: Sum[] = []
+    for (const { path, content } of files)
+      made.push({ path, sum: await writeNew(join(unfinished, path), content) })
+    const strangers = await findStrangers(folder, made, earlier?.sums ?? [])
+    if (strangers.length === 0)
+      return done(await moveInto(folder, unfinished, title, made, earlier?.sums ?? []))
+    return refused(strangers)
   } finally {
     process.off('SIGINT', stop).off('SIGTERM', stop)
     await rm(unfinished, { recursive: true, force: true })
+    if (begun !== undefined) await rmdir(folder).catch(() => {})
   }
+}
+
+/**
+ * Puts finished files in their places, and takes away those of an earlier run that this one no longer has.
+ *
+ * @returns the files taken away
+ */
+const moveInto = async (
+  folder: string,
+  unfinished: string,
+  title: string,
+  made: readonly Sum[],
+  own: readonly Sum[],
+): Promise<readonly string[]> => {
+  const kept = new Set(made.map(({ path }) => path))
+  const gone = await unchanged(
+    folder,
+    own.filter(({ path }) => !kept.has(path)),
+  )
+  const step = steps(folder, unfinished)
+  try {
+    // From here on a file may be the old or the new one, so both count as ours until all are in place.
+    await step.put(CHECKSUMS, checksumList({ title, sums: [...own, ...made] }))
+    for (const { path } of made) await step.move(path)
+    for (const path of gone) await step.remove(path)
+    await step.put(CHECKSUMS, checksumList({ title, sums: made }))
+  } catch (error) {
+    await step.undoAll()
+    throw error
+  }
+  for (const name of new Set(gone.map((path) => dirname(path))))
+    await rmdir(join(folder, name)).catch(() => {})
+  return gone
 }
 
 /** Steps in the output folder, each of which can be undone once it is done: what was there is kept aside first. */
@@ -152,19 +171,20 @@ const otherOrder = (folder: string, title: string): Problem => ({
 /** Writes one file whole, through a temporary one beside it; one that is there is kept unless it may be replaced. */
 export const writeDrawing = async (
   file: string,
-  content: string | Uint8Array,
+  content: FileContent,
   mayReplace: boolean,
 ): Promise<Outcome<void>> => {
   const unfinished = `${resolve(file)}.unfinished-${randomBytes(6).toString('hex')}`
   const at = { place: '--to', given: showGiven(file) }
   try {
     const there = mayReplace ? undefined : await readIfThere(resolve(file))
-    if (there && sumOf(there) !== sumOf(content)) {
+    const sum = await writeNew(unfinished, content)
+    if (there && sumOf(there) !== sum) {
+      await rm(unfinished)
       return refused([
         { ...at, advice: 'Another file of that name is there. Choose another name, or add --replace.' },
       ])
     }
-    await writeNew(unfinished, content)
     await rename(unfinished, resolve(file))
     return done(undefined)
   } catch (error) {
@@ -178,7 +198,7 @@ interface Sum {
   readonly sum: string
 }
 
-const sumOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
+const sumOf = (content: Uint8Array): string => createHash('sha256').update(content).digest('hex')
 
 interface Checksums {
   readonly title: string
@@ -189,7 +209,8 @@ interface Checksums {
 const HEADING = '# starwright: '
 
 /** The paths an order's files can have; whatever else a list names was not ours. */
-const OUR_PATH = /^(?:index\.html|cut-plan\.txt|([a-z0-9-]+)\/\1-[a-z-]+-[0-9.]+x[0-9.]+mm\.(?:svg|dxf|pdf))$/
+const OUR_PATH =
+  /^(?:index\.html|cut-plan\.txt|(?:all-patterns|shop-card|print-check)\.pdf|([a-z0-9-]+)\/\1-[a-z-]+-[0-9.]+x[0-9.]+mm\.(?:svg|dxf|pdf))$/
 
 const readChecksums = async (folder: string): Promise<Checksums | 'not ours' | undefined> => {
   const list = await readIfThere(join(folder, CHECKSUMS))
@@ -206,23 +227,27 @@ const readChecksums = async (folder: string): Promise<Checksums | 'not ours' | u
 const checksumList = ({ title, sums }: Checksums): string =>
   [...new Set([`${HEADING}${title}\n`, ...sums.map(({ path, sum }) => `${sum}  ${path}\n`)])].join('')
 
-/** Files in the way that are not ours, or not as we left them, and folders that lead elsewhere. */
-const findStrangers = async (
-  folder: string,
-  files: readonly MadeFile[],
-  earlier: readonly Sum[],
-): Promise<Problem[]> => {
+/** Folders in which a star's files should go and that lead elsewhere. */
+const findLinks = async (folder: string, files: readonly MadeFile[]): Promise<Problem[]> => {
   const problems: Problem[] = []
   for (const name of new Set(files.map(({ path }) => dirname(path)))) {
     if (name !== '.' && (await isLink(join(folder, name)))) problems.push(stranger(folder, `${name}/`))
   }
-  if (problems.length > 0) return problems
-  for (const { path, content } of files) {
+  return problems
+}
+
+/** Files in the way that are not ours, or not as we left them. */
+const findStrangers = async (
+  folder: string,
+  made: readonly Sum[],
+  earlier: readonly Sum[],
+): Promise<Problem[]> => {
+  const problems: Problem[] = []
+  for (const { path, sum } of made) {
     const there = await readIfThere(join(folder, path))
-    if (there === undefined) continue
-    const sum = sumOf(there)
-    if (sum === sumOf(content) || earlier.some((own) => own.path === path && own.sum === sum)) continue
-    problems.push(stranger(folder, path))
+    const found = there && sumOf(there)
+    if (found === undefined || found === sum) continue
+    if (!earlier.some((own) => own.path === path && own.sum === found)) problems.push(stranger(folder, path))
   }
   return problems
 }
@@ -255,7 +280,18 @@ const readIfThere = async (file: string): Promise<Buffer | undefined> => {
   }
 }
 
-const writeNew = async (file: string, content: string | Uint8Array): Promise<void> => {
+/** Writes a file that must not be there yet, bytes that are made as they are read one after the other; gives its sum. */
+const writeNew = async (file: string, content: FileContent | Uint8Array): Promise<string> => {
   await mkdir(dirname(file), { recursive: true })
-  await writeFile(file, content, { flag: 'wx' })
+  const sum = createHash('sha256')
+  const opened = await open(file, 'wx')
+  try {
+    for await (const part of typeof content === 'function' ? content() : [content]) {
+      sum.update(part)
+      await opened.appendFile(part)
+    }
+  } finally {
+    await opened.close()
+  }
+  return sum.digest('hex')
 }

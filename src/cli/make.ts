@@ -1,8 +1,10 @@
 import { sizeText } from '../compose/size-text.js'
 import { type MadeOrder, makeOrder } from '../make.js'
+import { problemsOf } from '../order/problem.js'
 import { writeOrder } from './files.js'
 import type { Typed } from './order-flags.js'
 import { orderInput } from './order-input.js'
+import { ownFurniture } from './read-furniture.js'
 import { EXIT, progress, say, tellProblems } from './terminal.js'
 
 /** `starwright make`: every file of the order. */
@@ -10,9 +12,10 @@ export const make = async (typed: Typed): Promise<number> => {
   const folder = String(typed.out)
   const quiet = typed.quiet === true
   const input = await orderInput(typed)
-  if (!input.ok) return tellProblems(input.problems)
+  const furniture = await ownFurniture(typed)
+  if (!input.ok || !furniture.ok) return tellProblems([input, furniture].flatMap(problemsOf))
   const shown = progress(quiet)
-  const made = await makeOrder(input.value, shown.show)
+  const made = makeOrder(input.value, { furniture: furniture.value, onProgress: shown.show })
   shown.clear()
   if (!made.ok) return tellProblems(made.problems)
   const written = await writeOrder(folder, { title: made.value.plan.order.title, files: made.value.files })
@@ -26,14 +29,14 @@ const MANY_SHEETS = 60
 
 /** What was written, and the cut outlines' sizes to compare with what the cutter's own software shows. */
 const madeText = (
-  { plan, drawings, files }: MadeOrder,
+  { plan, drawings, book, files }: MadeOrder,
   folder: string,
   removed: readonly string[],
 ): string => {
   const sizes = drawings
     .filter(({ drawing }) => drawing.shapes.some(({ layer }) => layer === 'CUT-OUTSIDE'))
     .map(({ drawing, path }) => `  ${sizeText(drawing.trueSize, plan.order.lengths)}  ${path}`)
-  const sheets = drawings.reduce((sum, { print }) => sum + print.pages.length, 0)
+  const sheets = book.pages.length
   return [
     ...(sizes.length > 0
       ? [

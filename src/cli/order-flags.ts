@@ -45,7 +45,8 @@ export const flagValues = (typed: Typed): Outcome<FlagValues> => {
     if (Array.isArray(value)) problems.push(twice(name))
     else if (value === true || typeof value === 'string') values[name] = value
   }
-  for (const name of ['star', 'out', 'to']) if (Array.isArray(typed[name])) problems.push(twice(name))
+  for (const name of ['star', 'out', 'to', 'furniture'])
+    if (Array.isArray(typed[name])) problems.push(twice(name))
   return problems.length > 0 ? refused(problems) : done(values)
 }
 

@@ -1,21 +1,26 @@
 import { lstat, readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { didYouMean } from '../order/did-you-mean.js'
-import { done, type Outcome, type Problem, refused, sentences, showGiven } from '../order/problem.js'
 import {
   FURNITURE_NAMES,
   type FurnitureName,
   type FurnitureTexts,
   furnitureFile,
   isFurnitureName,
-} from '../paper/furniture-names.js'
+} from '../furniture/furniture-names.js'
+import { didYouMean } from '../order/did-you-mean.js'
+import { done, type Outcome, type Problem, refused, sentences, showGiven } from '../order/problem.js'
 import { reasonOf } from './disk-refusal.js'
+import type { Typed } from './order-flags.js'
 
 /** Far more than any piece; the reader of the text has a narrower limit and says so. */
 const LARGEST_FILE = 1024 * 1024
 
 const FILES = FURNITURE_NAMES.map(furnitureFile)
 const FILES_ALLOWED = `Allowed: ${FILES.join(', ')}.`
+
+/** The maker's own pieces of sheet furniture, where a command line names a folder of them. */
+export const ownFurniture = async ({ furniture }: Typed): Promise<Outcome<FurnitureTexts>> =>
+  typeof furniture === 'string' ? readFurnitureFolder(furniture) : done({})
 
 /** The pieces of sheet furniture in a maker's own folder; files other than .svg are left alone. */
 export const readFurnitureFolder = async (folder: string): Promise<Outcome<FurnitureTexts>> => {

@@ -56,7 +56,7 @@ type After = (handle: (typed: Typed) => Promise<number>) => (typed: Typed) => Pr
 const ASKS = ['--help', '-h', 'help', '--get-yargs-completions']
 
 /** After these a lone `-` is a name, not standard input. */
-const NAMED_AFTER = ['--star', '--out', '--to']
+const NAMED_AFTER = ['--star', '--out', '--to', '--furniture']
 
 const commandLine = (words: readonly string[], after: After): Argv => {
   // Meanings and examples only where they will be shown: yargs lays out the whole help on every run.
@@ -85,7 +85,7 @@ const commandLine = (words: readonly string[], after: After): Argv => {
         : '',
     )
     .completion('completion', 'Print a script that completes commands and flags in your shell')
-    .demandCommand(1, 'Say what to do: make, plan or draw.')
+    .demandCommand(1, 'Say what to do: make, plan, draw or print-check.')
     .strict()
     .recommendCommands()
     .alias({ help: 'h' })

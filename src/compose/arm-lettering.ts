@@ -1,7 +1,9 @@
+import type { Artwork } from '../drawing/artwork.js'
 import { SMALL } from '../drawing/lettering.js'
 import type { Label, Path, Shape } from '../drawing/model.js'
-import { firstClear, labelIsClear } from '../drawing/place-label.js'
-import { arc, centredLabel, label, line } from '../drawing/shapes.js'
+import { boxIsClear, firstClear } from '../drawing/place-label.js'
+import { arc, centredLabel, label } from '../drawing/shapes.js'
+import { artworkShapes } from '../furniture/artwork-shapes.js'
 import { blankIsArm, kite } from '../geometry/kite.js'
 import {
   add,
@@ -16,7 +18,7 @@ import {
 } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { radians } from '../units/convert.js'
+import { mm, radians } from '../units/convert.js'
 import { showAngle, showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 
@@ -49,7 +51,12 @@ export const angleArcs = (plan: StarPlan): Path[] =>
   angledCorners(plan).map(({ at, from, to }) => arc('DIM', at, arcRadius(plan), from, to))
 
 /** Grain, angles, lengths and name inside the kite, each where it is clear; what finds no room stands in the notes. */
-export const armLettering = (plan: StarPlan, order: Order, drawn: readonly Shape[]): Shape[] => {
+export const armLettering = (
+  plan: StarPlan,
+  order: Order,
+  grainArrow: Artwork,
+  drawn: readonly Shape[],
+): Shape[] => {
   const { star } = plan
   const { tip, nearValley, centre, farValley } = kite(star)
   const placed: Shape[] = []
@@ -57,7 +64,7 @@ export const armLettering = (plan: StarPlan, order: Order, drawn: readonly Shape
     const found = firstClear(candidates, [...drawn, ...placed])
     if (found) placed.push(found)
   }
-  placed.push(...grainArrow(plan, drawn))
+  placed.push(...grainMark(plan, grainArrow, drawn))
   const corners = angledCorners(plan)
   for (const corner of corners) {
     const others = corners.filter((other) => other !== corner).map(({ at }) => at)
@@ -87,39 +94,22 @@ export const armLettering = (plan: StarPlan, order: Order, drawn: readonly Shape
   return placed
 }
 
-/** A double arrow along the board with its word, at the first of several places in the kite that is clear. */
-const grainArrow = ({ star, kite: { width } }: StarPlan, drawn: readonly Shape[]): Shape[] => {
-  const half = Math.min(20, star.tipEdge / 8)
-  if (half < 5) return []
+/** The grain arrow along the board, at the first of several places in the kite that is clear, smaller in a small arm. */
+const grainMark = ({ star, kite: { width } }: StarPlan, arrow: Artwork, drawn: readonly Shape[]): Shape[] => {
+  const across = mm(Math.min(arrow.across, Math.max(arrow.across / 2, star.tipEdge / 4)))
+  const half = point(across / 2, (arrow.height * across) / arrow.across / 2)
   const { tip, centre } = kite(star)
   const aside = leftOf(direction(tip, centre))
   for (const share of [0.55, 0.65, 0.45, 0.75, 0.35]) {
     for (const shift of [-0.15, 0, 0.15]) {
       const middle = add(between(tip, centre, share), scale(aside, shift * width))
-      const word = label('grain', point(middle.x, middle.y - SMALL - 1.6), {
-        height: SMALL,
-        anchor: 'middle',
-      })
-      const room = label('m'.repeat(Math.ceil(half * 0.75)), point(middle.x, middle.y - 1), {
-        height: 2,
-        anchor: 'middle',
-      })
-      if (labelIsClear(word, drawn) && labelIsClear(room, drawn)) return [...doubleArrow(middle, half), word]
+      const box = [point(-1, -1), point(1, -1), point(1, 1), point(-1, 1)].map(({ x, y }) =>
+        point(middle.x + x * half.x, middle.y + y * half.y),
+      )
+      if (boxIsClear(box, drawn)) return artworkShapes(arrow, middle, across, radians(0), 'NOTE')
     }
   }
   return []
-}
-
-const doubleArrow = ({ x, y }: Point, half: number): Path[] => {
-  const head = half / 5
-  return [
-    line('NOTE', point(x - half, y), point(x + half, y)),
-    ...[-1, 1].flatMap((end) =>
-      [-1, 1].map((side) =>
-        line('NOTE', point(x + end * half, y), point(x + end * (half - head), y + side * head * 0.4)),
-      ),
-    ),
-  ]
 }
 
 /**

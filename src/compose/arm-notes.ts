@@ -15,7 +15,7 @@ export const armNotes = (plan: StarPlan, order: Order, trueSize: Drawing['trueSi
   return [
     ...plan.warnings.filter(({ code }) => code === 'short-arm').map(({ text }) => `! ${text}`),
     ...cutSteps(plan, order).map(({ name, text }) => `${name}: ${text}`),
-    `Tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, tip to centre ${show(star.radius)}, valley to valley ${show(kite.width)}. Tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}, centre ${showAngle(star.centreAngle)}. Board ${showSetting(star.armStrip, order.lengths)} wide, grain along the lower edge.`,
+    `Tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, tip to centre ${show(star.radius)}, valley to valley ${show(kite.width)}. Tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}, centre ${showAngle(star.centreAngle)}. Board ${showSetting(star.armStrip, order.lengths)} wide, grain along the edge at the fence.`,
     `Solid black: the finished arm, ${sizeText(trueSize, order.lengths)}.${blankIsArm(star) ? '' : ' Hatched: waste.'} Dashed blue beside a cut: the far side of the blade (${show(order.shop.saw.kerf)}).${chamfer === undefined ? '' : ` Dashed black: chamfer, ${show(chamfer)} wide, after all cuts.`} Every edge of the trial piece must meet its line.`,
     PRINT_CAUTION,
     SAW_CAUTION,

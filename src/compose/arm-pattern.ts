@@ -2,6 +2,7 @@ import { dimension } from '../drawing/dimension.js'
 import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Path, Shape } from '../drawing/model.js'
 import { chain, path } from '../drawing/shapes.js'
+import type { Furniture } from '../furniture/furniture-set.js'
 import { blankCorners, blankIsArm, chamferChain, kite, kiteOutline } from '../geometry/kite.js'
 import { outlineSize } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
@@ -18,7 +19,7 @@ import { cutNumbers } from './cut-numbers.js'
  * One arm on its board, as it lies at the saw: the lower edge is the fence's. The tip is at the origin, the board
  * runs along x. The finished kite, its blank, the three cuts in order, the waste on the blade's side.
  */
-export const armPattern = (plan: StarPlan, order: Order): Drawing => {
+export const armPattern = (plan: StarPlan, order: Order, furniture: Furniture): Drawing => {
   const { star, blank } = plan
   const arm = kiteOutline(kite(star))
   const trueSize = outlineSize(arm)
@@ -29,7 +30,7 @@ export const armPattern = (plan: StarPlan, order: Order): Drawing => {
   const dimensions = armDimensions(plan, order, left)
   const drawn = [outline, ...lines, ...chamferLine(plan), ...angleArcs(plan), ...dimensions]
   const numbers = cutNumbers(plan, drawn)
-  const lettered = armLettering(plan, order, [...drawn, ...numbers])
+  const lettered = armLettering(plan, order, furniture.grainArrow, [...drawn, ...numbers])
   return notedDrawing({
     kind: 'arm-pattern',
     title: `${plan.order.name}: arm pattern`,

@@ -20,8 +20,14 @@ export const firstClear = (candidates: Iterable<Label>, drawn: readonly Shape[])
 export const labelIsClear = (label: Label, drawn: readonly Shape[], clearance = CLEARANCE): boolean =>
   isClear(label, drawn.flatMap(shapeSides), clearance)
 
-const isClear = (label: Label, sides: readonly Side[], clearance = CLEARANCE): boolean => {
-  const box = grown(labelBox(label), clearance)
+/** The same for any box, its corners counter-clockwise. */
+export const boxIsClear = (box: readonly Point[], drawn: readonly Shape[], clearance = CLEARANCE): boolean =>
+  isBoxClear(grown(box, clearance), drawn.flatMap(shapeSides))
+
+const isClear = (label: Label, sides: readonly Side[], clearance = CLEARANCE): boolean =>
+  isBoxClear(grown(labelBox(label), clearance), sides)
+
+const isBoxClear = (box: readonly Point[], sides: readonly Side[]): boolean => {
   const [left, right] = [Math.min(...box.map(({ x }) => x)), Math.max(...box.map(({ x }) => x))]
   const [bottom, top] = [Math.min(...box.map(({ y }) => y)), Math.max(...box.map(({ y }) => y))]
   return !sides.some(

@@ -18,6 +18,10 @@ export type Outcome<Value> =
 export const done = <Value>(value: Value): Outcome<Value> => ({ ok: true, value })
 export const refused = (problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems })
 
+/** What is wrong; nothing when nothing is. */
+export const problemsOf = (outcome: Outcome<unknown>): readonly Problem[] =>
+  outcome.ok ? [] : outcome.problems
+
 /** Sentences one after the other; those that are not there are passed over. */
 export const sentences = (...parts: readonly (string | undefined)[]): string =>
   parts.filter(Boolean).join(' ')

@@ -2,6 +2,7 @@ import { shapeExtents } from '../drawing/bounds.js'
 import type { Drawing, Notes, Shape } from '../drawing/model.js'
 import { turnedShapes } from '../drawing/moved.js'
 import type { Paper } from '../order/order.js'
+import type { Degrees } from '../units/brand.js'
 import { degrees, toRadians } from '../units/convert.js'
 import { fewestPages } from './fewest-pages.js'
 import { inkExtents, inkOf, inkRaster } from './ink.js'
@@ -22,22 +23,31 @@ export interface Laid {
 /** Lays a drawing's figure on the fewest pages, and its notes where these have room. */
 export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   if ('single' in paper.sheet) return { figure: laidFigure(drawing.shapes, singlePage(drawing, paper), []) }
-  const layout = fewestPages(drawing.figure, drawing.pieces, paper)
-  const shapes = turnedShapes(drawing.figure, toRadians(layout.angle))
-  const ink = inkOf(shapes)
-  const extents = inkExtents(ink)
-  const raster = inkRaster(ink, extents)
-  const { notes } = drawing
-  if (layout.printed.length === 1) {
-    const noted = notes && onePage(layout, extents, notes, raster, paper)
-    if (noted) return { figure: laidFigure([...shapes, ...noted.notes], noted.layout, []) }
+  const { figure, notes, pieces } = drawing
+  const layout = fewestPages(figure, pieces, paper)
+  if (notes && layout.printed.length === 1) {
+    // On its side a long figure may leave a column for the notes.
+    for (const angle of [layout.angle, degrees(layout.angle + 90)]) {
+      const { shapes, raster, extents } = turnedFigure(figure, angle)
+      const noted = onePage({ ...layout, angle }, extents, notes, raster, paper)
+      if (noted) return { figure: laidFigure([...shapes, ...noted.notes], noted.layout, []) }
+    }
   }
+  const { shapes, raster } = turnedFigure(figure, layout.angle)
   const seams = seamsOf(layout, raster)
-  for (const place of notes ? printedPlaces(layout) : []) {
-    const placed = notes && placeNotes(notes, roomBetweenSeams(layout, place), raster)
+  if (!notes) return { figure: laidFigure(shapes, layout, seams) }
+  for (const place of printedPlaces(layout)) {
+    const placed = placeNotes(notes, roomBetweenSeams(layout, place), raster)
     if (placed) return { figure: laidFigure([...shapes, ...placed], layout, seams) }
   }
-  return { figure: laidFigure(shapes, layout, seams), ...(notes ? { notesApart: notes } : {}) }
+  return { figure: laidFigure(shapes, layout, seams), notesApart: notes }
+}
+
+const turnedFigure = (figure: readonly Shape[], angle: Degrees) => {
+  const shapes = turnedShapes(figure, toRadians(angle))
+  const ink = inkOf(shapes)
+  const extents = inkExtents(ink)
+  return { shapes, extents, raster: inkRaster(ink, extents) }
 }
 
 const laidFigure = (shapes: readonly Shape[], layout: Layout, seams: readonly Seam[]): LaidFigure => ({

@@ -1,6 +1,6 @@
 import { shapeExtents } from '../drawing/bounds.js'
 import type { Label, Notes } from '../drawing/model.js'
-import type { FurnitureSet } from '../furniture/furniture-names.js'
+import type { Furniture } from '../furniture/furniture-set.js'
 import { point, subtract } from '../geometry/point.js'
 import type { Order, Paper } from '../order/order.js'
 import { sheetsFor } from './fewest-pages.js'
@@ -12,7 +12,7 @@ import { windowSize } from './sheet.js'
 import { type SheetTitle, strip } from './strip.js'
 
 /** Notes that find no room beside their figure, on a sheet of their own. */
-export const notesPage = (notes: Notes, title: SheetTitle, order: Order, furniture: FurnitureSet): Page => {
+export const notesPage = (notes: Notes, title: SheetTitle, order: Order, furniture: Furniture): Page => {
   const { sheet, labels } = notesSheet(notes, order.shop.paper)
   const { min, max } = shapeExtents(labels)
   const { window } = sheet

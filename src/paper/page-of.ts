@@ -1,6 +1,6 @@
 import type { Path, Shape } from '../drawing/model.js'
 import { path } from '../drawing/shapes.js'
-import type { FurnitureSet } from '../furniture/furniture-names.js'
+import type { Furniture } from '../furniture/furniture-set.js'
 import { closedOutline, type Extents } from '../geometry/outline.js'
 import { type Point, point, scale, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
@@ -32,7 +32,7 @@ export const pageOf = (
   place: Place,
   title: SheetTitle,
   order: Order,
-  furniture: FurnitureSet,
+  furniture: Furniture,
 ): Page => {
   const { sheet } = figure.layout
   const shift = subtract(sheet.window.min, windowCorner(figure.layout, place))
@@ -63,8 +63,8 @@ const joinedEdges = (figure: LaidFigure, place: Place, shift: Point): SeamFurnit
     .map((seam) => seamFurniture(seam, isSame(seam.later, place), shift, nearby(figure, seam, shift)))
 
 /** The mark with its middle on the register point; what of it lies outside the window is cut off with the edge. */
-const registerMark = (at: Point, { window }: Sheet, furniture: FurnitureSet): PlacedArtwork => {
-  const artwork = furniture['register-mark']
+const registerMark = (at: Point, { window }: Sheet, furniture: Furniture): PlacedArtwork => {
+  const artwork = furniture.registerMark
   return { artwork, at: subtract(at, scale(point(artwork.across, artwork.height), 0.5)), window }
 }
 

@@ -1,4 +1,4 @@
-import type { FurnitureSet } from '../furniture/furniture-names.js'
+import type { Furniture } from '../furniture/furniture-set.js'
 import type { Order } from '../order/order.js'
 import { type Bookmark, NOTES_PAGE, type PrintedBook, type PrintedDrawing } from './page.js'
 import { shareSheets, type TitledPage } from './share-sheets.js'
@@ -20,7 +20,7 @@ export const drawingBook = ({ drawing, pages }: PrintedDrawing): PrintedBook => 
 export const patternBook = (
   stars: readonly PrintedStar[],
   order: Order,
-  furniture: FurnitureSet,
+  furniture: Furniture,
 ): PrintedBook => {
   const drawings = stars.flatMap((star) => star.drawings)
   const titled = drawings.flatMap(({ drawing, pages }) =>

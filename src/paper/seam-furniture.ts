@@ -7,7 +7,7 @@ import { centredLabel, line, ring } from '../drawing/shapes.js'
 import { hatch } from '../geometry/hatch.js'
 import type { Extents } from '../geometry/outline.js'
 import { add, type Point, point } from '../geometry/point.js'
-import { radians } from '../units/convert.js'
+import { mm, radians } from '../units/convert.js'
 import { pageName } from './page-name.js'
 import type { Seam } from './seams.js'
 
@@ -20,11 +20,19 @@ export interface SeamFurniture {
 /** How far the words of a trimmed edge stand inside it. */
 const INSIDE = 3
 
+/** How far the words of a covered strip stand in it, as shares of its width. */
+const INWARD = [0.5, 0.3, 0.7]
+
+/** ISO 3098: the smallest lettering. */
+const SMALLEST = mm(1.8)
+
 /** Spacing of the hatching on a strip that will be covered. */
 const SPACING = 4
 
 /** Where along a seam its words may stand, as shares of it. */
-const SHARES = [0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.1, 0.9]
+const SHARES = [...Array(17).keys()].map(
+  (step) => 0.5 + (step % 2 === 0 ? -1 : 1) * Math.ceil(step / 2) * 0.055,
+)
 
 /**
  * On the later page the edge to trim, on the earlier one the strip that the later will cover, hatched; on both the
@@ -46,7 +54,7 @@ export const seamFurniture = (
   const words = seamWords(
     seam,
     trimmed ? `trim this edge, lay it on ${name}` : `${name} is laid on here`,
-    trimmed ? INSIDE : Math.abs(seam.inner - seam.edge) / 2,
+    trimmed ? [INSIDE, 2 * INSIDE] : INWARD.map((share) => share * Math.abs(seam.inner - seam.edge)),
     shift,
     [...shown, ...marks.map((mark) => ring('NOTE', mark, SMALL * 2))],
   )
@@ -68,15 +76,18 @@ const along = ({ upright, edge, inner }: Seam, at: number, inward: number, shift
 const seamWords = (
   seam: Seam,
   text: string,
-  inward: number,
+  inward: readonly number[],
   shift: Point,
   drawn: readonly Shape[],
 ): Label => {
-  const places = SHARES.map((share) =>
-    centredLabel(text, along(seam, seam.from + share * (seam.to - seam.from), inward, shift), {
-      height: SMALL,
-      turn: radians(seam.upright ? Math.PI / 2 : 0),
-    }),
+  const turn = radians(seam.upright ? Math.PI / 2 : 0)
+  const places = [SMALL, SMALLEST].flatMap((height) =>
+    inward.flatMap((inward) =>
+      SHARES.map((share) => {
+        const middle = along(seam, seam.from + share * (seam.to - seam.from), inward, shift)
+        return centredLabel(text, middle, { height, turn })
+      }),
+    ),
   )
   const [middle] = places
   if (!middle) throw new RangeError('there are places along every seam')

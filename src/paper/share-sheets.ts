@@ -1,6 +1,6 @@
 import { shapeExtents } from '../drawing/bounds.js'
 import type { Shape } from '../drawing/model.js'
-import type { FurnitureSet } from '../furniture/furniture-names.js'
+import type { Furniture } from '../furniture/furniture-set.js'
 import type { Extents } from '../geometry/outline.js'
 import { type Point, point, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
@@ -49,7 +49,7 @@ interface Placed {
  * Puts small drawings together on sheets, in their order: each onto the first sheet with room for it. A sheet that
  * holds one drawing stays as it was.
  */
-export const shareSheets = (pages: readonly TitledPage[], order: Order, furniture: FurnitureSet): Shared => {
+export const shareSheets = (pages: readonly TitledPage[], order: Order, furniture: Furniture): Shared => {
   const sheets: (OpenSheet | TitledPage)[] = []
   const whereTo = pages.map((titled) => {
     const block = titled.whole ? blockOf(titled.page) : undefined
@@ -122,7 +122,7 @@ const sharedPage = (
   name: string,
   count: number,
   order: Order,
-  furniture: FurnitureSet,
+  furniture: Furniture,
 ): Page => ({
   name,
   sheet,

@@ -1,7 +1,7 @@
 import { SMALL, wrapText } from '../drawing/lettering.js'
 import type { Shape } from '../drawing/model.js'
 import { label } from '../drawing/shapes.js'
-import type { FurnitureSet } from '../furniture/furniture-names.js'
+import type { Furniture } from '../furniture/furniture-set.js'
 import { fillSlots } from '../furniture/slots.js'
 import { point } from '../geometry/point.js'
 import type { Order, PrintedCheck } from '../order/order.js'
@@ -32,15 +32,15 @@ export interface Strip {
 const FULL_SIZE = '1:1'
 
 /** The furniture below a sheet's window: scale check, caution, room for the page map, title block, and any correction. */
-export const strip = (sheet: Sheet, title: SheetTitle, order: Order, furniture: FurnitureSet): Strip => {
+export const strip = (sheet: Sheet, title: SheetTitle, order: Order, furniture: Furniture): Strip => {
   const { margin, window } = sheet
   const right = sheet.across - margin
   const oneRow = inOneRow(right - margin)
   const { caution } = furniture
-  const check = fillSlots(furniture[order.lengths.units === 'mm' ? 'scale-check-mm' : 'scale-check-in'], {
+  const check = fillSlots(furniture.scaleCheck, {
     frame: frameText(sheet, order.lengths),
   })
-  const block = fillSlots(furniture['title-block'], {
+  const block = fillSlots(furniture.titleBlock, {
     title: title.title,
     'supplementary-title': order.title,
     'document-type': title.documentType,

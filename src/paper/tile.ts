@@ -1,5 +1,5 @@
 import type { Drawing } from '../drawing/model.js'
-import type { FurnitureSet } from '../furniture/furniture-names.js'
+import type { Furniture } from '../furniture/furniture-set.js'
 import type { Order } from '../order/order.js'
 import { done, type Outcome, type Problem, refused } from '../order/problem.js'
 import { mm, points, toMm } from '../units/convert.js'
@@ -18,11 +18,7 @@ const MOST_PAGES = 400
 const LONGEST_PAGE = toMm(points(14_400))
 
 /** Lays a drawing on the order's paper at 1:1, on the fewest pages. */
-export const layOnPaper = (
-  drawing: Drawing,
-  order: Order,
-  furniture: FurnitureSet,
-): Outcome<PrintedDrawing> => {
+export const layOnPaper = (drawing: Drawing, order: Order, furniture: Furniture): Outcome<PrintedDrawing> => {
   const { paper } = order.shop
   // A grid of so many sheets is not searched: the fewest would still be too many.
   const plain = plainCount(drawing.figure, paper)

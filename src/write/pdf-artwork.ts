@@ -1,4 +1,4 @@
-import type { ArtPath, ArtText } from '../drawing/artwork.js'
+import { type ArtPath, MITER_LIMIT } from '../drawing/artwork.js'
 import type { PlacedArtwork } from '../paper/page.js'
 import { toPoints } from '../units/convert.js'
 import type { Document } from './pdf-document.js'
@@ -19,13 +19,14 @@ const drawPath = (document: Document, { steps, stroke, fill }: ArtPath, { x, y }
     if (step.to === 'move') document.moveTo(x(step.at.x), y(step.at.y))
     else if (step.to === 'line') document.lineTo(x(step.at.x), y(step.at.y))
     else if (step.to === 'start') document.closePath()
-    else {
+    else if (step.to === 'curve') {
       const { from, toward, at } = step
       document.bezierCurveTo(x(from.x), y(from.y), x(toward.x), y(toward.y), x(at.x), y(at.y))
     }
   }
   if (stroke) {
     document.lineWidth(toPoints(stroke.width)).strokeColor(stroke.colour)
+    document.lineJoin(stroke.join).lineCap(stroke.cap).miterLimit(MITER_LIMIT)
     const [first, ...rest] = stroke.dashes.map((dash) => toPoints(dash))
     if (first === undefined) document.undash()
     else document.dash([first, ...rest] as unknown as number, {})

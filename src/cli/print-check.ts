@@ -1,0 +1,37 @@
+import { furnitureWith } from '../furniture/furniture-set.js'
+import type { FlagValues } from '../order/flags.js'
+import { parseOrder } from '../order/parse.js'
+import { problemsOf } from '../order/problem.js'
+import { printCheck as checkPage } from '../paper/print-check.js'
+import { pdfChunks } from '../write/pdf.js'
+import { writeDrawing } from './files.js'
+import type { Typed } from './order-flags.js'
+import { orderInput } from './order-input.js'
+import { ownFurniture } from './read-furniture.js'
+import { EXIT, say, tellProblems } from './terminal.js'
+
+/** The check needs no star, but an order does. */
+const ANY_STAR: FlagValues = { points: '5', 'tip-angle': '45', 'board-width': '70 mm' }
+
+/** `starwright print-check`: the page that tells what a printer makes of true lengths. */
+export const printCheck = async (typed: Typed): Promise<number> => {
+  const file = String(typed.to ?? 'print-check.pdf')
+  const input = await orderInput(typeof typed.ORDER === 'string' ? typed : { ...ANY_STAR, ...typed })
+  const own = await ownFurniture(typed)
+  const order = input.ok ? parseOrder(input.value) : input
+  if (!order.ok || !own.ok) return tellProblems([order, own].flatMap(problemsOf))
+  const furniture = furnitureWith(own.value, order.value.lengths.units)
+  if (!furniture.ok) return tellProblems(furniture.problems)
+  const written = await writeDrawing(
+    file,
+    () => pdfChunks(checkPage(order.value, furniture.value)),
+    typed.replace === true,
+  )
+  if (!written.ok) return tellProblems(written.problems)
+  if (typed.quiet !== true) {
+    say(
+      `${file}: print it at 100 %, measure its two rulers, and write what you read into the order as shop: paper: printed.\n`,
+    )
+  }
+  return EXIT.done
+}
