@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import { afterAll, expect, it } from 'vitest'
 import { makeOrder } from '../../src/make.js'
+import { bytesOf } from '../prints.js'
 
 const folder = mkdtempSync(join(tmpdir(), 'starwright-browser-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
@@ -23,10 +24,12 @@ const CHROMIUM = [
 const PAGE_SCRIPT = `
 import { makeOrder } from './src/index.js'
 const hex = (sum) => [...new Uint8Array(sum)].map((byte) => byte.toString(16).padStart(2, '0')).join('')
-const made = await makeOrder({ text: ORDER })
+const made = makeOrder({ text: ORDER })
 const rows = []
 for (const { path, content } of made.value.files) {
-  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content
+  const parts = []
+  for await (const part of typeof content === 'string' ? [new TextEncoder().encode(content)] : content()) parts.push(part)
+  const bytes = await new Blob(parts).arrayBuffer()
   rows.push(hex(await crypto.subtle.digest('SHA-256', bytes)) + '  ' + path)
 }
 document.body.textContent = rows.join('\\n')
@@ -41,6 +44,7 @@ it.each(['winter-fair.yaml', 'lantern-walk.yaml'])(
       write: false,
       platform: 'browser',
       format: 'esm',
+      loader: { '.svg': 'text', '.ttf': 'binary' },
       target: 'es2022',
       define: { ORDER: JSON.stringify(order(name)), 'import.meta.url': '"file:///"' },
       logLevel: 'warning',
@@ -62,12 +66,15 @@ it.each(['winter-fair.yaml', 'lantern-walk.yaml'])(
     )
     const inBrowser = [...dom.matchAll(/[0-9a-f]{64} {2}[a-z0-9./-]+/g)].map(([row]) => row).sort()
 
-    const made = await makeOrder({ text: order(name) })
-    const inNode = made.ok
-      ? made.value.files.map(
-          ({ path, content }) => `${createHash('sha256').update(content).digest('hex')}  ${path}`,
-        )
-      : []
+    const made = makeOrder({ text: order(name) })
+    const inNode = await Promise.all(
+      (made.ok ? made.value.files : []).map(
+        async ({ path, content }) =>
+          `${createHash('sha256')
+            .update(await bytesOf(content))
+            .digest('hex')}  ${path}`,
+      ),
+    )
     expect(inNode.length).toBeGreaterThan(15)
     expect(inBrowser).toEqual(inNode.sort())
   },

@@ -7,7 +7,7 @@ import { auditDxf } from './audit-dxf.js'
 import { enclosedArea, GDAL_ARC_STEP, gdalLines, isClosed } from './gdal-lines.js'
 import { writeFiles } from './written-files.js'
 
-const files = await writeFiles()
+const files = writeFiles()
 
 // AutoCAD DXF reference: AC1009 is R12, AC1015 is 2000; $INSUNITS 4 is mm and does not exist in R12.
 const VERSIONS = [

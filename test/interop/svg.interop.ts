@@ -7,7 +7,7 @@ import { extentsOf } from '../../src/geometry/outline.js'
 import { inkBox, readPng } from './read-png.js'
 import { writeFiles } from './written-files.js'
 
-const files = await writeFiles()
+const files = writeFiles()
 
 /** Kept free around a drawing, in mm; a drawing to cut is as large as its outline. */
 const marginOf = ({ shapes }: Drawing): number =>

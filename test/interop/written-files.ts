@@ -20,13 +20,13 @@ export interface WrittenFiles {
 const EXAMPLES = new URL('../../shared/examples/', import.meta.url)
 
 /** Two test drawings and every drawing of the example orders, written into a folder that goes when the tests end. */
-export const writeFiles = async (): Promise<WrittenFiles[]> => {
+export const writeFiles = (): WrittenFiles[] => {
   const folder = mkdtempSync(join(tmpdir(), 'starwright-interop-'))
   afterAll(() => rmSync(folder, { recursive: true }))
   const drawings = [
     { name: 'sampler', drawing: SAMPLER },
     { name: 'hostile', drawing: HOSTILE },
-    ...(await exampleDrawings()),
+    ...exampleDrawings(),
   ]
   return drawings.map(({ name, drawing }) => {
     const files = {
@@ -42,14 +42,11 @@ export const writeFiles = async (): Promise<WrittenFiles[]> => {
   })
 }
 
-const exampleDrawings = async (): Promise<{ name: string; drawing: Drawing }[]> => {
+const exampleDrawings = (): { name: string; drawing: Drawing }[] => {
   const orders = readdirSync(EXAMPLES).filter((name) => name.endsWith('.yaml'))
-  const made = await Promise.all(
-    orders.map(async (order) => {
-      const outcome = await makeOrder({ text: readFileSync(new URL(order, EXAMPLES), 'utf8') })
-      if (!outcome.ok) throw new Error(`${order} is refused`)
-      return outcome.value.drawings.map(({ path, drawing }) => ({ name: `${order}/${path}`, drawing }))
-    }),
-  )
-  return made.flat()
+  return orders.flatMap((order) => {
+    const outcome = makeOrder({ text: readFileSync(new URL(order, EXAMPLES), 'utf8') })
+    if (!outcome.ok) throw new Error(`${order} is refused`)
+    return outcome.value.drawings.map(({ path, drawing }) => ({ name: `${order}/${path}`, drawing }))
+  })
 }

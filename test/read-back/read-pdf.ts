@@ -1,4 +1,5 @@
 import { getDocument, OPS, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import type { Extents } from '../../src/geometry/outline.js'
 import type { Point } from '../../src/geometry/point.js'
 
 /** A stroked line as an independent reader (pdf.js) sees it: mm from the page's lower left corner, y up. */
@@ -6,11 +7,34 @@ export interface ReadStroke {
   readonly points: readonly Point[]
   readonly closed: boolean
   readonly colour: string
+  /** Width of the pen in mm. */
+  readonly width: number
+  /** Nothing of it is seen outside of this box. */
+  readonly clip?: Extents
+}
+
+/** A run of lettering: where its baseline begins, and its direction in radians. */
+export interface ReadText {
+  readonly text: string
+  readonly at: Point
+  readonly turn: number
+  readonly clip?: Extents
 }
 
 export interface ReadPage {
+  readonly across: number
+  readonly along: number
   readonly strokes: readonly ReadStroke[]
+  readonly lettering: readonly ReadText[]
+  /** What a search or a screen reader finds, in order. */
   readonly texts: readonly string[]
+}
+
+/** A bookmark and the page it leads to, counted from 0. */
+export interface ReadBookmark {
+  readonly title: string
+  readonly page: number
+  readonly children: readonly ReadBookmark[]
 }
 
 const MM_PER_POINT = 25.4 / 72
@@ -23,6 +47,8 @@ const CLOSE = 4
 
 type Matrix = readonly [number, number, number, number, number, number]
 
+const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0]
+
 const multiply = (m: Matrix, n: Matrix): Matrix => [
   m[0] * n[0] + m[2] * n[1],
   m[1] * n[0] + m[3] * n[1],
@@ -32,40 +58,107 @@ const multiply = (m: Matrix, n: Matrix): Matrix => [
   m[1] * n[4] + m[3] * n[5] + m[5],
 ]
 
+const open = (bytes: Uint8Array) =>
+  getDocument({ data: bytes.slice(), verbosity: VerbosityLevel.ERRORS, useSystemFonts: false })
+
 export const readPdf = async (bytes: Uint8Array): Promise<ReadPage[]> => {
-  const task = getDocument({ data: bytes.slice(), verbosity: VerbosityLevel.ERRORS, useSystemFonts: false })
+  const task = open(bytes)
   const document = await task.promise
   const pages: ReadPage[] = []
   for (let number = 1; number <= document.numPages; number++) {
     const page = await document.getPage(number)
     const { items } = await page.getTextContent()
     const texts = items.flatMap((item) => ('str' in item && item.str !== '' ? [item.str] : []))
-    pages.push({ strokes: strokesOf(await page.getOperatorList()), texts })
+    const [left = 0, bottom = 0, right = 0, top = 0] = page.view
+    pages.push({
+      across: (right - left) * MM_PER_POINT,
+      along: (top - bottom) * MM_PER_POINT,
+      ...marksOf(await page.getOperatorList()),
+      texts,
+    })
   }
   await task.destroy()
   return pages
 }
 
-const strokesOf = ({ fnArray, argsArray }: { fnArray: number[]; argsArray: unknown[] }): ReadStroke[] => {
-  let matrix: Matrix = [1, 0, 0, 1, 0, 0]
-  let colour = ''
-  const saved: { matrix: Matrix; colour: string }[] = []
-  const strokes: ReadStroke[] = []
-  fnArray.forEach((operator, index) => {
-    const args = argsArray[index] as unknown[]
-    if (operator === OPS.save) saved.push({ matrix, colour })
-    else if (operator === OPS.restore) ({ matrix, colour } = saved.pop() ?? { matrix, colour })
-    else if (operator === OPS.transform) matrix = multiply(matrix, args as unknown as Matrix)
-    else if (operator === OPS.setStrokeRGBColor) colour = String(args[0])
-    else if (operator === OPS.constructPath && (args[0] === OPS.stroke || args[0] === OPS.closeStroke)) {
-      strokes.push(...subpaths((args[1] as Float32Array[])[0] ?? new Float32Array(), matrix, colour))
+/** The bookmarks of a file as its outline shows them. */
+export const readBookmarks = async (bytes: Uint8Array): Promise<ReadBookmark[]> => {
+  const task = open(bytes)
+  const document = await task.promise
+  type Node = NonNullable<Awaited<ReturnType<typeof document.getOutline>>>[number]
+  const bookmark = async ({ title, dest, items }: Node): Promise<ReadBookmark> => {
+    const [page] = (Array.isArray(dest) ? dest : ((await document.getDestination(String(dest))) ?? [])) as [
+      Parameters<typeof document.getPageIndex>[0],
+    ]
+    return {
+      title,
+      page: await document.getPageIndex(page),
+      children: await Promise.all(items.map((item: Node) => bookmark(item))),
     }
-  })
-  return strokes
+  }
+  const found = await Promise.all((await document.getOutline()).map((node: Node) => bookmark(node)))
+  await task.destroy()
+  return found
 }
 
-const subpaths = (codes: Float32Array, m: Matrix, colour: string): ReadStroke[] => {
-  const found: { points: Point[]; closed: boolean; colour: string }[] = []
+/** What a page is drawn with at one moment. */
+interface Pen {
+  readonly matrix: Matrix
+  readonly colour: string
+  readonly width: number
+  readonly clip?: Extents
+}
+
+const marksOf = ({ fnArray, argsArray }: { fnArray: number[]; argsArray: unknown[] }) => {
+  let pen: Pen = { matrix: IDENTITY, colour: '', width: 0 }
+  let clips = false
+  let textMatrix = IDENTITY
+  const saved: Pen[] = []
+  const strokes: ReadStroke[] = []
+  const lettering: ReadText[] = []
+  fnArray.forEach((operator, index) => {
+    const args = argsArray[index] as unknown[]
+    if (operator === OPS.save) saved.push(pen)
+    else if (operator === OPS.restore) pen = saved.pop() ?? pen
+    else if (operator === OPS.transform)
+      pen = { ...pen, matrix: multiply(pen.matrix, args as unknown as Matrix) }
+    else if (operator === OPS.setStrokeRGBColor) pen = { ...pen, colour: String(args[0]) }
+    else if (operator === OPS.setLineWidth) pen = { ...pen, width: Number(args[0]) * MM_PER_POINT }
+    else if (operator === OPS.clip) clips = true
+    else if (operator === OPS.setTextMatrix) textMatrix = Object.values(args[0] as object) as unknown as Matrix
+    else if (operator === OPS.showText) lettering.push(textOf(args[0] as Glyphs, textMatrix, pen))
+    else if (operator === OPS.constructPath) {
+      const paths = subpaths((args[1] as Float32Array[])[0] ?? new Float32Array(), pen)
+      if (args[0] === OPS.stroke || args[0] === OPS.closeStroke) strokes.push(...paths)
+      if (clips) pen = { ...pen, clip: boxOf(paths.flatMap(({ points }) => points)) }
+      clips = false
+    }
+  })
+  return { strokes, lettering }
+}
+
+type Glyphs = readonly (number | { readonly unicode: string })[]
+
+const textOf = (glyphs: Glyphs, textMatrix: Matrix, { matrix, clip }: Pen): ReadText => {
+  const [a, b, , , x, y] = multiply(matrix, textMatrix)
+  return {
+    text: glyphs.map((glyph) => (typeof glyph === 'number' ? '' : glyph.unicode)).join(''),
+    at: { x: x * MM_PER_POINT, y: y * MM_PER_POINT },
+    turn: Math.atan2(b, a),
+    ...(clip ? { clip } : {}),
+  }
+}
+
+const boxOf = (points: readonly Point[]): Extents => {
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)]
+  return {
+    min: { x: Math.min(...xs), y: Math.min(...ys) },
+    max: { x: Math.max(...xs), y: Math.max(...ys) },
+  }
+}
+
+const subpaths = (codes: Float32Array, { matrix: m, ...pen }: Pen): ReadStroke[] => {
+  const found: (ReadStroke & { points: Point[]; closed: boolean })[] = []
   const at = (x = Number.NaN, y = Number.NaN): Point => ({
     x: (m[0] * x + m[2] * y + m[4]) * MM_PER_POINT,
     y: (m[1] * x + m[3] * y + m[5]) * MM_PER_POINT,
@@ -73,7 +166,7 @@ const subpaths = (codes: Float32Array, m: Matrix, colour: string): ReadStroke[] 
   for (let index = 0; index < codes.length; ) {
     const code = codes[index++]
     const current = found.at(-1)
-    if (code === MOVE) found.push({ points: [at(codes[index], codes[index + 1])], closed: false, colour })
+    if (code === MOVE) found.push({ points: [at(codes[index], codes[index + 1])], closed: false, ...pen })
     else if (code === LINE) current?.points.push(at(codes[index], codes[index + 1]))
     else if (code === CURVE) current?.points.push(at(codes[index + 4], codes[index + 5]))
     else if (code === CLOSE && current) current.closed = true

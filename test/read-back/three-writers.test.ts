@@ -8,6 +8,7 @@ import { point } from '../../src/geometry/point.js'
 import { writeDxf } from '../../src/write/dxf.js'
 import { writeSvg } from '../../src/write/svg.js'
 import { oneStar } from '../orders.js'
+import { FURNITURE } from '../prints.js'
 import { expectSamePaths, expectSamePlaces, labelsInFileOrder, pathsInFileOrder } from './agreement.js'
 import { openDxfReader } from './read-dxf.js'
 import { readSvg } from './read-svg.js'
@@ -27,7 +28,7 @@ const STARS = [
 
 const drawingsOf = (star: string): Drawing[] => {
   const { stars, order } = oneStar(star)
-  return DRAWING_NAMES.flatMap((name) => (stars[0] && DRAWINGS[name](stars[0], order)) ?? [])
+  return DRAWING_NAMES.flatMap((name) => (stars[0] && DRAWINGS[name](stars[0], order, FURNITURE)) ?? [])
 }
 
 /** The file is drawn from the lower left corner of a margin of 5 mm, or of none when it is to be cut. */
