@@ -16,35 +16,51 @@ export interface InkedPages {
  */
 export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number): InkedPages | undefined => {
   const columns = x.pages
+  const count = pagesAlone(raster, x, y, most)
+  if (count > most) return undefined
   const printed = new Uint8Array(columns * y.pages)
-  let count = 0
-  const ink = (bandX: number, bandY: number): boolean =>
-    inkedCells(
-      raster,
-      x.bounds[bandX] ?? 0,
-      y.bounds[bandY] ?? 0,
-      x.bounds[bandX + 1] ?? 0,
-      y.bounds[bandY + 1] ?? 0,
-    ) > 0
   for (let page = 0; page < printed.length; page++) {
-    if (!ink(2 * (page % columns), 2 * Math.floor(page / columns))) continue
-    printed[page] = 1
-    if (++count > most) return undefined
+    if (hasInk(raster, x, y, 2 * (page % columns), 2 * Math.floor(page / columns))) printed[page] = 1
   }
-  const open: number[][] = []
-  for (let bandY = 0; bandY < 2 * y.pages - 1; bandY++) {
-    for (let bandX = 0; bandX < 2 * columns - 1; bandX++) {
-      if (bandX % 2 === 0 && bandY % 2 === 0) continue
-      const showing = pagesShowing(bandX, bandY, columns)
-      if (!showing.some((page) => printed[page]) && ink(bandX, bandY)) open.push(showing)
-    }
-  }
+  const open = sharedByUnprinted(raster, x, y, printed)
   const chosen = open.length > 0 ? fewestChosen(open, most - count) : []
   if (chosen === undefined) return undefined
   for (const page of chosen) printed[page] = 1
-  const joined = joinCorners(printed, columns)
-  count += chosen.length + joined
-  return count > most ? undefined : { printed, count }
+  const all = count + chosen.length + joinCorners(printed, columns)
+  return all > most ? undefined : { printed, count: all }
+}
+
+const hasInk = (raster: InkRaster, x: Bands, y: Bands, bandX: number, bandY: number): boolean =>
+  inkedCells(
+    raster,
+    x.bounds[bandX] as number,
+    y.bounds[bandY] as number,
+    x.bounds[bandX + 1] as number,
+    y.bounds[bandY + 1] as number,
+  ) > 0
+
+/** How many pages show ink that no other page shows; more than `most` are not counted on. */
+const pagesAlone = (raster: InkRaster, x: Bands, y: Bands, most: number): number => {
+  let count = 0
+  for (let bandY = 0; bandY < 2 * y.pages; bandY += 2) {
+    for (let bandX = 0; bandX < 2 * x.pages; bandX += 2) {
+      if (hasInk(raster, x, y, bandX, bandY) && ++count > most) return count
+    }
+  }
+  return count
+}
+
+/** For each inked strip that only unprinted pages show: those pages. */
+const sharedByUnprinted = (raster: InkRaster, x: Bands, y: Bands, printed: Uint8Array): number[][] => {
+  const open: number[][] = []
+  for (let bandY = 0; bandY < 2 * y.pages - 1; bandY++) {
+    for (let bandX = 1 - (bandY % 2); bandX < 2 * x.pages - 1; bandX += 2 - (bandY % 2)) {
+      if (!hasInk(raster, x, y, bandX, bandY)) continue
+      const showing = pagesShowing(bandX, bandY, x.pages)
+      if (!showing.some((page) => printed[page] === 1)) open.push(showing)
+    }
+  }
+  return open
 }
 
 /** The one, two or four pages that show a band of columns and a band of rows. */
