@@ -20,9 +20,10 @@ import { furnitureAlong, pieceOfRoll, type Sheet, sheetOfSize, windowSize } from
  * the shortest paper of a roll, then the smallest turn, then the most even margins.
  */
 const FINE = { turn: 2, shift: 5 }
-/** For figures that take very many pages anyhow. */
+/** For figures that take very many pages, or whose raster is very large. */
 const COARSE = { turn: 10, shift: 20 }
 const VERY_MANY = 60
+const isVeryLarge = ({ min, max }: Extents): boolean => Math.max(max.x - min.x, max.y - min.y) > 2_000
 
 /** 0, 2, -2, 4 ... 90 degrees: a half turn more takes the same pages. */
 const turnsBy = (step: number): Degrees[] =>
@@ -47,8 +48,8 @@ interface Found {
  * @param pieces closed outlines that a seam should rather not run through
  */
 export const fewestPages = (figure: readonly Shape[], pieces: readonly Outline[], paper: Paper): Layout => {
-  const steps = plainCount(figure, paper) > VERY_MANY ? COARSE : FINE
   const ink = inkOf(figure)
+  const steps = isVeryLarge(inkExtents(ink)) || plainCount(figure, paper) > VERY_MANY ? COARSE : FINE
   let best: Found | undefined
   for (const angle of turnsBy(steps.turn)) {
     best = bestAtTurn(ink, pieces, paper, angle, steps.shift, best)
