@@ -135,7 +135,15 @@ export const orderSchema = (units: Units) => {
     name: v.optional(
       textField({
         longest: 60,
+        use: 'name',
         says: 'Name of the star; it is lettered on the patterns and begins the file names',
+      }),
+    ),
+    note: v.optional(
+      textField({
+        longest: 200,
+        use: 'note',
+        says: 'A line of your own, lettered among the notes of the arm pattern and the star mat',
       }),
     ),
     quantity: v.optional(wholeField({ least: 1, most: 10_000, says: 'How many of this star' })),
@@ -168,7 +176,7 @@ export const orderSchema = (units: Units) => {
     $schema: v.optional(
       v.pipe(v.string(), v.description('Where an editor finds the description of these keys')),
     ),
-    title: v.optional(textField({ longest: 60, says: 'Title of the order' })),
+    title: v.optional(textField({ longest: 60, use: 'name', says: 'Title of the order' })),
     units: v.optional(
       choiceField(['mm', 'in'], { says: 'How bare numbers are read and lengths are shown: mm or in' }),
     ),

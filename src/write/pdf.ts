@@ -1,11 +1,11 @@
 import { shapeExtents } from '../drawing/bounds.js'
-import { LAYERS, layerOf, type Pen, penOf } from '../drawing/layers.js'
-import { CAP_HEIGHT } from '../drawing/lettering.js'
-import type { Label, Path, Shape } from '../drawing/model.js'
+import { LAYERS, type Pen, penOf } from '../drawing/layers.js'
+import type { Path, Shape } from '../drawing/model.js'
 import { type Arc, edges } from '../geometry/outline.js'
 import { type Point, point, subtract } from '../geometry/point.js'
 import type { Page, PrintedDrawing } from '../paper/page.js'
-import { toDegrees, toPoints } from '../units/convert.js'
+import { toPoints } from '../units/convert.js'
+import { letter, lineOf, loadLettering } from './pdf-lettering.js'
 
 type Document = InstanceType<typeof import('pdfkit')>
 
@@ -44,6 +44,7 @@ export const writePdf = async ({ drawing, pages }: PrintedDrawing): Promise<Uint
   })
   const bytes = collect(document)
   forbidScaling(document)
+  await loadLettering(document, textsOf(pages))
   // On a single page everything shows.
   const culled = pages.length > 1
   const extents = new Map(culled ? drawing.shapes.map((shape) => [shape, shapeExtents([shape])]) : [])
@@ -73,6 +74,11 @@ const loadPdfkit = async () => {
   if (registerStdFonts) registerStdFonts((await import('pdfkit/standard-fonts/Helvetica')).default)
   return pdfkit.default
 }
+
+const textsOf = (pages: readonly Page[]): string[] =>
+  pages.flatMap(({ shapes, furniture }) =>
+    [...shapes, ...furniture].flatMap((shape) => (shape.kind === 'label' ? [shape.text] : [])),
+  )
 
 const collect = (document: Document): Promise<Uint8Array> =>
   new Promise((resolve, reject) => {
@@ -135,7 +141,9 @@ const drawShapes = (document: Document, shapes: readonly Shape[], shift: Point, 
       open = true
     }
     if (open) document.stroke()
-    for (const shape of onLayer) if (shape.kind === 'label') letter(document, shape, x, y)
+    for (const shape of onLayer) {
+      if (shape.kind === 'label') letter(document, lineOf(shape), x(shape.at.x), y(shape.at.y))
+    }
   }
 }
 
@@ -186,27 +194,4 @@ const traceArc = (
       y(b.y),
     )
   }
-}
-
-const letter = (
-  document: Document,
-  { text, layer, height, at, anchor, turn }: Label,
-  x: (at: number) => number,
-  y: (at: number) => number,
-): void => {
-  document
-    .font('Helvetica')
-    .fontSize(toPoints(height / CAP_HEIGHT))
-    .fillColor(layerOf(layer).colour)
-  const width = anchor === 'start' ? 0 : document.widthOfString(text)
-  const left = anchor === 'middle' ? -width / 2 : -width
-  const place = { lineBreak: false, baseline: 'alphabetic' } as const
-  if (turn === 0) {
-    document.text(text, x(at.x) + left, y(at.y), place)
-    return
-  }
-  document.save()
-  document.translate(x(at.x), y(at.y)).rotate(-toDegrees(turn))
-  document.text(text, left, 0, place)
-  document.restore()
 }
