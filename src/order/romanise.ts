@@ -13,7 +13,7 @@ const GREEK = 'αa βv γg δd εe ζz ηi θth ιi κk λl μm νn ξx οo πp 
  * Turkic, Iranian and other alphabets by the sound that their romanisations agree on.
  */
 const CYRILLIC =
-  'аa бb вv гg дd ђd еe єie жzh зz ѕdz иi іi јj кk лl љlj мm нn њnj оo пp рr сs тt ћc уu фf хkh цts чch џdz шsh щshch ъie ыy ь эe юiu яia ґg ғgh ҕgh җzh ҙz қk ҝg ҟk ҡk ңng ҥng ҧp ҩo ҫs ҭt үu ұu ҳh ҵts ҷch ҹch һh ҽch ҿch ӏ әa ӡdz өo ѣie ѫu ѧia ѳf ѵi ѡo ѯx ѱps ꙋu'
+  'аa бb вv гg дd ђd еe єie жzh зz ѕdz иi іi јj кk лl љlj мm нn њnj оo пp рr сs тt ћc уu фf хkh цts чch џdz шsh щshch ъie ыy ь эe юiu яia ґg ғgh ҕgh җzh ҙz қq ҝg ҟk ҡk ңng ҥng ҧp ҩo ҫs ҭt үu ұu ҳh ҵts ҷch ҹch һh ҽch ҿch ӏ әa ӡdz өo ѣie ѫu ѧia ѳf ѵi ѡo ѯx ѱps ꙋu'
 
 /** Armenian (BGN/PCGN 1981). */
 const ARMENIAN =

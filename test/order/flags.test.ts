@@ -21,6 +21,7 @@ describe('flags alone say the same as an order file:', () => {
       {
         title: 'Winter fair',
         name: 'Jetty',
+        note: 'silver side out',
         quantity: '6',
         regular: '6/2',
         radius: '150',
@@ -48,6 +49,7 @@ shop:
   end-allowance: 20
 stars:
   - name: Jetty
+    note: silver side out
     quantity: 6
     regular: 6/2
     radius: 150

@@ -8,9 +8,12 @@ export const DEJAVU_FONT = openSync(
   createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
 ) as Font
 
-/** Every character of Windows code page 1252, as registered with IANA, without the control characters. */
+/**
+ * Every character of Windows code page 1252, as registered with IANA, without the control characters. In a stream, for
+ * outside one Node 20 decodes that code page as Latin-1 (seen in 20.20.2: 0x80 gives U+0080).
+ */
 export const WINDOWS_1252: readonly string[] = Array.from({ length: 0x100 - 0x20 }, (_, index) =>
-  new TextDecoder('windows-1252').decode(Uint8Array.of(index + 0x20)),
+  new TextDecoder('windows-1252').decode(Uint8Array.of(index + 0x20), { stream: true }),
 ).filter((sign) => !/\p{Cc}/u.test(sign))
 
 const LETTER_OR_DIGIT = /^[\p{L}\p{N}]$/u
