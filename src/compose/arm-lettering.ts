@@ -74,7 +74,7 @@ export const armLettering = (plan: StarPlan, order: Order, drawn: readonly Shape
     place(
       edgeWords(
         'stop',
-        [-3, -5, -8, -12].map((x) => point(x, 2.5)),
+        [2.5, 4, 6, -4].flatMap((y) => [-3, -5, -8, -12].map((x) => point(x, y))),
         'end',
       ),
     )

@@ -29,11 +29,16 @@ export const noteBlock = (notes: Notes, { x, y }: Point, width: Mm): Label[] => 
     ...wrapText(title, large, width).map((text) => ({ text, height: large })),
     ...notes.lines.flatMap((note) => wrapText(note, SMALL, width).map((text) => ({ text, height: SMALL }))),
   ]
-  let top: number = y
-  return rows.map(({ text, height }) => {
-    const { above, below } = reach(text)
-    const at = { x, y: top - height * above }
-    top -= height * Math.max(LINE_SPACING, above + below + WHITE)
-    return label(text, at, { height })
+  let baseline: number = y
+  return rows.map(({ text, height }, row) => {
+    const { above } = reach(text)
+    const before = rows[row - 1]
+    baseline -= before
+      ? Math.max(
+          (LINE_SPACING - 1) * before.height + height,
+          reach(before.text).below * before.height + (above + WHITE) * height,
+        )
+      : above * height
+    return label(text, { x, y: baseline }, { height })
   })
 }

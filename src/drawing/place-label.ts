@@ -1,7 +1,7 @@
 import { edges } from '../geometry/outline.js'
-import { type Point, point, polar } from '../geometry/point.js'
+import { add, direction, type Point, point, polar, scale } from '../geometry/point.js'
 import { radians } from '../units/convert.js'
-import { labelBox } from './bounds.js'
+import { type Box, labelBox } from './bounds.js'
 import type { Label, Shape } from './model.js'
 
 /** A straight piece of something drawn, or a side of a label's box. */
@@ -54,14 +54,12 @@ const shapeSides = (shape: Shape): Side[] => {
 const sidesOf = (corners: readonly Point[]): Side[] =>
   corners.map((corner, index): Side => [corner, corners[(index + 1) % corners.length] ?? corner])
 
-/** A box counter-clockwise from its lower left corner, with white around it. */
-const grown = (box: readonly Point[], by: number): Point[] => {
-  const middle = box.reduce((sum, { x, y }) => point(sum.x + x / 4, sum.y + y / 4), point(0, 0))
-  return box.map((corner) => {
-    const [dx, dy] = [corner.x - middle.x, corner.y - middle.y]
-    const reach = Math.hypot(dx, dy) || 1
-    return point(corner.x + (dx / reach) * by * Math.SQRT2, corner.y + (dy / reach) * by * Math.SQRT2)
-  })
+/** A box counter-clockwise from its lower left corner, with white on all four sides. */
+const grown = ([a, b, c, d]: Box, by: number): Box => {
+  const along = scale(direction(a, b), by)
+  const up = scale(direction(a, d), by)
+  const [left, down] = [scale(along, -1), scale(up, -1)]
+  return [add(add(a, left), down), add(add(b, along), down), add(add(c, along), up), add(add(d, left), up)]
 }
 
 /** Does the stretch a-b meet the convex, counter-clockwise box? Clipped by one side after the other. */

@@ -23,10 +23,15 @@ export const fileNameOf = (name: string, index: number): string => {
   return DEVICE.test(plain) ? `${plain}-star` : plain
 }
 
+/** Some letters take four Latin ones; folder and file together stay within what file systems carry. */
+const LONGEST = 60
+
 const plainLetters = (name: string): string =>
   inLatin(name)
     .replaceAll(/[^a-z0-9]+/g, '-')
-    .replaceAll(/^-|-$/g, '')
+    .replace(/^-/, '')
+    .slice(0, LONGEST)
+    .replace(/-$/, '')
 
 /**
  * Does a person mean the star of this name, at this place? Capitals, accents and signs do not matter, as in file names.

@@ -326,6 +326,7 @@ test.each([
   ['Սևան', 'sevan'],
   ['წყალი', 'tsqali'],
   ['Mill ½', 'mill-1-2'],
+  ['Щ'.repeat(60), 'shch'.repeat(15)],
   ['ʘ ǂ', 'star-1'],
   // Names that Windows keeps for devices (Microsoft, Naming Files, Paths, and Namespaces; from memory).
   ['CON', 'con-star'],

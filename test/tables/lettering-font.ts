@@ -27,11 +27,15 @@ const CODES = Array.from({ length: 0x1_0000 }, (_, code) => code).filter(
   (code) => code < 0xd800 || code > 0xdfff,
 )
 
+/** From here on come forms of letters that are letters elsewhere already, such as ligatures. */
+const PRESENTATION_FORMS = 0xfb00
+
 /** Letters and digits of the scripts that need no shaping, where the font has them and NFC keeps them. */
 const letters = (): number[] =>
   CODES.filter((code) => {
     const sign = String.fromCodePoint(code)
     return (
+      code < PRESENTATION_FORMS &&
       LETTER_OR_DIGIT.test(sign) &&
       (SCRIPT.test(sign) || WINDOWS_1252.includes(sign)) &&
       sign.normalize('NFC') === sign &&
@@ -66,7 +70,7 @@ export const letteredSignsText = (): string =>
   `${JSON.stringify(
     {
       source:
-        'dejavu-fonts-ttf 2.37, ttf/DejaVuSans.ttf: letters and digits of the Latin, Greek, Cyrillic, Armenian and Georgian scripts (Unicode property Script), and of Windows code page 1252, that have a glyph of their own and are the same in normalisation form NFC. Drawn up by `npm run lettering`.',
+        'dejavu-fonts-ttf 2.37, ttf/DejaVuSans.ttf: letters and digits of the Latin, Greek, Cyrillic, Armenian and Georgian scripts (Unicode property Script), and of Windows code page 1252, that have a glyph of their own, are no presentation forms, and are the same in normalisation form NFC. Drawn up by `npm run lettering`.',
       licence:
         'Bitstream Vera and Arev font licence (free to use, embed and pass on; not sold by itself); changes by DejaVu in the public domain.',
       seen: 'derived',
