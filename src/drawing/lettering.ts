@@ -25,7 +25,10 @@ interface Face extends FaceTable {
 /** Tail of plain Latin text in Helvetica (Adobe Font Metrics: Descender -207, CapHeight 718). */
 export const TAIL = 207 / 718
 
-/** Accents of Helvetica reach from 225 below the baseline to 931 above (Adobe Font Metrics; from memory). */
+/**
+ * Accents and cedillas of Helvetica reach from 225 below the baseline to 931 above (Adobe Font Metrics: FontBBox). Its
+ * brackets and round letters overshoot a capital's height by a hair, which the white around labels takes up.
+ */
 const HELVETICA_FACE: Face = {
   ...HELVETICA,
   name: 'Helvetica',

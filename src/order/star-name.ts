@@ -34,10 +34,12 @@ const plainLetters = (name: string): string =>
     .replace(/-$/, '')
 
 /**
- * Does a person mean the star of this name, at this place? Capitals, accents and signs do not matter, as in file names.
+ * Does a person mean the star of this name, at this place? Capitals, accents, signs and script do not matter, as in
+ * file names.
  */
 export const isNamed = (name: string, index: number, wanted: string): boolean =>
-  name === plainText(wanted) || fileNameOf(name, index) === fileNameOf(wanted, index)
+  name === plainText(wanted) ||
+  (plainLetters(wanted) !== '' && fileNameOf(name, index) === fileNameOf(wanted, index))
 
 /** The refusal of a star name that the order does not have. */
 export const noSuchStar = (wanted: string, names: readonly string[]): Problem => ({

@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import PDFDocument from 'pdfkit'
 import helvetica from 'pdfkit/standard-fonts/Helvetica'
 import { describe, expect, it } from 'vitest'
 import { faceName, letterSize, reach, textWidth, unlettered, wrapText } from '../../src/drawing/lettering.js'
@@ -25,6 +26,16 @@ describe('the face a line is set in', () => {
     // ISO 32000-1, Annex D.2: WinAnsiEncoding is that code page; 95 + 96 + 27 characters (from memory).
     expect(WINDOWS_1252).toHaveLength(218)
     expect(WINDOWS_1252.filter((sign) => faceName(sign) !== 'Helvetica')).toEqual([])
+  })
+
+  it('is Helvetica only for what pdfkit encodes as the byte of that code page', () => {
+    const document = new PDFDocument({ autoFirstPage: false }).font('Helvetica')
+    const { _font: font } = document as unknown as { _font: { encode: (text: string) => [string[]] } }
+    const others = Array.from({ length: 0xe0 }, (_, index) => index + 0x20).filter((byte) => {
+      const sign = new TextDecoder('windows-1252').decode(Uint8Array.of(byte), { stream: true })
+      return faceName(sign) === 'Helvetica' && Number.parseInt(font.encode(sign)[0][0] ?? '', 16) !== byte
+    })
+    expect(others).toEqual([])
   })
 
   it('is DejaVu Sans for the whole line as soon as one sign leaves that code page', () => {
