@@ -63,11 +63,11 @@ ${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 `
 
 const starSection = (star: StarPlan, plan: Plan, drawings: readonly ShownDrawing[]): string => {
-  const { name, quantity } = star.order
+  const { name, quantity, note } = star.order
   const { lengths } = plan.order
   const own = drawings.filter((shown) => shown.star === name)
   return `<section>
-<h2>${escaped(name)}</h2>
+<h2>${escaped(name)}</h2>${note === undefined ? '' : `\n<p>${escaped(note)}</p>`}
 <p>${quantity === 1 ? '1 star' : `${quantity} stars`} of ${star.star.points} points, ${escaped(showLength(star.star.across, lengths))} across.
 ${settings(star, plan)}</p>
 ${star.warnings.map(({ text }) => `<p class="caution">${escaped(text)}</p>`).join('\n')}

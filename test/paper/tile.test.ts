@@ -163,7 +163,7 @@ describe('pages', () => {
   it('a page longer than PDF allows is refused (ISO 32000-1, Annex C.2: 14 400 units, 5080 mm)', () => {
     const print = lay('points: 5, tip-angle: 45, across: 6000', '{ roll: 1000 }')
     expect(print.ok ? [] : print.problems.map(showProblem)).toEqual([
-      'shop.paper.roll: given Star: star mat. It would be 5809.3 mm long; a PDF page can be 5080.0 mm (ISO 32000). Make the star smaller.',
+      'shop.paper.roll: given Star: star mat. It would be 5806.8 mm long; a PDF page can be 5080.0 mm (ISO 32000). Make the star smaller.',
     ])
   })
 

@@ -11,6 +11,8 @@ export interface ReadStroke {
 export interface ReadPage {
   readonly strokes: readonly ReadStroke[]
   readonly texts: readonly string[]
+  /** Each piece of text with the width it is set in, in mm. */
+  readonly lines: readonly { readonly text: string; readonly width: number }[]
 }
 
 const MM_PER_POINT = 25.4 / 72
@@ -40,7 +42,10 @@ export const readPdf = async (bytes: Uint8Array): Promise<ReadPage[]> => {
     const page = await document.getPage(number)
     const { items } = await page.getTextContent()
     const texts = items.flatMap((item) => ('str' in item && item.str !== '' ? [item.str] : []))
-    pages.push({ strokes: strokesOf(await page.getOperatorList()), texts })
+    const lines = items.flatMap((item) =>
+      'str' in item && item.str !== '' ? [{ text: item.str, width: item.width * MM_PER_POINT }] : [],
+    )
+    pages.push({ strokes: strokesOf(await page.getOperatorList()), texts, lines })
   }
   await task.destroy()
   return pages
