@@ -45,6 +45,7 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
     title: `${plan.order.name}: backing`,
     trueSize,
     figure,
+    asides: [],
     pieces: [plate.outline],
   })
 }

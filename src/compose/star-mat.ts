@@ -27,6 +27,7 @@ export const starMat = (plan: StarPlan, order: Order): Drawing => {
   const corners = outline.vertices
   const valleys = corners.filter((_, corner) => corner % 2 === 1)
   const tips = corners.filter((_, corner) => corner % 2 === 0)
+  const dimensions = matDimensions(plan, order, extents, corners)
   return notedDrawing({
     kind: 'star-mat',
     title: `${plan.order.name}: star mat`,
@@ -36,8 +37,9 @@ export const starMat = (plan: StarPlan, order: Order): Drawing => {
       ...valleys.map((valley) => line('PATTERN', point(0, 0), valley, 'narrow')),
       ...centreMarks(plan, tips),
       ...armNumbers(plan, tips),
-      ...matDimensions(plan, order, extents, corners),
+      ...dimensions,
     ],
+    asides: dimensions,
     notes: { title: `${plan.order.name}: star mat`, lines: matNotes(plan, order, trueSize) },
     pieces: armOutlines(corners),
   })

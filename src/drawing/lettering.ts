@@ -1,6 +1,7 @@
 import { DEJAVU, type FaceTable, HELVETICA } from '../tables/letter-widths.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import { unbroken } from './line-breaks.js'
 
 /** Lettering heights after ISO 3098: notes, dimensions, titles. */
 export const SMALL = mm(2.5)
@@ -93,7 +94,7 @@ export const wrapText = (text: string, height: Mm, width: Mm): string[] => {
   const fits = (line: string): boolean => textWidth(line, height) <= width
   const lines: string[] = []
   let line = ''
-  for (const word of text.split(' ').flatMap((each) => pieces(each, fits))) {
+  for (const word of unbroken(text).flatMap((each) => pieces(each, fits))) {
     const longer = line === '' ? word : `${line} ${word}`
     if (line !== '' && !fits(longer)) {
       lines.push(line)

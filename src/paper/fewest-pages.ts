@@ -43,20 +43,24 @@ interface Found {
 }
 
 /**
- * Lays a figure on the fewest pages.
+ * Lays a figure on the fewest pages; undefined when that takes more than `most`.
  *
  * @param pieces closed outlines that a seam should rather not run through
  */
-export const fewestPages = (figure: readonly Shape[], pieces: readonly Outline[], paper: Paper): Layout => {
+export const fewestPages = (
+  figure: readonly Shape[],
+  pieces: readonly Outline[],
+  paper: Paper,
+  most = Infinity,
+): Layout | undefined => {
   const ink = inkOf(figure)
   const steps = isVeryLarge(inkExtents(ink)) || plainCount(figure, paper) > VERY_MANY ? COARSE : FINE
   let best: Found | undefined
   for (const angle of turnsBy(steps.turn)) {
-    best = bestAtTurn(ink, pieces, paper, angle, steps.shift, best)
+    best = bestAtTurn(ink, pieces, paper, angle, steps.shift, most, best)
     if (best?.pages.count === 1 && !('roll' in paper.sheet)) break
   }
-  if (!best) throw new RangeError('there is a way for every figure')
-  return layoutOf(best, paper)
+  return best && layoutOf(best, paper)
 }
 
 const bestAtTurn = (
@@ -65,6 +69,7 @@ const bestAtTurn = (
   paper: Paper,
   angle: Degrees,
   shiftStep: number,
+  most: number,
   before: Found | undefined,
 ): Found | undefined => {
   const turned = turnedInk(ink, angle)
@@ -76,6 +81,7 @@ const bestAtTurn = (
     const [rowX, rowY] = rowsOn(sheet, paper.overlap)
     // Pages that hang together and reach over c columns and r rows are at least c + r - 1.
     const least = pagesOver(across, 0, rowX) + pagesOver(along, 0, rowY) - 1
+    if (least > most) continue
     if (best && (least > best.pages.count || (least === best.pages.count && best.rank[1] === 0 && least > 1)))
       continue
     raster ??= inkRaster(turned, extents)
@@ -84,7 +90,7 @@ const bestAtTurn = (
     const cuts = seamCuts(pieces, angle, extents.min, rowX, rowY)
     for (const x of choicesX) {
       for (const y of choicesY) {
-        const pages = inkedPages(raster, x, y, best?.pages.count ?? Infinity)
+        const pages = inkedPages(raster, x, y, best?.pages.count ?? most)
         if (!pages) continue
         const rank = [
           pages.count,

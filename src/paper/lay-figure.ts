@@ -23,8 +23,8 @@ export interface Laid {
 /** Lays a drawing's figure on the fewest pages, and its notes where these have room. */
 export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   if ('single' in paper.sheet) return { figure: laidFigure(drawing.shapes, singlePage(drawing, paper), []) }
-  const { figure, notes, pieces } = drawing
-  const layout = fewestPages(figure, pieces, paper)
+  const { notes } = drawing
+  const { figure, layout } = onFewestPages(drawing, paper)
   if (notes && layout.printed.length === 1) {
     // On its side a long figure may leave a column for the notes.
     for (const angle of [layout.angle, degrees(layout.angle + 90)]) {
@@ -41,6 +41,15 @@ export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
     if (placed) return { figure: laidFigure([...shapes, ...placed], layout, seams) }
   }
   return { figure: laidFigure(shapes, layout, seams), notesApart: notes }
+}
+
+/** The whole figure where that takes no more pages than it takes without its asides. */
+const onFewestPages = ({ figure, asides, pieces }: Drawing, paper: Paper) => {
+  const rest = figure.filter((shape) => !asides.includes(shape))
+  const fewest = fewestPages(rest, pieces, paper)
+  if (!fewest) throw new RangeError('every figure finds its pages')
+  const whole = asides.length > 0 && fewestPages(figure, pieces, paper, printedPlaces(fewest).length)
+  return whole ? { figure, layout: whole } : { figure: rest, layout: fewest }
 }
 
 const turnedFigure = (figure: readonly Shape[], angle: Degrees) => {

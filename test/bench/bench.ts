@@ -67,6 +67,7 @@ const drawing: Drawing = {
   trueSize: { across: mm(4200), height: mm(4200) },
   shapes,
   figure: shapes,
+  asides: [],
   pieces: [],
 }
 
