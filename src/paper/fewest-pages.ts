@@ -94,7 +94,7 @@ const bestAtTurn = (
         if (!pages) continue
         const rank = [
           pages.count,
-          cuts(pages, x, y),
+          cuts(pages, x, y, pages.count === best?.pages.count ? (best.rank[1] ?? 0) : Infinity),
           'roll' in paper.sheet ? pages.count * sheet.along : 0,
           Math.abs(angle),
           Math.abs(x.start - (choicesX[0]?.start ?? 0)) + Math.abs(y.start - (choicesY[0]?.start ?? 0)),

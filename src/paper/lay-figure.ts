@@ -10,7 +10,7 @@ import { type Layout, printedPlaces } from './layout.js'
 import { middleOf, onePage } from './one-page.js'
 import { PADDING } from './padding.js'
 import { type LaidFigure, outlinesOf } from './page-of.js'
-import { placeNotes } from './place-notes.js'
+import { placeNotes, setNotes } from './place-notes.js'
 import { roomBetweenSeams, type Seam, seamsOf } from './seams.js'
 import { sheetAround } from './sheet.js'
 
@@ -25,11 +25,12 @@ export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   if ('single' in paper.sheet) return { figure: laidFigure(drawing.shapes, singlePage(drawing, paper), []) }
   const { notes } = drawing
   const { figure, layout } = onFewestPages(drawing, paper)
+  const blocks = notes ? setNotes(notes) : []
   if (notes && layout.printed.length === 1) {
     // On its side a long figure may leave a column for the notes.
     for (const angle of [layout.angle, degrees(layout.angle + 90)]) {
       const { shapes, raster, extents } = turnedFigure(figure, angle)
-      const noted = onePage({ ...layout, angle }, extents, notes, raster, paper)
+      const noted = onePage({ ...layout, angle }, extents, blocks, raster, paper)
       if (noted) return { figure: laidFigure([...shapes, ...noted.notes], noted.layout, []) }
     }
   }
@@ -37,7 +38,7 @@ export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   const seams = seamsOf(layout, raster)
   if (!notes) return { figure: laidFigure(shapes, layout, seams) }
   for (const place of printedPlaces(layout)) {
-    const placed = placeNotes(notes, roomBetweenSeams(layout, place), raster)
+    const placed = placeNotes(blocks, roomBetweenSeams(layout, place), raster)
     if (placed) return { figure: laidFigure([...shapes, ...placed], layout, seams) }
   }
   return { figure: laidFigure(shapes, layout, seams), notesApart: notes }
