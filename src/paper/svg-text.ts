@@ -4,7 +4,7 @@ import { point } from '../geometry/point.js'
 import { mm, radians } from '../units/convert.js'
 import type { SlotName } from './furniture-names.js'
 import { hasLoneBrace, slotsIn } from './slots.js'
-import { NUMBER_ALLOWED, readNumber } from './svg-numbers.js'
+import { readNumber } from './svg-numbers.js'
 import { numbersOf } from './svg-outline.js'
 import type { Properties } from './svg-properties.js'
 import type { Refuse } from './svg-refusal.js'
@@ -83,5 +83,5 @@ const readRoom = (element: SvgElement, text: string | undefined, refuse: Refuse)
     return undefined
   }
   const room = readNumber(written)
-  return room !== undefined && room > 0 ? room : refuse(element, ['data-room', written], NUMBER_ALLOWED)
+  return room !== undefined && room > 0 ? room : refuse(element, ['data-room', written], 'Allowed: a width above 0, in mm.')
 }
