@@ -14,6 +14,9 @@ import type { SvgElement } from './svg-tree.js'
 /** What Helvetica letters: Latin-1 without its controls, no-break space and soft hyphen. */
 const LETTERED = /^[\x20-\x7e\xa1-\xac\xae-\xff]*$/
 
+/** Three dots of the smallest lettering, with a little to spare. */
+const LEAST_ROOM = 2
+
 /**
  * A text element as one line of lettering; undefined when it is refused or draws nothing.
  *
@@ -83,5 +86,7 @@ const readRoom = (element: SvgElement, text: string | undefined, refuse: Refuse)
     return undefined
   }
   const room = readNumber(written)
-  return room !== undefined && room > 0 ? room : refuse(element, ['data-room', written], 'Allowed: a width above 0, in mm.')
+  return room !== undefined && room >= LEAST_ROOM
+    ? room
+    : refuse(element, ['data-room', written], `Allowed: a width of ${LEAST_ROOM} mm or more.`)
 }

@@ -304,6 +304,6 @@ export const BAD_BODIES: readonly BadDrawing[] = [
   ],
   [
     `<text x="1" y="4" data-room="-1" ${SET}>a</text>`,
-    ['mark.svg, line 2: given <text data-room="-1">. Allowed: a width above 0, in mm.'],
+    ['mark.svg, line 2: given <text data-room="-1">. Allowed: a width of 2 mm or more.'],
   ],
 ]
