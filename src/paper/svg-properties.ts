@@ -62,8 +62,8 @@ const words = <Word extends string>(
 const only = (...values: readonly string[]): Property => words(values, () => ({}))
 
 /** A line narrower than that is lost in print, and none at all would be a hairline in a PDF. */
-const NARROWEST = 0.02
-const SHORTEST_DASH = 0.05
+export const NARROWEST = 0.02
+export const SHORTEST_DASH = 0.05
 
 const DRAWING: ReadonlyMap<string, Property> = new Map<string, Property>([
   ['fill', { allowed: COLOUR_ALLOWED, read: (value) => colourOf(value, (fill) => ({ fill })) }],

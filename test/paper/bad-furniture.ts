@@ -115,6 +115,12 @@ export const BAD_BODIES: readonly BadDrawing[] = [
     '<path d="M1 1h4" style="transform:scale(2)"/>',
     [`mark.svg, line 2: given <path style="transform:scale(2)">. Allowed in style: ${PROPERTIES}`],
   ],
+  [
+    '<path d="M1 1h400" stroke="red" stroke-dasharray="1" transform="scale(.01)"/>',
+    [
+      'mark.svg, line 2: given <path>. Allowed, once scaled: lines of 0.02 mm or more, dashes of 0.05 mm or more.',
+    ],
+  ],
   ['<path d="M1 1h4" stroke="#12"/>', [`mark.svg, line 2: given <path stroke="#12">. ${COLOURS}`]],
   [
     '<path d="M1 1h4" stroke="red" stroke-width="0"/>',

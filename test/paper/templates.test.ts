@@ -31,6 +31,15 @@ it('the folder holds every piece, and its README names each', () => {
   }
 })
 
+it("the README's example of a workshop's mark is read", () => {
+  const readme = readFileSync(new URL('README.md', FOLDER), 'utf8')
+  const example = /```xml\n(<text [\s\S]*?)```/.exec(readme)?.[1] ?? ''
+  const replaced = source('title-block').replace(/<text [^>]*>\{title\}<\/text>/, example)
+  const outcome = readFurniture('title-block.svg', 'title-block', replaced)
+  if (!outcome.ok) throw new Error(outcome.problems.map(showProblem).join('\n'))
+  expect(outcome.value.marks).toHaveLength(artwork('title-block').marks.length + 2)
+})
+
 describe.each(FURNITURE_NAMES)('%s', (name) => {
   it('is as large as a page keeps free for it, in mm', () => {
     const { across, height } = FURNITURE[name]
