@@ -38,8 +38,10 @@ interface Found {
   readonly x: Bands
   readonly y: Bands
   readonly pages: InkedPages
-  /** By rank: pages, seams through pieces, paper of a roll, turn, unevenness. */
-  readonly rank: readonly number[]
+  /** Seams through pieces. */
+  readonly cuts: number
+  /** How far the grid is from lying evenly around the figure, in mm. */
+  readonly uneven: number
 }
 
 /**
@@ -82,7 +84,7 @@ const bestAtTurn = (
     // Pages that hang together and reach over c columns and r rows are at least c + r - 1.
     const least = pagesOver(across, 0, rowX) + pagesOver(along, 0, rowY) - 1
     if (least > most) continue
-    if (best && (least > best.pages.count || (least === best.pages.count && best.rank[1] === 0 && least > 1)))
+    if (best && (least > best.pages.count || (least === best.pages.count && best.cuts === 0 && least > 1)))
       continue
     raster ??= inkRaster(turned, extents)
     const choicesX = bandChoices(across, raster.columns, rowX, shiftStep)
@@ -92,23 +94,42 @@ const bestAtTurn = (
       for (const y of choicesY) {
         const pages = inkedPages(raster, x, y, best?.pages.count ?? most)
         if (!pages) continue
-        const rank = [
-          pages.count,
-          cuts(pages, x, y, pages.count === best?.pages.count ? (best.rank[1] ?? 0) : Infinity),
-          'roll' in paper.sheet ? pages.count * sheet.along : 0,
-          Math.abs(angle),
-          Math.abs(x.start - (choicesX[0]?.start ?? 0)) + Math.abs(y.start - (choicesY[0]?.start ?? 0)),
-        ]
-        if (!best || isBefore(rank, best.rank)) best = { sheet, angle, extents, x, y, pages, rank }
+        const mostCuts = best && pages.count === best.pages.count ? best.cuts : Infinity
+        const cut = cuts(pages, x, y, mostCuts)
+        if (cut > mostCuts) continue
+        const found = {
+          sheet,
+          angle,
+          extents,
+          x,
+          y,
+          pages,
+          cuts: cut,
+          uneven: unevenness(x, choicesX, y, choicesY),
+        }
+        if (!best || isBetter(found, best, paper)) best = found
       }
     }
   }
   return best
 }
 
-const isBefore = (rank: readonly number[], other: readonly number[]): boolean => {
-  const first = rank.findIndex((value, index) => Math.abs(value - (other[index] ?? 0)) > RANK_NOISE)
-  return first >= 0 && (rank[first] ?? 0) < (other[first] ?? 0)
+const unevenness = (x: Bands, [centredX]: readonly Bands[], y: Bands, [centredY]: readonly Bands[]): number =>
+  Math.abs(x.start - (centredX ?? x).start) + Math.abs(y.start - (centredY ?? y).start)
+
+/** Fewer pages; or as many, and fewer seams through pieces; or else a shorter roll, a smaller turn, more even margins. */
+const isBetter = (found: Found, best: Found, paper: Paper): boolean => {
+  const paperLength = ({ pages, sheet }: Found) => ('roll' in paper.sheet ? pages.count * sheet.along : 0)
+  const rank = (each: Found): readonly number[] => [
+    each.pages.count,
+    each.cuts,
+    paperLength(each),
+    Math.abs(each.angle),
+    each.uneven,
+  ]
+  const [ours, theirs] = [rank(found), rank(best)]
+  const first = ours.findIndex((value, index) => Math.abs(value - (theirs[index] ?? 0)) > RANK_NOISE)
+  return first >= 0 && (ours[first] ?? 0) < (theirs[first] ?? 0)
 }
 
 const RANK_NOISE = 1e-6

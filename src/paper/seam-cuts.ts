@@ -72,12 +72,17 @@ const seamLines = (
 const crossedWithin = (crossed: readonly Crossed[], { start }: Bands, page: number, row: Row): number => {
   const from = start + page * row.pitch - PADDING
   const to = from + row.window + 2 * PADDING
-  return crossed.filter((crossings) =>
-    crossings.some(
-      (enter, index) =>
-        index % 2 === 0 && Math.min(to, crossings[index + 1] ?? enter) - Math.max(from, enter) > SHOP,
-    ),
-  ).length
+  let count = 0
+  for (const crossings of crossed) {
+    for (let index = 0; index + 1 < crossings.length; index += 2) {
+      const [enter, leave] = [crossings[index] as number, crossings[index + 1] as number]
+      if (Math.min(to, leave) - Math.max(from, enter) > SHOP) {
+        count++
+        break
+      }
+    }
+  }
+  return count
 }
 
 const remembered = <Value>(work: (bands: Bands) => Value): ((bands: Bands) => Value) => {
