@@ -8,8 +8,11 @@ export { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 export { DRAWINGS, drawingFileName } from './compose/drawings.js'
 export { overview, type ShownDrawing } from './compose/overview.js'
 export { planJson } from './compose/plan-json.js'
+export type { Artwork } from './drawing/artwork.js'
 export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from './drawing/layers.js'
-export type { Drawing, Label, Path, Shape } from './drawing/model.js'
+export type { Drawing, Label, Notes, Path, Shape } from './drawing/model.js'
+export { FURNITURE, type FurnitureName, type FurnitureTexts } from './furniture/furniture-names.js'
+export { defaultFurniture, type Furniture, furnitureWith } from './furniture/furniture-set.js'
 export { type InsetShape, insetLimit, insetOutline } from './geometry/inset.js'
 export { type Kite, kite, kiteOutline } from './geometry/kite.js'
 export { extentsOf, type Outline, signedArea, type Vertex } from './geometry/outline.js'
@@ -22,7 +25,14 @@ export {
   starOutline,
   tipAngleLimit,
 } from './geometry/star.js'
-export { type DrawnFile, type MadeFile, type MadeOrder, makeOrder } from './make.js'
+export {
+  type DrawnFile,
+  type FileContent,
+  type MadeFile,
+  type MadeOrder,
+  type MakeOptions,
+  makeOrder,
+} from './make.js'
 export type { FlagValues } from './order/flags.js'
 export type {
   BackingOrder,
@@ -32,13 +42,19 @@ export type {
   Order,
   Panel,
   Paper,
+  PaperSheet,
+  PrintedCheck,
+  PrintedLength,
   Saw,
   Shop,
   StarOrder,
 } from './order/order.js'
 export { type OrderInput, parseOrder } from './order/parse.js'
 export { type Outcome, type Problem, showProblem } from './order/problem.js'
-export type { Page, PrintedDrawing } from './paper/page.js'
+export type { Bookmark, Page, PrintedBook, PrintedDrawing, View } from './paper/page.js'
+export { drawingBook, type PrintedStar, patternBook } from './paper/pattern-book.js'
+export { printCheck } from './paper/print-check.js'
+export type { Sheet } from './paper/sheet.js'
 export { layOnPaper } from './paper/tile.js'
 export { type Plan, planOrder, planStar, type StarPlan } from './plan/plan.js'
 export type { Warning, WarningCode } from './plan/warnings.js'
@@ -48,5 +64,5 @@ export { readAngle } from './units/read-angle.js'
 export { readLength, type Units } from './units/read-length.js'
 export { showAngle, showLength, showSetting } from './units/show.js'
 export { writeDxf } from './write/dxf.js'
-export { writePdf } from './write/pdf.js'
+export { pdfChunks, writePdf } from './write/pdf.js'
 export { writeSvg } from './write/svg.js'

@@ -80,7 +80,7 @@ export const makeOrder = (
     { path: 'all-patterns.pdf', content: () => pdfChunks(book) },
     { path: 'print-check.pdf', content: () => pdfChunks(printCheck(order.value, furniture.value)) },
     { path: 'cut-plan.txt', content: card },
-    { path: 'index.html', content: overview(plan.value, shown, card) },
+    { path: 'index.html', content: overview(plan.value, shown, card, book.pages.length) },
   ]
   return done({ plan: plan.value, card, drawings: printed.value, book, files })
 }

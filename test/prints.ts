@@ -11,7 +11,11 @@ import { oneStar } from './orders.js'
 export const FURNITURE = defaultFurniture('mm')
 
 /** One drawing of one star on paper, as an order would say it: `points: 5, across: 300`, `{ size: A4 }`. */
-export const laid = (star: string, paper: string, name: DrawingName = 'star-mat'): Outcome<PrintedDrawing> => {
+export const laid = (
+  star: string,
+  paper: string,
+  name: DrawingName = 'star-mat',
+): Outcome<PrintedDrawing> => {
   const { stars, order } = oneStar(star, `shop: { paper: ${paper} }`)
   const drawing = stars[0] && DRAWINGS[name](stars[0], order, FURNITURE)
   if (!drawing) throw new Error(`the star has no ${name}`)

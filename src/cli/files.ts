@@ -4,17 +4,12 @@ import { lstat, mkdir, open, readdir, readFile, rename, rm, rmdir, stat } from '
 import { dirname, join, relative, resolve } from 'node:path'
 import type { FileContent, MadeFile } from '../make.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
+import { CHECKSUMS, type Checksums, checksumList, readChecksumList, type Sum, sumOf } from './checksums.js'
 import { reasonOf } from './disk-refusal.js'
 
 /*
  * The only code that writes to a disk.
  */
-
-/**
- * Lists what was written and its SHA-256, in the form `sha256sum --check` reads, under the order's title. It tells our
- * own unchanged files from the maker's, and one order's folder from another's.
- */
-const CHECKSUMS = 'checksums.sha256'
 
 /** An order's files and the title they are written under. */
 export interface OrderFiles {
@@ -193,39 +188,10 @@ export const writeDrawing = async (
   }
 }
 
-interface Sum {
-  readonly path: string
-  readonly sum: string
-}
-
-const sumOf = (content: Uint8Array): string => createHash('sha256').update(content).digest('hex')
-
-interface Checksums {
-  readonly title: string
-  readonly sums: readonly Sum[]
-}
-
-/** The first row says whose list it is; `sha256sum` passes over it. */
-const HEADING = '# starwright: '
-
-/** The paths an order's files can have; whatever else a list names was not ours. */
-const OUR_PATH =
-  /^(?:index\.html|cut-plan\.txt|(?:all-patterns|shop-card|print-check)\.pdf|([a-z0-9-]+)\/\1-[a-z-]+-[0-9.]+x[0-9.]+mm\.(?:svg|dxf|pdf))$/
-
 const readChecksums = async (folder: string): Promise<Checksums | 'not ours' | undefined> => {
   const list = await readIfThere(join(folder, CHECKSUMS))
-  if (list === undefined) return undefined
-  const [first = '', ...rows] = list.toString('utf8').split('\n')
-  if (!first.startsWith(HEADING)) return 'not ours'
-  const sums = rows.flatMap((row) => {
-    const [, sum = '', path = ''] = /^([0-9a-f]{64}) {2}(\S+)$/.exec(row) ?? []
-    return OUR_PATH.test(path) ? [{ path, sum }] : []
-  })
-  return { title: first.slice(HEADING.length), sums }
+  return list && readChecksumList(list.toString('utf8'))
 }
-
-const checksumList = ({ title, sums }: Checksums): string =>
-  [...new Set([`${HEADING}${title}\n`, ...sums.map(({ path, sum }) => `${sum}  ${path}\n`)])].join('')
 
 /** Folders in which a star's files should go and that lead elsewhere. */
 const findLinks = async (folder: string, files: readonly MadeFile[]): Promise<Problem[]> => {

@@ -1,4 +1,5 @@
 import type { Artwork } from '../drawing/artwork.js'
+import type { Box } from '../drawing/bounds.js'
 import { SMALL } from '../drawing/lettering.js'
 import type { Label, Path, Shape } from '../drawing/model.js'
 import { boxIsClear, firstClear } from '../drawing/place-label.js'
@@ -81,7 +82,7 @@ export const armLettering = (
     place(
       edgeWords(
         'stop',
-        [-3, -5, -8, -12].map((x) => point(x, 2.5)),
+        [2.5, 4, 6, -4].flatMap((y) => [-3, -5, -8, -12].map((x) => point(x, y))),
         'end',
       ),
     )
@@ -103,14 +104,19 @@ const grainMark = ({ star, kite: { width } }: StarPlan, arrow: Artwork, drawn: r
   for (const share of [0.55, 0.65, 0.45, 0.75, 0.35]) {
     for (const shift of [-0.15, 0, 0.15]) {
       const middle = add(between(tip, centre, share), scale(aside, shift * width))
-      const box = [point(-1, -1), point(1, -1), point(1, 1), point(-1, 1)].map(({ x, y }) =>
-        point(middle.x + x * half.x, middle.y + y * half.y),
-      )
-      if (boxIsClear(box, drawn)) return artworkShapes(arrow, middle, across, radians(0), 'NOTE')
+      if (boxIsClear(boxAround(middle, half), drawn))
+        return artworkShapes(arrow, middle, across, radians(0), 'NOTE')
     }
   }
   return []
 }
+
+const boxAround = ({ x, y }: Point, half: Point): Box => [
+  point(x - half.x, y - half.y),
+  point(x + half.x, y - half.y),
+  point(x + half.x, y + half.y),
+  point(x - half.x, y + half.y),
+]
 
 /**
  * Places for an angle's figure, nearest first: inside its corner, beside the middle before on it, or just outside; all

@@ -5,6 +5,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
 import { cutSteps } from './cut-steps.js'
+import { ownNote } from './own-note.js'
 import { sizeText } from './size-text.js'
 
 /** What the arm pattern says in words: the cuts in order, the figures to check, the cautions. */
@@ -14,6 +15,7 @@ export const armNotes = (plan: StarPlan, order: Order, trueSize: Drawing['trueSi
   const chamfer = plan.order.chamfer
   return [
     ...plan.warnings.filter(({ code }) => code === 'short-arm').map(({ text }) => `! ${text}`),
+    ...ownNote(plan),
     ...cutSteps(plan, order).map(({ name, text }) => `${name}: ${text}`),
     `Tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, tip to centre ${show(star.radius)}, valley to valley ${show(kite.width)}. Tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}, centre ${showAngle(star.centreAngle)}. Board ${showSetting(star.armStrip, order.lengths)} wide, grain along the edge at the fence.`,
     `Solid black: the finished arm, ${sizeText(trueSize, order.lengths)}.${blankIsArm(star) ? '' : ' Hatched: waste.'} Dashed blue beside a cut: the far side of the blade (${show(order.shop.saw.kerf)}).${chamfer === undefined ? '' : ` Dashed black: chamfer, ${show(chamfer)} wide, after all cuts.`} Every edge of the trial piece must meet its line.`,

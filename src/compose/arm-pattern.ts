@@ -40,6 +40,7 @@ export const armPattern = (plan: StarPlan, order: Order, furniture: Furniture): 
       title: `${plan.order.name}: arm, ${plan.arms} to cut`,
       lines: armNotes(plan, order, trueSize),
     },
+    asides: [],
     pieces: [arm],
   })
 }

@@ -1,21 +1,27 @@
 import { labelBox } from '../drawing/bounds.js'
 import { notedDrawing } from '../drawing/drawing.js'
-import { SMALL, TAIL } from '../drawing/lettering.js'
+import { reach, TAIL, wrapText } from '../drawing/lettering.js'
 import type { Drawing, Label, Shape } from '../drawing/model.js'
 import { cross, label, path } from '../drawing/shapes.js'
 import { insetLimit } from '../geometry/inset.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { BackingPlan, StarPlan } from '../plan/plan.js'
+import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { sizeText } from './size-text.js'
 
 /** Lettering as large as fits, from a title's height down to what a printer still renders. */
 const HEIGHTS = [5, 3.5, 2.5, 1.8]
 
-/** Arm of the centre cross, and how many lines stand above it. */
+/** Arm of the centre cross. */
 const CROSS = 3
-const NAME_LINES = 2
+
+/** White around the cross and inside the outline. */
+const WHITE = 1
+
+/** From line to line, over the height of a capital. */
+const LINE_SPACING = 1.7
 
 /**
  * The plate behind the star, one tip up, at true size: no allowance for the cutter's kerf. Its note lies inside the
@@ -25,8 +31,6 @@ const NAME_LINES = 2
 export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawing => {
   const trueSize = { across: plate.across, height: plate.height }
   const lines = [
-    `${plan.order.name}: backing`,
-    'UP',
     sizeText(trueSize, order.lengths),
     `drawn in mm, inset ${showLength(plate.inset, order.lengths)}`,
     'true size, no kerf allowance',
@@ -34,32 +38,49 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
   const figure: Shape[] = [
     path('CUT-OUTSIDE', plate.outline),
     ...cross('GUIDE', point(0, 0), CROSS),
-    ...noteInside(lines, insetLimit(plan.star, plate.shape) - plate.inset),
+    ...noteInside(`${plan.order.name}: backing`, lines, insetLimit(plan.star, plate.shape) - plate.inset),
   ]
   return notedDrawing({
     kind: 'backing',
     title: `${plan.order.name}: backing`,
     trueSize,
     figure,
+    asides: [],
     pieces: [plate.outline],
   })
 }
 
+/** From line to line where accents would meet tails otherwise. */
+const tallSpacing = (text: string): number => reach(text).above + reach(text).below + 0.2
+
 /**
- * Lines above and below the centre cross, inside the circle that the outline holds; what finds no room is left out,
- * for a line outside would make the file larger than the outline.
+ * Lines above and below the centre cross, inside the circle that the outline holds: as large as fits, the name broken
+ * only where it finds no room otherwise. What finds none even so is left out, for a line outside would make the file
+ * larger than the outline.
  */
-const noteInside = (lines: readonly string[], radius: number): Label[] => {
-  const layOut = (height: number): Label[] =>
-    lines.map((text, row) => {
-      const above = row < NAME_LINES
-      const fromCross = above ? NAME_LINES - 1 - row : row - NAME_LINES
-      const y = above
-        ? CROSS + 1 + (TAIL + fromCross * 1.7) * height
-        : -CROSS - 1 - height - fromCross * height * 1.7
-      return label(text, point(0, y), { height, anchor: 'middle' })
-    })
-  const fits = (each: Label): boolean => labelBox(each).every(({ x, y }) => Math.hypot(x, y) < radius - 1)
-  const smallest = layOut(HEIGHTS.at(-1) ?? SMALL).filter(fits)
-  return HEIGHTS.map(layOut).find((labels) => labels.every(fits)) ?? smallest
+const noteInside = (name: string, below: readonly string[], radius: number): Label[] => {
+  const room = radius - WHITE
+  const layOut = (names: readonly string[], height: number): Label[] => {
+    const above = [...names, 'UP']
+    const spacing = Math.max(LINE_SPACING, ...above.map(tallSpacing))
+    return [
+      ...above.map((text, row) => {
+        const fromCross = above.length - 1 - row
+        return label(text, point(0, CROSS + WHITE + (TAIL + fromCross * spacing) * height), {
+          height,
+          anchor: 'middle',
+        })
+      }),
+      ...below.map((text, row) =>
+        label(text, point(0, -CROSS - WHITE - height - row * LINE_SPACING * height), {
+          height,
+          anchor: 'middle',
+        }),
+      ),
+    ]
+  }
+  const fits = (each: Label): boolean => labelBox(each).every(({ x, y }) => Math.hypot(x, y) < room)
+  const whole = HEIGHTS.map((height) => layOut([name], height))
+  const broken = HEIGHTS.map((height) => layOut(wrapText(name, mm(height), mm(1.6 * room)), height))
+  return [...whole, ...broken].find((labels) => labels.every(fits)) ?? (whole.at(-1) ?? []).filter(fits)
 }

@@ -52,6 +52,7 @@ const starCard = (plan: StarPlan, order: Order): string[] => {
   return [
     title,
     '-'.repeat(title.length),
+    ...(plan.order.note === undefined ? [] : row('Note', plan.order.note)),
     ...row(
       'Angles',
       `tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}, centre ${showAngle(star.centreAngle)}`,

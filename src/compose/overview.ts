@@ -28,11 +28,13 @@ const PURPOSE: Readonly<Record<string, string>> = {
  * A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it.
  *
  * @param card the cut plan as text
+ * @param sheets all patterns together take
  */
 export const overview = (
   plan: Plan,
   drawings: readonly ShownDrawing[],
   card: string,
+  sheets: number,
 ): string => `<!doctype html>
 <html lang="en">
 <head>
@@ -45,10 +47,15 @@ export const overview = (
 <h1>${escaped(plan.order.title)}</h1>
 <p>${escaped(PRINT_CAUTION)}</p>
 <p class="caution">${escaped(SAW_CAUTION)}</p>
+<ul>
+<li><a href="print-check.pdf">print-check.pdf</a>: once for each printer, to find out whether it prints true to scale.</li>
+<li><a href="all-patterns.pdf">all-patterns.pdf</a>: every pattern to print, in the order of work, ${sheets === 1 ? '1 sheet' : `${sheets} sheets`}.</li>
+<li><a href="shop-card.pdf">shop-card.pdf</a>: one page a star to hang by the saw.</li>
+<li><a href="cut-plan.txt">cut-plan.txt</a>: the cut plan as text, also below.</li>
+</ul>
 ${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 <section>
 <h2>Cut plan</h2>
-<p><a href="cut-plan.txt">cut-plan.txt</a></p>
 <pre>${escaped(card)}</pre>
 </section>
 </body>
@@ -56,11 +63,11 @@ ${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 `
 
 const starSection = (star: StarPlan, plan: Plan, drawings: readonly ShownDrawing[]): string => {
-  const { name, quantity } = star.order
+  const { name, quantity, note } = star.order
   const { lengths } = plan.order
   const own = drawings.filter((shown) => shown.star === name)
   return `<section>
-<h2>${escaped(name)}</h2>
+<h2>${escaped(name)}</h2>${note === undefined ? '' : `\n<p>${escaped(note)}</p>`}
 <p>${quantity === 1 ? '1 star' : `${quantity} stars`} of ${star.star.points} points, ${escaped(showLength(star.star.across, lengths))} across.
 ${settings(star, plan)}</p>
 ${star.warnings.map(({ text }) => `<p class="caution">${escaped(text)}</p>`).join('\n')}

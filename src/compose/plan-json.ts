@@ -11,6 +11,7 @@ const starJson = (plan: StarPlan) => {
   const { order, star, blank, firstCut, jointCut, boardUse, backing } = plan
   return {
     name: order.name,
+    note: order.note ?? null,
     quantity: order.quantity,
     points: star.points,
     tipAngle: star.tipAngle,

@@ -12,6 +12,7 @@ import { degrees, toRadians } from '../units/convert.js'
 import { showAngle, showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { PRINT_CAUTION } from './cautions.js'
+import { ownNote } from './own-note.js'
 import { sizeText } from './size-text.js'
 
 /**
@@ -26,6 +27,7 @@ export const starMat = (plan: StarPlan, order: Order): Drawing => {
   const corners = outline.vertices
   const valleys = corners.filter((_, corner) => corner % 2 === 1)
   const tips = corners.filter((_, corner) => corner % 2 === 0)
+  const dimensions = matDimensions(plan, order, extents, corners)
   return notedDrawing({
     kind: 'star-mat',
     title: `${plan.order.name}: star mat`,
@@ -35,8 +37,9 @@ export const starMat = (plan: StarPlan, order: Order): Drawing => {
       ...valleys.map((valley) => line('PATTERN', point(0, 0), valley, 'narrow')),
       ...centreMarks(plan, tips),
       ...armNumbers(plan, tips),
-      ...matDimensions(plan, order, extents, corners),
+      ...dimensions,
     ],
+    asides: dimensions,
     notes: { title: `${plan.order.name}: star mat`, lines: matNotes(plan, order, trueSize) },
     pieces: armOutlines(corners),
   })
@@ -102,9 +105,11 @@ const matDimensions = (
   ]
 }
 
-const matNotes = ({ star, gapPerTenth }: StarPlan, order: Order, trueSize: Drawing['trueSize']): string[] => {
+const matNotes = (plan: StarPlan, order: Order, trueSize: Drawing['trueSize']): string[] => {
+  const { star, gapPerTenth } = plan
   const show = (length: typeof star.radius) => showLength(length, order.lengths)
   return [
+    ...ownNote(plan),
     'Lay the arms on their numbers without glue, tips on the tip lines. Close the joints one after the other and look at the last one.',
     `A tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} opens or jams the last joint by ${show(gapPerTenth)}.`,
     `Centre to tip ${show(star.radius)}, centre to valley ${show(star.valleyRadius)}; centre angle ${showAngle(star.centreAngle)}. Outline ${sizeText(trueSize, order.lengths)}.`,

@@ -1,12 +1,11 @@
-/** A space where a line may end: not inside indents, nor between a figure and its fraction, unit or sign. */
-const BREAK = /(?<=[^ ]) (?=[^ ])(?!(?:mm|in)\b|[×%]|\d+\/\d+|[+-]\d)/
+import { unbroken } from '../drawing/line-breaks.js'
 
 /** Breaks text at spaces so that no line is wider than `width` columns; later lines are indented. */
 export const wrapColumns = (text: string, width: number, indent: number): string[] => {
   const lead = /^ */.exec(text)?.[0] ?? ''
   const lines: string[] = []
   let line = lead
-  for (const word of text.slice(lead.length).split(BREAK)) {
+  for (const word of unbroken(text.slice(lead.length))) {
     const longer = line.trim() === '' ? `${line}${word}` : `${line} ${word}`
     if (longer.length > width && line.trim() !== '') {
       lines.push(line)

@@ -1,17 +1,19 @@
 import { boxOf, type Extents, type Outline } from '../geometry/outline.js'
 import { add, type Point, point, turn } from '../geometry/point.js'
-import type { Radians } from '../units/brand.js'
-import { TAIL, textWidth } from './lettering.js'
+import { reach, textWidth } from './lettering.js'
 import type { Drawing, Label, Shape } from './model.js'
 
-/** The four corners of the box a label fills, tails included, counter-clockwise. */
-export const labelBox = ({ text, height, at, anchor, turn: reading }: Label): readonly Point[] => {
+/** Corners counter-clockwise from the lower left one, as the text reads. */
+export type Box = readonly [Point, Point, Point, Point]
+
+/** The box a label fills, tails and accents included. */
+export const labelBox = ({ text, height, at, anchor, turn: reading }: Label): Box => {
   const width = textWidth(text, height)
   const left = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width
-  const [bottom, top] = [-height * TAIL, height]
-  return [point(left, bottom), point(left + width, bottom), point(left + width, top), point(left, top)].map(
-    (corner) => add(at, turn(corner, reading as Radians)),
-  )
+  const { above, below } = reach(text)
+  const [bottom, top] = [-height * below, height * above]
+  const placed = (x: number, y: number): Point => add(at, turn(point(x, y), reading))
+  return [placed(left, bottom), placed(left + width, bottom), placed(left + width, top), placed(left, top)]
 }
 
 /** The box around everything drawn, lettering included; lines are taken without their width. */

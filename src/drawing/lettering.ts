@@ -1,49 +1,117 @@
+import { DEJAVU, type FaceTable, HELVETICA } from '../tables/letter-widths.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import { unbroken } from './line-breaks.js'
 
 /** Lettering heights after ISO 3098: notes, dimensions, titles. */
 export const SMALL = mm(2.5)
 export const MEDIUM = mm(3.5)
 export const LARGE = mm(5)
 
-/** Height of a capital over the size of the letter, in Helvetica (Adobe Font Metrics: CapHeight 718 of 1000). */
-export const CAP_HEIGHT = 0.718
+/** What a line of text is set in: a standard face of PDF, or the one that is embedded. */
+export type FaceName = 'Helvetica' | 'DejaVu Sans'
 
-/** How far tails hang below the baseline, over the height of a capital (Helvetica: Descender -207). */
-export const TAIL = 0.207 / CAP_HEIGHT
-
-/** Advance widths of Helvetica in thousandths of the letter size, from space to tilde (Adobe Font Metrics). */
-const ASCII_WIDTHS = [
-  278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556, 556, 556,
-  556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667, 611, 778, 722, 278,
-  500, 667, 556, 833, 722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469,
-  556, 333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556, 556, 556, 333, 500,
-  278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
-] as const
-
-/** No accented letter or sign of Latin-1 is wider, but for Æ and the widest capitals. */
-const WIDE = 834
-const WIDEST = 1000
-
-const advance = (sign: string): number => {
-  const width = ASCII_WIDTHS[(sign.codePointAt(0) ?? 0) - 32]
-  return width ?? (sign === 'Æ' ? WIDEST : WIDE)
+interface Face extends FaceTable {
+  readonly name: FaceName
+  /** How far tails hang below the baseline, over the height of a capital. */
+  readonly tail: number
+  /** Top of the highest sign without an accent. */
+  readonly top: number
+  /** The same with an accent, two for Vietnamese. */
+  readonly accented: number
+  /** Lowest foot of an accent or cedilla. */
+  readonly foot: number
 }
 
-/** Width of a line of text whose capitals are `height` high; never less than Helvetica sets it. */
-export const textWidth = (text: string, height: Mm): Mm =>
-  mm(([...text].reduce((sum, sign) => sum + advance(sign), 0) / 1000) * (height / CAP_HEIGHT))
+/** Tail of plain Latin text in Helvetica (Adobe Font Metrics: Descender -207, CapHeight 718). */
+export const TAIL = 207 / 718
 
-/** Breaks text at spaces into lines no wider than `width`; a single longer word keeps its own line. */
+/**
+ * Accents and cedillas of Helvetica reach from 225 below the baseline to 931 above (Adobe Font Metrics: FontBBox). Its
+ * brackets and round letters overshoot a capital's height by a hair, which the white around labels takes up.
+ */
+const HELVETICA_FACE: Face = {
+  ...HELVETICA,
+  name: 'Helvetica',
+  tail: TAIL,
+  top: 1,
+  accented: 931 / 718,
+  foot: 225 / 718,
+}
+
+/** The extremes of its outlines over the signs in the table. */
+const DEJAVU_FACE: Face = {
+  ...DEJAVU,
+  name: 'DejaVu Sans',
+  tail: 496 / 1493,
+  top: 1716 / 1493,
+  accented: 2187 / 1493,
+  foot: 511 / 1493,
+}
+
+/** Helvetica when it has every sign of the line, else DejaVu Sans for the whole of it. */
+const face = (text: string): Face =>
+  [...text].every((sign) => HELVETICA.widths.has(sign)) ? HELVETICA_FACE : DEJAVU_FACE
+
+export const faceName = (text: string): FaceName => face(text).name
+
+/** Size of the letter whose capitals are `height` high; it differs from face to face. */
+export const letterSize = (text: string, height: Mm): Mm => {
+  const { perSize, capital } = face(text)
+  return mm((height * perSize) / capital)
+}
+
+/** Height of a capital over the size of the letter in Helvetica. */
+export const CAP_HEIGHT = HELVETICA.capital / HELVETICA.perSize
+
+/** The first sign that neither face sets; undefined when the line can be lettered. */
+export const unlettered = (text: string): string | undefined =>
+  [...text].find((sign) => !HELVETICA.widths.has(sign) && !DEJAVU.widths.has(sign))
+
+/** No sign of either face is wider, over the letter's size (DejaVu Sans: advanceWidthMax 3838 of 2048). */
+const WIDEST = 1.88
+
+/** Width of a line of text whose capitals are `height` high; never less than its face sets it. */
+export const textWidth = (text: string, height: Mm): Mm => {
+  const { widths, apart, perSize, capital } = face(text)
+  const signs = [...text]
+  const advance = (sign: string, index: number): number =>
+    (widths.get(sign) ?? WIDEST * perSize) + (apart.get(sign + (signs[index + 1] ?? '')) ?? 0)
+  return mm((signs.reduce((sum, sign, index) => sum + advance(sign, index), 0) * height) / capital)
+}
+
+/** A mark above or below, or a letter that is as tall without one. */
+const TALL = /[\p{M}ƇƓѮѼѾҊҐꟾႨ]/u
+
+/** How far the signs of a line reach above and below its baseline, over the height of a capital. */
+export const reach = (text: string): { readonly above: number; readonly below: number } => {
+  const { tail, top, accented, foot } = face(text)
+  return TALL.test(text.normalize('NFKD')) ? { above: accented, below: foot } : { above: top, below: tail }
+}
+
+/** Breaks text at spaces into lines no wider than `width`, and within a word only where the word alone is wider. */
 export const wrapText = (text: string, height: Mm, width: Mm): string[] => {
+  const fits = (line: string): boolean => textWidth(line, height) <= width
   const lines: string[] = []
   let line = ''
-  for (const word of text.split(' ')) {
+  for (const word of unbroken(text).flatMap((each) => pieces(each, fits))) {
     const longer = line === '' ? word : `${line} ${word}`
-    if (line !== '' && textWidth(longer, height) > width) {
+    if (line !== '' && !fits(longer)) {
       lines.push(line)
       line = word
     } else line = longer
   }
   return [...lines, line]
+}
+
+/** A word in as few pieces as fit, filled from the front; a single sign stays whole. */
+const pieces = (word: string, fits: (text: string) => boolean): string[] => {
+  if (fits(word)) return [word]
+  const found: string[] = []
+  for (const sign of word) {
+    const longer = (found.at(-1) ?? '') + sign
+    if (found.length > 0 && fits(longer)) found[found.length - 1] = longer
+    else found.push(sign)
+  }
+  return found
 }

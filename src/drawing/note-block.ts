@@ -2,11 +2,13 @@ import type { Extents } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { LARGE, MEDIUM, SMALL, textWidth, wrapText } from './lettering.js'
+import { LARGE, MEDIUM, reach, SMALL, textWidth, wrapText } from './lettering.js'
 import type { Label, Notes } from './model.js'
 import { label } from './shapes.js'
 
+/** From line to line, over the height of a capital; more where accents meet tails, to leave some white. */
 const LINE_SPACING = 1.65
+const WHITE = 0.15
 
 /** In mm: what an upright sheet of A4 or Letter carries beside its margins, and one on its side. */
 const UPRIGHT = 165
@@ -21,17 +23,22 @@ export const noteBlock = (notes: Notes, { x, y }: Point, width: Mm): Label[] => 
   const { title } = notes
   const large =
     [LARGE, MEDIUM, SMALL].find((height) =>
-      wrapText(title, height, width).every((line) => textWidth(line, height) <= width),
+      title.split(' ').every((word) => textWidth(word, height) <= width),
     ) ?? SMALL
-  const titles = wrapText(title, large, width)
-  const lines = notes.lines.flatMap((note) => wrapText(note, SMALL, width))
-  const firstLine = y - titles.length * large * LINE_SPACING
-  return [
-    ...titles.map((text, row) =>
-      label(text, { x, y: y - large - row * large * LINE_SPACING }, { height: large }),
-    ),
-    ...lines.map((text, row) =>
-      label(text, { x, y: firstLine - SMALL - row * SMALL * LINE_SPACING }, { height: SMALL }),
-    ),
+  const rows = [
+    ...wrapText(title, large, width).map((text) => ({ text, height: large })),
+    ...notes.lines.flatMap((note) => wrapText(note, SMALL, width).map((text) => ({ text, height: SMALL }))),
   ]
+  let baseline: number = y
+  return rows.map(({ text, height }, row) => {
+    const { above } = reach(text)
+    const before = rows[row - 1]
+    baseline -= before
+      ? Math.max(
+          (LINE_SPACING - 1) * before.height + height,
+          reach(before.text).below * before.height + (above + WHITE) * height,
+        )
+      : above * height
+    return label(text, { x, y: baseline }, { height })
+  })
 }

@@ -1,5 +1,5 @@
-import { type Point, point } from '../geometry/point.js'
-import { labelBox } from './bounds.js'
+import { add, direction, type Point, scale } from '../geometry/point.js'
+import { type Box, labelBox } from './bounds.js'
 import type { Label, Shape } from './model.js'
 import { type Side, shapeSides, sidesOf } from './sides.js'
 
@@ -21,7 +21,7 @@ export const labelIsClear = (label: Label, drawn: readonly Shape[], clearance = 
   isClear(label, drawn.flatMap(shapeSides), clearance)
 
 /** The same for any box, its corners counter-clockwise. */
-export const boxIsClear = (box: readonly Point[], drawn: readonly Shape[], clearance = CLEARANCE): boolean =>
+export const boxIsClear = (box: Box, drawn: readonly Shape[], clearance = CLEARANCE): boolean =>
   isBoxClear(grown(box, clearance), drawn.flatMap(shapeSides))
 
 const isClear = (label: Label, sides: readonly Side[], clearance = CLEARANCE): boolean =>
@@ -40,14 +40,12 @@ const isBoxClear = (box: readonly Point[], sides: readonly Side[]): boolean => {
   )
 }
 
-/** A box counter-clockwise from its lower left corner, with white around it. */
-const grown = (box: readonly Point[], by: number): Point[] => {
-  const middle = box.reduce((sum, { x, y }) => point(sum.x + x / 4, sum.y + y / 4), point(0, 0))
-  return box.map((corner) => {
-    const [dx, dy] = [corner.x - middle.x, corner.y - middle.y]
-    const reach = Math.hypot(dx, dy) || 1
-    return point(corner.x + (dx / reach) * by * Math.SQRT2, corner.y + (dy / reach) * by * Math.SQRT2)
-  })
+/** A box counter-clockwise from its lower left corner, with white on all four sides. */
+const grown = ([a, b, c, d]: Box, by: number): Box => {
+  const along = scale(direction(a, b), by)
+  const up = scale(direction(a, d), by)
+  const [left, down] = [scale(along, -1), scale(up, -1)]
+  return [add(add(a, left), down), add(add(b, along), down), add(add(c, along), up), add(add(d, left), up)]
 }
 
 /** Does the stretch a-b meet the convex, counter-clockwise box? Clipped by one side after the other. */

@@ -110,10 +110,10 @@ const miterTip = (into: Piece, out: Piece, half: number): Point[] => {
   const before = into.findLast((spot) => corner && distance(spot, corner) > SAME_POINT)
   const after = out.find((spot) => corner && distance(spot, corner) > SAME_POINT)
   if (!corner || !before || !after) return []
-  // Points out of the corner; its length is twice the sine of half the angle between the edges' turn.
+  // Points out of the corner, as long as twice the sine of half the turn from edge to edge.
   const outward = subtract(direction(before, corner), direction(corner, after))
   const bend = Math.hypot(outward.x, outward.y)
-  // The edges meet at an angle whose half has the cosine bend / 2.
+  // Half the angle between the edges and half the turn make a right angle.
   const sine = Math.sqrt(Math.max(0, 1 - (bend / 2) ** 2))
   if (bend < SAME_POINT || sine * MITER_LIMIT < 1) return []
   return [add(corner, scale(outward, half / (sine * bend)))]

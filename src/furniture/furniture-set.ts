@@ -29,15 +29,10 @@ const TEMPLATES: Readonly<Record<FurnitureName, string>> = {
   'grain-arrow': grainArrow,
 }
 
-/** Our own pieces, each read when it is first needed. */
-const read = new Map<FurnitureName, Artwork>()
-
+/** Our own piece, read from its template. */
 const template = (name: FurnitureName): Artwork => {
-  const known = read.get(name)
-  if (known) return known
   const outcome = readFurniture(furnitureFile(name), name, TEMPLATES[name])
   if (!outcome.ok) throw new Error(outcome.problems.map(showProblem).join('\n'))
-  read.set(name, outcome.value)
   return outcome.value
 }
 

@@ -1,4 +1,4 @@
-import { PROPERTY_NAMES } from './svg-properties.js'
+import { isProperty, PROPERTY_NAMES } from './svg-properties.js'
 import type { SvgElement } from './svg-tree.js'
 
 const DESCRIBING = ['title', 'desc', 'metadata'] as const
@@ -27,7 +27,7 @@ export const describes = ({ name, origin }: SvgElement): boolean =>
 export const attributeAdvice = ({ name }: SvgElement, attribute: string): string | undefined => {
   if (attribute === 'id' || attribute.startsWith('data-') || attribute === 'xml:space') return undefined
   const own = OWN.get(name)
-  if (!own) return `Allowed on ${name}: id.`
-  if (own.includes(attribute) || attribute === 'style' || PROPERTY_NAMES.includes(attribute)) return undefined
-  return `Allowed on ${name}: ${[...own, 'style', 'id'].join(', ')}, data-*, ${PROPERTY_NAMES.join(', ')}.`
+  if (!own) return `Allowed on ${name}: id, data-*.`
+  if (own.includes(attribute) || attribute === 'style' || isProperty(attribute)) return undefined
+  return `Allowed on ${name}: ${[...own, 'style', 'id', 'data-*', ...PROPERTY_NAMES].join(', ')}.`
 }

@@ -3,7 +3,7 @@ import { mm } from '../units/convert.js'
 import type { FurniturePiece } from './furniture-names.js'
 import { readOutline } from './svg-outline.js'
 import { artSteps } from './svg-path.js'
-import type { Properties } from './svg-properties.js'
+import { NARROWEST, type Properties, SHORTEST_DASH } from './svg-properties.js'
 import type { Refuse } from './svg-refusal.js'
 import { evenScale, type Matrix } from './svg-transform.js'
 import type { SvgElement } from './svg-tree.js'
@@ -60,5 +60,10 @@ const strokeOf = (
   const size = evenScale(matrix)
   if (size === undefined)
     return refuse(element, undefined, 'Allowed: lines moved, turned, mirrored, or scaled alike both ways.')
-  return { colour, width: mm(strokeWidth * size), dashes: dashes.map((dash) => dash * size), join, cap }
+  const [width, scaled] = [strokeWidth * size, dashes.map((dash) => dash * size)]
+  if (width < NARROWEST || scaled.some((dash) => dash < SHORTEST_DASH)) {
+    const advice = `Allowed, once scaled: lines of ${NARROWEST} mm or more, dashes of ${SHORTEST_DASH} mm or more.`
+    return refuse(element, undefined, advice)
+  }
+  return { colour, width: mm(width), dashes: scaled, join, cap }
 }

@@ -40,6 +40,8 @@ export const INITIAL: Properties = {
 interface Property {
   readonly allowed: string
   readonly read: (value: string, inStyle: boolean) => Partial<Properties> | undefined
+  /** What is taken where the value is refused, so that one mistake is told once. */
+  readonly instead?: Partial<Properties>
 }
 
 const COLOUR_ALLOWED = 'Allowed: none, #rgb, #rrggbb or one of the 17 basic colour names, such as black.'
@@ -49,7 +51,7 @@ const words = <Word extends string>(
   allowed: readonly Word[],
   taken: (word: Word) => Partial<Properties>,
 ): Property => ({
-  allowed: `Allowed: ${allowed.join(' or ')}.`,
+  allowed: `Allowed: ${allowed.join(', ').replace(/, (?=[^,]*$)/, ' or ')}.`,
   read: (value) => {
     const word = allowed.find((each) => each === value)
     return word && taken(word)
@@ -60,10 +62,10 @@ const words = <Word extends string>(
 const only = (...values: readonly string[]): Property => words(values, () => ({}))
 
 /** A line narrower than that is lost in print, and none at all would be a hairline in a PDF. */
-const NARROWEST = 0.02
-const SHORTEST_DASH = 0.05
+export const NARROWEST = 0.02
+export const SHORTEST_DASH = 0.05
 
-const PROPERTIES: ReadonlyMap<string, Property> = new Map<string, Property>([
+const DRAWING: ReadonlyMap<string, Property> = new Map<string, Property>([
   ['fill', { allowed: COLOUR_ALLOWED, read: (value) => colourOf(value, (fill) => ({ fill })) }],
   ['fill-rule', words(['nonzero', 'evenodd'], (fillRule) => ({ fillRule }))],
   ['stroke', { allowed: COLOUR_ALLOWED, read: (value) => colourOf(value, (stroke) => ({ stroke })) }],
@@ -91,6 +93,33 @@ const PROPERTIES: ReadonlyMap<string, Property> = new Map<string, Property>([
   ],
   ['stroke-linejoin', words(['miter', 'round', 'bevel'], (join) => ({ join }))],
   ['stroke-linecap', words(['butt', 'round'], (cap) => ({ cap }))],
+  [
+    'font-size',
+    {
+      allowed: 'Allowed: a number above 0, in mm; in style with px after it, which is the same here.',
+      read: (value, inStyle) => {
+        const fontSize = inStyle && !value.endsWith('px') ? undefined : readPixels(value)
+        return fontSize !== undefined && fontSize > 0 ? { fontSize } : undefined
+      },
+      instead: { fontSize: 1 },
+    },
+  ],
+  [
+    'font-family',
+    {
+      allowed: 'Allowed: sans-serif, Helvetica, Arial: the lettering is Helvetica.',
+      read: (value) =>
+        value.split(',').every((name) => /^(['"]?)(?:sans-serif|Helvetica|Arial)\1$/i.test(name.trim()))
+          ? { fontNamed: true }
+          : undefined,
+      instead: { fontNamed: true },
+    },
+  ],
+  ['text-anchor', words(['start', 'middle', 'end'], (anchor) => ({ anchor }))],
+])
+
+/** Properties that editors write out, and that may hold only what changes nothing. */
+const UNCHANGING: ReadonlyMap<string, Property> = new Map<string, Property>([
   ['stroke-miterlimit', only('4')],
   ['stroke-dashoffset', only('0')],
   ['stroke-opacity', only('1')],
@@ -103,35 +132,20 @@ const PROPERTIES: ReadonlyMap<string, Property> = new Map<string, Property>([
   ['font-style', only('normal')],
   ['font-variant', only('normal')],
   ['font-stretch', only('normal')],
-  ['letter-spacing', only('normal', '0')],
-  ['word-spacing', only('normal', '0')],
+  ['letter-spacing', only('normal', '0', '0px')],
+  ['word-spacing', only('normal', '0', '0px')],
   ['text-decoration', only('none')],
-  [
-    'font-size',
-    {
-      allowed: 'Allowed: a number above 0, in mm; in style with px after it, which is the same here.',
-      read: (value, inStyle) => {
-        const fontSize = inStyle && !value.endsWith('px') ? undefined : readPixels(value)
-        return fontSize !== undefined && fontSize > 0 ? { fontSize } : undefined
-      },
-    },
-  ],
-  [
-    'font-family',
-    {
-      allowed: 'Allowed: sans-serif, Helvetica, Arial: the lettering is Helvetica.',
-      read: (value) =>
-        value.split(',').every((name) => /^(['"]?)(?:sans-serif|Helvetica|Arial)\1$/i.test(name.trim()))
-          ? { fontNamed: true }
-          : undefined,
-    },
-  ],
-  ['text-anchor', words(['start', 'middle', 'end'], (anchor) => ({ anchor }))],
-  ['xml:space', words(['default', 'preserve'], (kept) => ({ keepsSpaces: kept === 'preserve' }))],
 ])
 
-/** Every property that may stand as an attribute or in `style`. */
-export const PROPERTY_NAMES = [...PROPERTIES.keys()] as const
+const SPACE = words(['default', 'preserve'], (kept) => ({ keepsSpaces: kept === 'preserve' }))
+
+const propertyOf = (name: string): Property | undefined => DRAWING.get(name) ?? UNCHANGING.get(name)
+
+/** The properties that change how something is drawn. */
+export const PROPERTY_NAMES: readonly string[] = [...DRAWING.keys()]
+
+/** May it stand as an attribute? Each of them may stand in `style` too, but for the one of XML. */
+export const isProperty = (name: string): boolean => name === 'xml:space' || propertyOf(name) !== undefined
 
 const colourOf = (
   value: string,
@@ -145,12 +159,14 @@ const colourOf = (
 /** The element's own properties over those of the element around it; `style` over attributes, as in SVG. */
 export const readProperties = (element: SvgElement, around: Properties, refuse: Refuse): Properties => {
   const own = [...element.attributes]
-    .filter(([name]) => PROPERTIES.has(name))
+    .filter(([name]) => isProperty(name))
     .map(([name, value]) => [name, value.trim(), false] as const)
   const styled = declarations(element, refuse).map(([name, value]) => [name, value, true] as const)
   const read = [...own, ...styled].map(([name, value, inStyle]) => {
-    const property = PROPERTIES.get(name)
-    return property?.read(value, inStyle) ?? refuse(element, [name, value], property?.allowed ?? '')
+    const property = propertyOf(name) ?? SPACE
+    const taken = property.read(value, inStyle)
+    if (!taken) refuse(element, [name, value], property.allowed)
+    return taken ?? property.instead
   })
   return Object.assign({}, around, ...read)
 }
@@ -163,9 +179,7 @@ const declarations = (element: SvgElement, refuse: Refuse): (readonly [name: str
     .filter((declaration) => declaration !== '' && !/^-[a-z]+-[\w-]+\s*:/.test(declaration))
     .flatMap((declaration) => {
       const [, name = '', value = ''] = /^([a-z-]+)\s*:\s*(\S.*)$/.exec(declaration) ?? []
-      if (PROPERTIES.has(name) && name !== 'xml:space') return [[name, value] as const]
-      refuse(element, ['style', declaration], `Allowed in style: ${STYLE_NAMES.join(', ')}.`)
+      if (propertyOf(name)) return [[name, value] as const]
+      refuse(element, ['style', declaration], `Allowed in style: ${PROPERTY_NAMES.join(', ')}.`)
       return []
     })
-
-const STYLE_NAMES = PROPERTY_NAMES.filter((name) => name !== 'xml:space')

@@ -1,18 +1,19 @@
 import type { ArtText } from '../drawing/artwork.js'
-import { CAP_HEIGHT } from '../drawing/lettering.js'
+import { CAP_HEIGHT, unlettered } from '../drawing/lettering.js'
 import { point } from '../geometry/point.js'
+import { refusalOf } from '../order/lettered-text.js'
 import { mm, radians } from '../units/convert.js'
 import type { SlotName } from './furniture-names.js'
 import { hasLoneBrace, slotsIn } from './slots.js'
-import { NUMBER_ALLOWED, readNumber } from './svg-numbers.js'
+import { readNumber } from './svg-numbers.js'
 import { numbersOf } from './svg-outline.js'
 import type { Properties } from './svg-properties.js'
 import type { Refuse } from './svg-refusal.js'
 import { evenScale, isMirrored, type Matrix, placed } from './svg-transform.js'
 import type { SvgElement } from './svg-tree.js'
 
-/** What Helvetica letters: Latin-1 without its controls, no-break space and soft hyphen. */
-const LETTERED = /^[\x20-\x7e\xa1-\xac\xae-\xff]*$/
+/** Three dots of the smallest lettering, with a little to spare. */
+const LEAST_ROOM = 2
 
 /**
  * A text element as one line of lettering; undefined when it is refused or draws nothing.
@@ -66,8 +67,8 @@ const lineOf = (
     return refuse(element, told, 'Allowed under xml:space="preserve": no space at the ends, no two together.')
   if (/[\n\r]/.test(text))
     return refuse(element, told, 'Allowed: one line. Give each line its own text element.')
-  if (!LETTERED.test(text))
-    return refuse(element, told, 'Allowed: Western European letters, digits and signs.')
+  const strange = unlettered(text)
+  if (strange !== undefined) return refuse(element, told, refusalOf(strange))
   const named =
     slots.length === 0 ? 'This piece has no slots.' : `Slots: ${slots.map((slot) => `{${slot}}`).join(', ')}.`
   if (hasLoneBrace(text)) return refuse(element, told, `Braces stand around the name of a slot. ${named}`)
@@ -83,5 +84,7 @@ const readRoom = (element: SvgElement, text: string | undefined, refuse: Refuse)
     return undefined
   }
   const room = readNumber(written)
-  return room !== undefined && room > 0 ? room : refuse(element, ['data-room', written], NUMBER_ALLOWED)
+  return room !== undefined && room >= LEAST_ROOM
+    ? room
+    : refuse(element, ['data-room', written], `Allowed: a width of ${LEAST_ROOM} mm or more.`)
 }

@@ -11,6 +11,8 @@ export const TRANSFORM_ALLOWED =
 
 /** Beyond it, digits of a place would be lost. */
 const LARGEST_FACTOR = 100_000
+/** What a square of 1 may become: with a side of a ten-thousandth nothing is left to see. */
+const SMALLEST_AREA = 1e-8
 
 /** The outer transform after the inner one. */
 export const combined = (outer: Matrix, inner: Matrix): Matrix => {
@@ -36,7 +38,7 @@ export const isMirrored = ([a, b, c, d]: Matrix): boolean => a * d - b * c < 0
 /** Small enough to keep a place's digits, and not so flat that nothing is left. */
 export const keepsPlaces = (matrix: Matrix): boolean =>
   matrix.every((factor) => Math.abs(factor) <= LARGEST_FACTOR) &&
-  Math.abs(matrix[0] * matrix[3] - matrix[1] * matrix[2]) >= 1 / LARGEST_FACTOR
+  Math.abs(matrix[0] * matrix[3] - matrix[1] * matrix[2]) >= SMALLEST_AREA
 
 /** A list of transforms as one; undefined when there is anything else in it. */
 export const readTransform = (written: string): Matrix | undefined => {
@@ -48,6 +50,7 @@ export const readTransform = (written: string): Matrix | undefined => {
     const one = call && numbers ? TRANSFORMS[call[1] ?? '']?.(numbers) : undefined
     if (!call || !one) return undefined
     whole = combined(whole, one)
+    if (!keepsPlaces(whole)) return undefined
     rest = rest.slice(call[0].length)
   }
   return whole

@@ -1,5 +1,5 @@
 import { SaxesParser, type SaxesTagNS } from 'saxes'
-import { done, type Outcome, type Problem, refused } from '../order/problem.js'
+import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 
 /** An element as the strict reader met it, in document order. */
 export interface GatedElement {
@@ -21,6 +21,9 @@ export const MOST_ELEMENTS = 2000
 const SVG = 'http://www.w3.org/2000/svg'
 /** Whose namespaces may act or be drawn: SVG, XHTML, XLink, MathML, events. */
 const OF_THE_WEB = /^http:\/\/www\.w3\.org\//
+
+/** Other names, such as `__proto__`, are never SVG's, and the tree's reader loses them. */
+const PLAIN_NAME = /^[a-z][\w.:-]*$/i
 
 /** Thrown to stop the parser at the first mistake. */
 const STOP = new Error('the XML is refused')
@@ -59,7 +62,12 @@ export const gateXml = (file: string, text: string): Outcome<readonly GatedEleme
     if (elements.length >= MOST_ELEMENTS)
       stop('a further element', `Allowed: ${MOST_ELEMENTS} elements in a drawing. Join lines into paths.`)
   })
-  parser.on('opentag', (tag) => elements.push(gated(tag, line)))
+  parser.on('opentag', (tag) => {
+    const odd = [tag.name, ...Object.keys(tag.attributes)].find((name) => !PLAIN_NAME.test(name))
+    if (odd !== undefined)
+      stop(`the name ${showGiven(odd)}`, 'Allowed: names that begin with a letter.', line)
+    elements.push(gated(tag, line))
+  })
   parser.on('closetag', () => {
     depth -= 1
   })

@@ -97,7 +97,7 @@ const targetStar = (order: Group, star: string | undefined): { index: number } |
   const stars = asList(order.stars)
   const names = stars.map((entry, position) => starName(entry, position, stars.length))
   if (star !== undefined) {
-    const index = names.findIndex((name) => isNamed(name, star))
+    const index = names.findIndex((name, position) => isNamed(name, position, star))
     return index < 0 ? { problem: noSuchStar(star, names) } : { index }
   }
   if (stars.length < 2) return { index: 0 }

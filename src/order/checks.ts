@@ -216,7 +216,7 @@ const nameChecks = (stars: readonly unknown[]): PathProblem[] => {
   const taken = new Map<string, string>()
   return stars.flatMap((star, index) => {
     const name = starName(star, index, stars.length)
-    const fileName = fileNameOf(name)
+    const fileName = fileNameOf(name, index)
     const path = ['stars', index, 'name']
     const other = taken.get(fileName)
     if (fileName === '') {

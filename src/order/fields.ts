@@ -7,6 +7,7 @@ import { trimmed } from '../units/show.js'
 import { toStep } from '../units/step.js'
 import { WHOLE } from '../units/tolerance.js'
 import { didYouMean } from './did-you-mean.js'
+import { plainText, refusalOf, SIGNS_TOLD, strangeSign, type TextUse } from './lettered-text.js'
 import type { PrintedLength } from './order.js'
 import { sentences } from './problem.js'
 
@@ -196,14 +197,12 @@ const countField = ({ says, wayOut, least, most }: NumberRange, whole: boolean) 
 
 export interface TextRange extends Meaning {
   readonly longest: number
+  readonly use: TextUse
 }
 
-/**
- * A line of text that can be printed, drawn and put in a page without harm: letters, digits, spaces and plain
- * punctuation, of the Latin-1 set that the patterns' lettering carries.
- */
-export const textField = ({ says, longest }: TextRange) => {
-  const allowed = `Allowed: 1 to ${longest} characters on one line: Western European letters, digits, spaces and - _ . , : ' ( ) + & # !`
+/** A line of text that can be lettered on a pattern and put in a page without harm. */
+export const textField = ({ says, longest, use }: TextRange) => {
+  const allowed = `Allowed: 1 to ${longest} characters on one line: Latin, Greek, Cyrillic, Armenian or Georgian letters, digits, spaces and ${SIGNS_TOLD[use]}.`
   return v.pipe(
     v.string(({ input }) =>
       sentences(
@@ -213,22 +212,15 @@ export const textField = ({ says, longest }: TextRange) => {
     ),
     v.description(says),
     v.rawTransform<string, string>(({ dataset, addIssue, NEVER }) => {
-      const text = dataset.value.normalize('NFC').replaceAll(/[‘’]/g, "'").trim()
-      const strange = [...text].find((sign) => !/^[\p{L}\p{N} \-_.,:'()+&#!]$/u.test(sign) || sign > 'ÿ')
+      const text = plainText(dataset.value)
+      const strange = strangeSign(text, use)
       if (text === '' || text.length > longest || strange !== undefined) {
-        const why =
-          strange === undefined ? undefined : `The character ${characterName(strange)} cannot be lettered.`
-        addIssue({ message: sentences(why, allowed) })
+        addIssue({ message: sentences(strange === undefined ? undefined : refusalOf(strange), allowed) })
         return NEVER
       }
       return text
     }),
   )
-}
-
-const characterName = (sign: string): string => {
-  const code = (sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')
-  return /^[\p{L}\p{N}\p{P}\p{S}]$/u.test(sign) ? `${sign} (U+${code})` : `U+${code}`
 }
 
 /** One of a few words; only those in `told` are named in a refusal. */

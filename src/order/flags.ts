@@ -37,6 +37,7 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   starFlag('slenderest', ['slenderest'], 'switch'),
   ...SIZE_KEYS.map((name) => starFlag(name)),
   starFlag('name'),
+  starFlag('note'),
   starFlag('quantity'),
   starFlag('chamfer'),
   starFlag('thickness'),

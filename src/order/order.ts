@@ -107,6 +107,8 @@ export interface StarOrder {
   readonly name: string
   /** The name as it can stand in a file's name. */
   readonly fileName: string
+  /** A line of the maker's own. */
+  readonly note?: string
   readonly quantity: number
   readonly points: number
   readonly shape: StarShape

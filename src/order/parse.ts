@@ -2,7 +2,7 @@ import * as v from 'valibot'
 import type { Units } from '../units/read-length.js'
 import { applyFlags, pathKey } from './apply-flags.js'
 import { crossChecks } from './checks.js'
-import type { FlagValues } from './flags.js'
+import { type FlagValues, ORDER_FLAGS, orderPath } from './flags.js'
 import { isGroup } from './group.js'
 import type { Order, Where } from './order.js'
 import { done, type Outcome, type Problem, refused, showGiven } from './problem.js'
@@ -128,7 +128,10 @@ const schemaProblem = (issue: v.BaseIssue<unknown>): PathProblem => {
   const path = (issue.path ?? []).map(({ key }) => key as string | number)
   const { input, message } = issue
   if (input === undefined && path.length > 0) {
-    return { path: path.slice(0, -1), given: `no ${path.at(-1)}`, advice: `Add ${path.at(-1)}. ${message}` }
+    const key = String(path.at(-1))
+    const flag = ORDER_FLAGS.find((each) => pathKey(orderPath(each)) === pathKey(path))
+    const add = flag && flag.name !== key ? `Add ${key} (--${flag.name}).` : `Add ${key}.`
+    return { path: path.slice(0, -1), given: `no ${key}`, advice: `${add} ${message}` }
   }
   const counted = /^(?:min|max)_length$/.test(issue.type) && Array.isArray(input)
   return { path, given: counted ? countOf(input) : showGiven(input), advice: message }

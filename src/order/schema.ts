@@ -153,7 +153,15 @@ export const orderSchema = (units: Units) => {
     name: v.optional(
       textField({
         longest: 60,
+        use: 'name',
         says: 'Name of the star; it is lettered on the patterns and begins the file names',
+      }),
+    ),
+    note: v.optional(
+      textField({
+        longest: 200,
+        use: 'note',
+        says: 'A line of your own, lettered among the notes of the arm pattern and the star mat',
       }),
     ),
     quantity: v.optional(wholeField({ least: 1, most: 10_000, says: 'How many of this star' })),
@@ -186,9 +194,11 @@ export const orderSchema = (units: Units) => {
     $schema: v.optional(
       v.pipe(v.string(), v.description('Where an editor finds the description of these keys')),
     ),
-    title: v.optional(textField({ longest: 60, says: 'Title of the order' })),
+    title: v.optional(textField({ longest: 60, use: 'name', says: 'Title of the order' })),
     date: v.optional(dateField('Day of issue, for the title block, such as 2026-11-28')),
-    creator: v.optional(textField({ longest: 40, says: 'Who makes the drawings, for the title block' })),
+    creator: v.optional(
+      textField({ longest: 40, use: 'name', says: 'Who makes the drawings, for the title block' }),
+    ),
     units: v.optional(
       choiceField(['mm', 'in'], { says: 'How bare numbers are read and lengths are shown: mm or in' }),
     ),

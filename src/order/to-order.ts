@@ -106,7 +106,8 @@ const toStar = (star: WrittenStar, index: number, count: number, where: (path: P
   return {
     at: { shape: at(shape.by), size: at(size.by), chamfer: at('chamfer'), inset: at('backing', 'inset') },
     name,
-    fileName: fileNameOf(name),
+    fileName: fileNameOf(name, index),
+    ...optional('note', star.note),
     quantity: star.quantity ?? DEFAULTS.quantity,
     points,
     shape,

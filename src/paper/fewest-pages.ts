@@ -20,9 +20,10 @@ import { furnitureAlong, pieceOfRoll, type Sheet, sheetOfSize, windowSize } from
  * the shortest paper of a roll, then the smallest turn, then the most even margins.
  */
 const FINE = { turn: 2, shift: 5 }
-/** For figures that take very many pages anyhow. */
+/** For figures that take very many pages, or whose raster is very large. */
 const COARSE = { turn: 10, shift: 20 }
 const VERY_MANY = 60
+const isVeryLarge = ({ min, max }: Extents): boolean => Math.max(max.x - min.x, max.y - min.y) > 2_000
 
 /** 0, 2, -2, 4 ... 90 degrees: a half turn more takes the same pages. */
 const turnsBy = (step: number): Degrees[] =>
@@ -37,25 +38,31 @@ interface Found {
   readonly x: Bands
   readonly y: Bands
   readonly pages: InkedPages
-  /** By rank: pages, seams through pieces, paper of a roll, turn, unevenness. */
-  readonly rank: readonly number[]
+  /** Seams through pieces. */
+  readonly cuts: number
+  /** How far the grid is from lying evenly around the figure, in mm. */
+  readonly uneven: number
 }
 
 /**
- * Lays a figure on the fewest pages.
+ * Lays a figure on the fewest pages; undefined when that takes more than `most`.
  *
  * @param pieces closed outlines that a seam should rather not run through
  */
-export const fewestPages = (figure: readonly Shape[], pieces: readonly Outline[], paper: Paper): Layout => {
-  const steps = plainCount(figure, paper) > VERY_MANY ? COARSE : FINE
+export const fewestPages = (
+  figure: readonly Shape[],
+  pieces: readonly Outline[],
+  paper: Paper,
+  most = Infinity,
+): Layout | undefined => {
   const ink = inkOf(figure)
+  const steps = isVeryLarge(inkExtents(ink)) || plainCount(figure, paper) > VERY_MANY ? COARSE : FINE
   let best: Found | undefined
   for (const angle of turnsBy(steps.turn)) {
-    best = bestAtTurn(ink, pieces, paper, angle, steps.shift, best)
+    best = bestAtTurn(ink, pieces, paper, angle, steps.shift, most, best)
     if (best?.pages.count === 1 && !('roll' in paper.sheet)) break
   }
-  if (!best) throw new RangeError('there is a way for every figure')
-  return layoutOf(best, paper)
+  return best && layoutOf(best, paper)
 }
 
 const bestAtTurn = (
@@ -64,6 +71,7 @@ const bestAtTurn = (
   paper: Paper,
   angle: Degrees,
   shiftStep: number,
+  most: number,
   before: Found | undefined,
 ): Found | undefined => {
   const turned = turnedInk(ink, angle)
@@ -75,7 +83,8 @@ const bestAtTurn = (
     const [rowX, rowY] = rowsOn(sheet, paper.overlap)
     // Pages that hang together and reach over c columns and r rows are at least c + r - 1.
     const least = pagesOver(across, 0, rowX) + pagesOver(along, 0, rowY) - 1
-    if (best && (least > best.pages.count || (least === best.pages.count && best.rank[1] === 0 && least > 1)))
+    if (least > most) continue
+    if (best && (least > best.pages.count || (least === best.pages.count && best.cuts === 0 && least > 1)))
       continue
     raster ??= inkRaster(turned, extents)
     const choicesX = bandChoices(across, raster.columns, rowX, shiftStep)
@@ -83,25 +92,44 @@ const bestAtTurn = (
     const cuts = seamCuts(pieces, angle, extents.min, rowX, rowY)
     for (const x of choicesX) {
       for (const y of choicesY) {
-        const pages = inkedPages(raster, x, y, best?.pages.count ?? Infinity)
+        const pages = inkedPages(raster, x, y, best?.pages.count ?? most)
         if (!pages) continue
-        const rank = [
-          pages.count,
-          cuts(pages, x, y),
-          'roll' in paper.sheet ? pages.count * sheet.along : 0,
-          Math.abs(angle),
-          Math.abs(x.start - (choicesX[0]?.start ?? 0)) + Math.abs(y.start - (choicesY[0]?.start ?? 0)),
-        ]
-        if (!best || isBefore(rank, best.rank)) best = { sheet, angle, extents, x, y, pages, rank }
+        const mostCuts = best && pages.count === best.pages.count ? best.cuts : Infinity
+        const cut = cuts(pages, x, y, mostCuts)
+        if (cut > mostCuts) continue
+        const found = {
+          sheet,
+          angle,
+          extents,
+          x,
+          y,
+          pages,
+          cuts: cut,
+          uneven: unevenness(x, choicesX, y, choicesY),
+        }
+        if (!best || isBetter(found, best, paper)) best = found
       }
     }
   }
   return best
 }
 
-const isBefore = (rank: readonly number[], other: readonly number[]): boolean => {
-  const first = rank.findIndex((value, index) => Math.abs(value - (other[index] ?? 0)) > RANK_NOISE)
-  return first >= 0 && (rank[first] ?? 0) < (other[first] ?? 0)
+const unevenness = (x: Bands, [centredX]: readonly Bands[], y: Bands, [centredY]: readonly Bands[]): number =>
+  Math.abs(x.start - (centredX ?? x).start) + Math.abs(y.start - (centredY ?? y).start)
+
+/** Fewer pages; or as many, and fewer seams through pieces; or else a shorter roll, a smaller turn, more even margins. */
+const isBetter = (found: Found, best: Found, paper: Paper): boolean => {
+  const paperLength = ({ pages, sheet }: Found) => ('roll' in paper.sheet ? pages.count * sheet.along : 0)
+  const rank = (each: Found): readonly number[] => [
+    each.pages.count,
+    each.cuts,
+    paperLength(each),
+    Math.abs(each.angle),
+    each.uneven,
+  ]
+  const [ours, theirs] = [rank(found), rank(best)]
+  const first = ours.findIndex((value, index) => Math.abs(value - (theirs[index] ?? 0)) > RANK_NOISE)
+  return first >= 0 && (ours[first] ?? 0) < (theirs[first] ?? 0)
 }
 
 const RANK_NOISE = 1e-6

@@ -3,7 +3,7 @@ import { type InkRaster, inkedCells } from './ink.js'
 
 /** Which pages of a grid are printed: row after row from the lowest, 1 for printed. */
 export interface InkedPages {
-  readonly printed: Uint8Array
+  readonly printed: readonly number[]
   readonly count: number
 }
 
@@ -16,45 +16,65 @@ export interface InkedPages {
  */
 export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number): InkedPages | undefined => {
   const columns = x.pages
-  const printed = new Uint8Array(columns * y.pages)
-  let count = 0
-  const ink = (bandX: number, bandY: number): boolean =>
-    inkedCells(
-      raster,
-      x.bounds[bandX] ?? 0,
-      y.bounds[bandY] ?? 0,
-      x.bounds[bandX + 1] ?? 0,
-      y.bounds[bandY + 1] ?? 0,
-    ) > 0
+  const count = pagesAlone(raster, x, y, most)
+  if (count > most) return undefined
+  const printed: number[] = new Array(columns * y.pages).fill(0)
   for (let page = 0; page < printed.length; page++) {
-    if (!ink(2 * (page % columns), 2 * Math.floor(page / columns))) continue
-    printed[page] = 1
-    if (++count > most) return undefined
+    if (hasInk(raster, x, y, 2 * (page % columns), 2 * Math.floor(page / columns))) printed[page] = 1
   }
-  const open: number[][] = []
-  for (let bandY = 0; bandY < 2 * y.pages - 1; bandY++) {
-    for (let bandX = 0; bandX < 2 * columns - 1; bandX++) {
-      if (bandX % 2 === 0 && bandY % 2 === 0) continue
-      const showing = pagesShowing(bandX, bandY, columns)
-      if (!showing.some((page) => printed[page]) && ink(bandX, bandY)) open.push(showing)
-    }
-  }
+  const open = sharedByUnprinted(raster, x, y, printed)
   const chosen = open.length > 0 ? fewestChosen(open, most - count) : []
   if (chosen === undefined) return undefined
   for (const page of chosen) printed[page] = 1
-  const joined = joinCorners(printed, columns)
-  count += chosen.length + joined
-  return count > most ? undefined : { printed, count }
+  const all = count + chosen.length + joinCorners(printed, columns)
+  return all > most ? undefined : { printed, count: all }
 }
 
-/** The one, two or four pages that show a band of columns and a band of rows. */
-const pagesShowing = (bandX: number, bandY: number, columns: number): number[] => {
-  const both = (band: number): number[] => (band % 2 === 0 ? [band / 2] : [(band - 1) / 2, (band + 1) / 2])
-  return both(bandY).flatMap((row) => both(bandX).map((column) => row * columns + column))
+const hasInk = (raster: InkRaster, x: Bands, y: Bands, bandX: number, bandY: number): boolean =>
+  inkedCells(
+    raster,
+    x.bounds[bandX] as number,
+    y.bounds[bandY] as number,
+    x.bounds[bandX + 1] as number,
+    y.bounds[bandY + 1] as number,
+  ) > 0
+
+/** How many pages show ink that no other page shows; more than `most` are not counted on. */
+const pagesAlone = (raster: InkRaster, x: Bands, y: Bands, most: number): number => {
+  let count = 0
+  for (let bandY = 0; bandY < 2 * y.pages; bandY += 2) {
+    for (let bandX = 0; bandX < 2 * x.pages; bandX += 2) {
+      if (hasInk(raster, x, y, bandX, bandY) && ++count > most) return count
+    }
+  }
+  return count
+}
+
+/** For each inked strip that only unprinted pages show: the two or four pages that show it. */
+const sharedByUnprinted = (
+  raster: InkRaster,
+  x: Bands,
+  y: Bands,
+  printed: readonly number[],
+): readonly (readonly number[])[] => {
+  const open: number[][] = []
+  for (let bandY = 0; bandY < 2 * y.pages - 1; bandY++) {
+    const low = (bandY >> 1) * x.pages
+    const high = ((bandY + 1) >> 1) * x.pages
+    for (let bandX = 1 - (bandY % 2); bandX < 2 * x.pages - 1; bandX += 2 - (bandY % 2)) {
+      const left = bandX >> 1
+      const right = (bandX + 1) >> 1
+      if (printed[low + left] || printed[low + right] || printed[high + left] || printed[high + right])
+        continue
+      if (hasInk(raster, x, y, bandX, bandY))
+        open.push([...new Set([low + left, low + right, high + left, high + right])])
+    }
+  }
+  return open
 }
 
 /** The fewest pages of which every group holds one, at most `most`; undefined when that is not enough. */
-const fewestChosen = (groups: readonly number[][], most: number): number[] | undefined => {
+const fewestChosen = (groups: readonly (readonly number[])[], most: number): number[] | undefined => {
   const [first] = groups
   if (!first) return []
   if (apartGroups(groups) > most) return undefined
@@ -68,7 +88,7 @@ const fewestChosen = (groups: readonly number[][], most: number): number[] | und
 }
 
 /** How many groups, taken as they come, have no page in common: each of them needs a page of its own. */
-const apartGroups = (groups: readonly number[][]): number => {
+const apartGroups = (groups: readonly (readonly number[])[]): number => {
   const taken = new Set<number>()
   let apart = 0
   for (const group of groups) {
@@ -80,7 +100,7 @@ const apartGroups = (groups: readonly number[][]): number => {
 }
 
 /** Prints a page beside every two that meet only at a corner; gives how many were added. */
-const joinCorners = (printed: Uint8Array, columns: number): number => {
+const joinCorners = (printed: number[], columns: number): number => {
   let added = 0
   for (let page = 0; page + columns < printed.length; page++) {
     const above = page + columns
@@ -91,7 +111,7 @@ const joinCorners = (printed: Uint8Array, columns: number): number => {
   return added
 }
 
-const join = (printed: Uint8Array, meet: boolean, one: number, other: number): number => {
+const join = (printed: number[], meet: boolean, one: number, other: number): number => {
   if (!meet || printed[one] === 1 || printed[other] === 1) return 0
   printed[one] = 1
   return 1

@@ -10,7 +10,7 @@ import { type Layout, printedPlaces } from './layout.js'
 import { middleOf, onePage } from './one-page.js'
 import { PADDING } from './padding.js'
 import { type LaidFigure, outlinesOf } from './page-of.js'
-import { placeNotes } from './place-notes.js'
+import { placeNotes, setNotes } from './place-notes.js'
 import { roomBetweenSeams, type Seam, seamsOf } from './seams.js'
 import { sheetAround } from './sheet.js'
 
@@ -23,13 +23,14 @@ export interface Laid {
 /** Lays a drawing's figure on the fewest pages, and its notes where these have room. */
 export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   if ('single' in paper.sheet) return { figure: laidFigure(drawing.shapes, singlePage(drawing, paper), []) }
-  const { figure, notes, pieces } = drawing
-  const layout = fewestPages(figure, pieces, paper)
+  const { notes } = drawing
+  const { figure, layout } = onFewestPages(drawing, paper)
+  const blocks = notes ? setNotes(notes) : []
   if (notes && layout.printed.length === 1) {
     // On its side a long figure may leave a column for the notes.
     for (const angle of [layout.angle, degrees(layout.angle + 90)]) {
       const { shapes, raster, extents } = turnedFigure(figure, angle)
-      const noted = onePage({ ...layout, angle }, extents, notes, raster, paper)
+      const noted = onePage({ ...layout, angle }, extents, blocks, raster, paper)
       if (noted) return { figure: laidFigure([...shapes, ...noted.notes], noted.layout, []) }
     }
   }
@@ -37,10 +38,19 @@ export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   const seams = seamsOf(layout, raster)
   if (!notes) return { figure: laidFigure(shapes, layout, seams) }
   for (const place of printedPlaces(layout)) {
-    const placed = placeNotes(notes, roomBetweenSeams(layout, place), raster)
+    const placed = placeNotes(blocks, roomBetweenSeams(layout, place), raster)
     if (placed) return { figure: laidFigure([...shapes, ...placed], layout, seams) }
   }
   return { figure: laidFigure(shapes, layout, seams), notesApart: notes }
+}
+
+/** The whole figure where that takes no more pages than it takes without its asides. */
+const onFewestPages = ({ figure, asides, pieces }: Drawing, paper: Paper) => {
+  const rest = figure.filter((shape) => !asides.includes(shape))
+  const fewest = fewestPages(rest, pieces, paper)
+  if (!fewest) throw new RangeError('every figure finds its pages')
+  const whole = asides.length > 0 && fewestPages(figure, pieces, paper, printedPlaces(fewest).length)
+  return whole ? { figure, layout: whole } : { figure: rest, layout: fewest }
 }
 
 const turnedFigure = (figure: readonly Shape[], angle: Degrees) => {

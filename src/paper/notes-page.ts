@@ -38,7 +38,7 @@ const EDGE = 5
 
 /** An upright sheet, or a piece of a roll as long as the notes. */
 const notesSheet = (notes: Notes, paper: Paper) => {
-  for (const block of setNotes(notes, Infinity)) {
+  for (const block of setNotes(notes)) {
     const box = { min: point(0, 0), max: point(block.across + 2 * EDGE, block.along + 2 * EDGE) }
     for (const sheet of sheetsFor(paper, box)) {
       const { across, along } = windowSize(sheet)

@@ -1,5 +1,5 @@
 import { shapeExtents } from '../drawing/bounds.js'
-import type { Notes, Shape } from '../drawing/model.js'
+import type { Shape } from '../drawing/model.js'
 import type { Extents } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Paper } from '../order/order.js'
@@ -7,7 +7,7 @@ import { sheetsFor } from './fewest-pages.js'
 import type { InkRaster } from './ink.js'
 import type { Layout } from './layout.js'
 import { PADDING } from './padding.js'
-import { placeNotes, setNotes } from './place-notes.js'
+import { placeNotes, type SetNotes } from './place-notes.js'
 import { pieceOfRoll, type Sheet, windowSize } from './sheet.js'
 
 /** A page that holds the figure and its notes. */
@@ -20,7 +20,7 @@ export interface NotedPage {
 export const onePage = (
   layout: Layout,
   figure: Extents,
-  notes: Notes,
+  notes: readonly SetNotes[],
   raster: InkRaster,
   paper: Paper,
 ): NotedPage | undefined => {
@@ -55,10 +55,11 @@ const joined = (a: Extents, b: Extents): Extents => ({
 const BELOW = 8
 
 /** Pieces of a roll that are longer by the height of the notes. */
-const longerPieces = (notes: Notes, { min, max }: Extents, paper: Paper): Sheet[] => {
+const longerPieces = (notes: readonly SetNotes[], { min, max }: Extents, paper: Paper): Sheet[] => {
   const { sheet } = paper
   if (!('roll' in sheet)) return []
-  return setNotes(notes, sheet.roll - 2 * paper.margin - BELOW)
+  return notes
+    .filter(({ across }) => across <= sheet.roll - 2 * paper.margin - BELOW)
     .map(({ along }) => pieceOfRoll(paper, sheet.roll, max.y - min.y + 2 * PADDING + along + BELOW))
     .filter(({ along }) => along <= sheet.longest)
 }

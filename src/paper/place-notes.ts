@@ -20,21 +20,25 @@ export interface SetNotes {
   readonly along: number
 }
 
-/** The notes set from the origin downwards and to the right, in each width that is no wider than `most`. */
-export const setNotes = (notes: Notes, most: number): SetNotes[] =>
-  WIDTHS.filter((width) => width <= most).map((width) => {
+/** The notes set from the origin downwards and to the right, in each width. */
+export const setNotes = (notes: Notes): SetNotes[] =>
+  WIDTHS.map((width) => {
     const labels = noteBlock(notes, point(0, 0), mm(width))
     const { min, max } = shapeExtents(labels)
     return { labels, across: max.x - min.x, along: max.y - min.y }
   })
 
 /**
- * The notes at the first bare place of an area, low places first, as they stand beside or below a figure; undefined
+ * The notes, set in one of several widths, at the first bare place of an area, low places first, as they stand beside or below a figure; undefined
  * when there is none.
  */
-export const placeNotes = (notes: Notes, area: Extents, raster: InkRaster): readonly Label[] | undefined => {
+export const placeNotes = (
+  blocks: readonly SetNotes[],
+  area: Extents,
+  raster: InkRaster,
+): readonly Label[] | undefined => {
   const room = point(area.max.x - area.min.x - 2 * CLEAR, area.max.y - area.min.y - 2 * CLEAR)
-  for (const block of setNotes(notes, room.x)) {
+  for (const block of blocks) {
     if (block.across > room.x || block.along > room.y) continue
     for (let up = 0; up <= room.y - block.along; up += CELL) {
       for (let right = 0; right <= room.x - block.across; right += CELL) {

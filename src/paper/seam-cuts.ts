@@ -14,7 +14,8 @@ import { PADDING } from './padding.js'
 type Crossed = readonly number[]
 
 /**
- * Counts the seams between printed pages that run through pieces, a piece and a seam at a time.
+ * Counts the seams between printed pages that run through pieces, a piece and a seam at a time; more than `most` are
+ * not counted on.
  *
  * @param pieces as they stand before the turn
  * @param corner lower left corner of the turned ink, from which the bands are measured
@@ -25,7 +26,7 @@ export const seamCuts = (
   corner: Point,
   rowX: Row,
   rowY: Row,
-): ((pages: InkedPages, x: Bands, y: Bands) => number) => {
+): ((pages: InkedPages, x: Bands, y: Bands, most: number) => number) => {
   const turned = pieces.map((piece) =>
     outlineSides(turnedOutline(piece, toRadians(angle))).map(([from]) => subtract(from, corner)),
   )
@@ -34,21 +35,22 @@ export const seamCuts = (
   const across = remembered((bands) => seamLines(bands, rowX, -PADDING, upright))
   // The upper edge of the lower page is the one that is trimmed.
   const along = remembered((bands) => seamLines(bands, rowY, rowY.window - rowY.pitch + PADDING, level))
-  return ({ printed }, x, y) => {
+  return ({ printed }, x, y, most) => {
     let count = 0
     const both = (page: number, other: number): boolean => printed[page] === 1 && printed[other] === 1
-    across(x).forEach((crossed, column) => {
-      for (let row = 0; row < y.pages; row++) {
+    for (const [column, crossed] of across(x).entries()) {
+      for (let row = 0; row < y.pages && count <= most; row++) {
         const page = row * x.pages + column
         if (both(page, page + 1)) count += crossedWithin(crossed, y, row, rowY)
       }
-    })
-    along(y).forEach((crossed, row) => {
-      for (let column = 0; column < x.pages; column++) {
+    }
+    if (count > most) return count
+    for (const [row, crossed] of along(y).entries()) {
+      for (let column = 0; column < x.pages && count <= most; column++) {
         const page = row * x.pages + column
         if (both(page, page + x.pages)) count += crossedWithin(crossed, x, column, rowX)
       }
-    })
+    }
     return count
   }
 }
@@ -70,12 +72,17 @@ const seamLines = (
 const crossedWithin = (crossed: readonly Crossed[], { start }: Bands, page: number, row: Row): number => {
   const from = start + page * row.pitch - PADDING
   const to = from + row.window + 2 * PADDING
-  return crossed.filter((crossings) =>
-    crossings.some(
-      (enter, index) =>
-        index % 2 === 0 && Math.min(to, crossings[index + 1] ?? enter) - Math.max(from, enter) > SHOP,
-    ),
-  ).length
+  let count = 0
+  for (const crossings of crossed) {
+    for (let index = 0; index + 1 < crossings.length; index += 2) {
+      const [enter, leave] = [crossings[index] as number, crossings[index + 1] as number]
+      if (Math.min(to, leave) - Math.max(from, enter) > SHOP) {
+        count++
+        break
+      }
+    }
+  }
+  return count
 }
 
 const remembered = <Value>(work: (bands: Bands) => Value): ((bands: Bands) => Value) => {

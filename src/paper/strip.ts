@@ -5,7 +5,6 @@ import type { Furniture } from '../furniture/furniture-set.js'
 import { fillSlots } from '../furniture/slots.js'
 import { point } from '../geometry/point.js'
 import type { Order, PrintedCheck } from '../order/order.js'
-import type { Mm } from '../units/brand.js'
 import { inches, mm, toInches } from '../units/convert.js'
 import { fixed, type LengthStyle, showLength, showNumber } from '../units/show.js'
 import type { PlacedArtwork } from './page.js'
@@ -91,5 +90,5 @@ export const correctionText = ({ across, along }: PrintedCheck, lengths: LengthS
   const sample = lengths.units === 'mm' ? mm(100) : inches(4)
   const off = (READING * sample) / Math.min(across.of, along.of)
   const open = lengths.units === 'mm' ? `${fixed(off, 1)} mm` : `${fixed(toInches(mm(off)), 3)} in`
-  return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. Read to half a millimetre, that leaves ${showLength(sample as Mm, lengths)} uncertain by up to ${open}.`
+  return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. Read to half a millimetre, that leaves ${showLength(sample, lengths)} uncertain by up to ${open}.`
 }

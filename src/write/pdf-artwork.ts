@@ -2,7 +2,7 @@ import { type ArtPath, MITER_LIMIT } from '../drawing/artwork.js'
 import type { PlacedArtwork } from '../paper/page.js'
 import { toPoints } from '../units/convert.js'
 import type { Document } from './pdf-document.js'
-import { letterAs } from './pdf-lettering.js'
+import { letter } from './pdf-lettering.js'
 import type { OnPage } from './pdf-shapes.js'
 
 /** A piece of sheet furniture, its marks in their own order, colours and fills. */
@@ -10,7 +10,7 @@ export const drawArtwork = (document: Document, { artwork, at }: PlacedArtwork, 
   const on: OnPage = { x: (x) => page.x(x + at.x), y: (y) => page.y(y + at.y) }
   for (const mark of artwork.marks) {
     if (mark.kind === 'path') drawPath(document, mark, on)
-    else letterAs(document, mark, mark.colour, on.x, on.y)
+    else letter(document, mark, on.x(mark.at.x), on.y(mark.at.y))
   }
 }
 

@@ -1,40 +1,67 @@
 import { layerOf } from '../drawing/layers.js'
-import { CAP_HEIGHT } from '../drawing/lettering.js'
+import { faceName, letterSize, unlettered } from '../drawing/lettering.js'
 import type { Label } from '../drawing/model.js'
 import { toDegrees, toPoints } from '../units/convert.js'
-import type { Document } from './pdf-document.js'
+import { oneLine } from './one-line.js'
 
-/** One line of lettering in its layer's colour. */
-export const letter = (
-  document: Document,
-  label: Label,
-  x: (at: number) => number,
-  y: (at: number) => number,
-): void => letterAs(document, label, layerOf(label.layer).colour, x, y)
+/** As much of pdfkit's document as lettering needs. */
+export interface LetteringDocument {
+  registerFont(name: string, bytes: Uint8Array): unknown
+  font(name: string): { fontSize(size: number): { fillColor(colour: string): unknown } }
+  widthOfString(text: string, options: object): number
+  text(text: string, x: number, y: number, options: object): unknown
+  save(): unknown
+  translate(x: number, y: number): { rotate(angle: number): unknown }
+  restore(): unknown
+}
 
-/** What a label and a text of sheet furniture have in common. */
-type Lettering = Pick<Label, 'text' | 'at' | 'anchor' | 'height' | 'turn'>
+/**
+ * Makes the document ready to letter these texts: DejaVu Sans is loaded, and so embedded with the signs that are used,
+ * only where one of them leaves WinAnsiEncoding.
+ *
+ * @throws RangeError for a sign that neither face has; an order with one is refused long before
+ */
+export const loadLettering = async (document: LetteringDocument, texts: readonly string[]): Promise<void> => {
+  const lines = [...new Set(texts)].map(oneLine)
+  for (const line of lines) {
+    const sign = unlettered(line)
+    if (sign !== undefined)
+      throw new RangeError(`no face has U+${sign.codePointAt(0)?.toString(16).toUpperCase()}`)
+  }
+  if (lines.every((line) => faceName(line) === 'Helvetica')) return
+  const { default: bytes } = await import('dejavu-fonts-ttf/ttf/DejaVuSans.ttf')
+  document.registerFont('DejaVu Sans', bytes)
+}
 
-export const letterAs = (
-  document: Document,
-  { text, height, at, anchor, turn }: Lettering,
-  colour: string,
-  x: (at: number) => number,
-  y: (at: number) => number,
-): void => {
+/**
+ * Sign by sign at their own widths: ligatures would take letters from the text that is searched and copied, and
+ * kerning is not in the widths that labels are placed by.
+ */
+const EACH_SIGN = { liga: false, clig: false, rlig: false, calt: false, ccmp: false, kern: false }
+
+/** What a line of text needs besides its place: a drawing's label. */
+export type LetteredLine = Pick<Label, 'text' | 'height' | 'anchor' | 'turn'> & { readonly colour: string }
+
+/** Letters one line with its anchor at x and y, in points from the page's upper left corner. */
+export const letter = (document: LetteringDocument, line: LetteredLine, x: number, y: number): void => {
+  const text = oneLine(line.text)
+  if (text === '') return
   document
-    .font('Helvetica')
-    .fontSize(toPoints(height / CAP_HEIGHT))
-    .fillColor(colour)
-  const width = anchor === 'start' ? 0 : document.widthOfString(text)
-  const left = anchor === 'middle' ? -width / 2 : -width
-  const place = { lineBreak: false, baseline: 'alphabetic' } as const
-  if (turn === 0) {
-    document.text(text, x(at.x) + left, y(at.y), place)
+    .font(faceName(text))
+    .fontSize(toPoints(letterSize(text, line.height)))
+    .fillColor(line.colour)
+  const style = { lineBreak: false, baseline: 'alphabetic', features: EACH_SIGN } as const
+  const width = line.anchor === 'start' ? 0 : document.widthOfString(text, style)
+  const left = line.anchor === 'middle' ? -width / 2 : -width
+  if (line.turn === 0) {
+    document.text(text, x + left, y, style)
     return
   }
   document.save()
-  document.translate(x(at.x), y(at.y)).rotate(-toDegrees(turn))
-  document.text(text, left, 0, place)
+  document.translate(x, y).rotate(-toDegrees(line.turn))
+  document.text(text, left, 0, style)
   document.restore()
 }
+
+/** A label of a drawing as a line in its layer's colour. */
+export const lineOf = (label: Label): LetteredLine => ({ ...label, colour: layerOf(label.layer).colour })

@@ -4,7 +4,7 @@ import { type Arc, edges } from '../geometry/outline.js'
 import { type Point, point } from '../geometry/point.js'
 import { toPoints } from '../units/convert.js'
 import type { Document } from './pdf-document.js'
-import { letter } from './pdf-lettering.js'
+import { letter, lineOf } from './pdf-lettering.js'
 
 /** Turns a place in mm into the page's points, y down. */
 export interface OnPage {
@@ -39,7 +39,9 @@ export const drawShapes = (document: Document, shapes: readonly Shape[], { x, y 
       open = true
     }
     if (open) document.stroke()
-    for (const shape of onLayer) if (shape.kind === 'label') letter(document, shape, x, y)
+    for (const shape of onLayer) {
+      if (shape.kind === 'label') letter(document, lineOf(shape), x(shape.at.x), y(shape.at.y))
+    }
   }
 }
 

@@ -2,10 +2,11 @@ import { shapeExtents } from '../drawing/bounds.js'
 import type { Shape } from '../drawing/model.js'
 import type { Extents } from '../geometry/outline.js'
 import { subtract } from '../geometry/point.js'
-import type { Bookmark, Page, PrintedBook, View } from '../paper/page.js'
+import type { Bookmark, Page, PlacedArtwork, PrintedBook, View } from '../paper/page.js'
 import { toPoints } from '../units/convert.js'
 import { drawArtwork } from './pdf-artwork.js'
 import { type Document, openDocument } from './pdf-document.js'
+import { loadLettering } from './pdf-lettering.js'
 import { drawShapes, type OnPage } from './pdf-shapes.js'
 
 /** Pages at 1:1 as one PDF; the media box of each is its sheet and the trim box the same. */
@@ -26,7 +27,7 @@ export async function* pdfChunks(book: PrintedBook): AsyncGenerator<Uint8Array> 
   const document = await openDocument(book)
   const reach = new Map<readonly Shape[], readonly Extents[]>()
   for (const page of book.pages) {
-    addPage(document, page, reach)
+    await addPage(document, page, reach)
     yield* ready(document)
   }
   addBookmarks(document.outline, book.bookmarks)
@@ -56,7 +57,7 @@ const addBookmarks = (outline: Outline, bookmarks: readonly Bookmark[]): void =>
 /** How far each shape of a view reaches, worked out once for all its pages. */
 type Reach = Map<readonly Shape[], readonly Extents[]>
 
-const addPage = (document: Document, page: Page, reach: Reach): void => {
+const addPage = async (document: Document, page: Page, reach: Reach): Promise<void> => {
   const { across, along, stretch } = page.sheet
   const size: [number, number] = [toPoints(across * stretch.x), toPoints(along * stretch.y)]
   document.addPage({ size, margin: 0 })
@@ -64,13 +65,28 @@ const addPage = (document: Document, page: Page, reach: Reach): void => {
   data.TrimBox = [0, 0, ...size]
   if (stretch.x !== 1 || stretch.y !== 1) document.scale(stretch.x, stretch.y)
   const on: OnPage = { x: (at) => toPoints(at), y: (at) => toPoints(along - at) }
+  const { shapes, artwork } = page.furniture()
+  await loadLettering(document, textsOf(page.views, shapes, artwork))
   for (const view of page.views) {
     clipped(document, view.window, on, () => drawShapes(document, visible(view, reach), shifted(view, on)))
   }
-  const { shapes, artwork } = page.furniture()
   drawShapes(document, shapes, on)
   for (const placed of artwork) clipped(document, placed.window, on, () => drawArtwork(document, placed, on))
 }
+
+/** Every text of a page; the signs in them decide which fonts the file needs. */
+const textsOf = (
+  views: readonly View[],
+  shapes: readonly Shape[],
+  artwork: readonly PlacedArtwork[],
+): string[] => [
+  ...[...views.flatMap((view) => view.shapes), ...shapes].flatMap((shape) =>
+    shape.kind === 'label' ? [shape.text] : [],
+  ),
+  ...artwork.flatMap((placed) =>
+    placed.artwork.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
+  ),
+]
 
 const shifted = ({ shift }: View, on: OnPage): OnPage => ({
   x: (at) => on.x(at + shift.x),

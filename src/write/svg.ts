@@ -1,6 +1,6 @@
 import { drawingExtents } from '../drawing/bounds.js'
 import { LAYERS, type Layer, PENS, type Pen, penOf } from '../drawing/layers.js'
-import { CAP_HEIGHT } from '../drawing/lettering.js'
+import { type FaceName, faceName, letterSize } from '../drawing/lettering.js'
 import { escaped } from '../drawing/markup.js'
 import type { Drawing, Label } from '../drawing/model.js'
 import { distance, type Point, point } from '../geometry/point.js'
@@ -106,6 +106,12 @@ const arcRadius = (bulge: number, chord: number): string => {
     : writeNumber(radius, RADIUS_DECIMALS)
 }
 
+/** The face the room was measured for, then others in its place. */
+const FAMILIES: Readonly<Record<FaceName, string>> = {
+  Helvetica: 'Helvetica, Arial, sans-serif',
+  'DejaVu Sans': "'DejaVu Sans', Verdana, Helvetica, Arial, sans-serif",
+}
+
 const textElement = (label: Label, layer: Layer, corner: Point): string[] => {
   const text = oneLine(label.text)
   if (text === '') return []
@@ -113,7 +119,7 @@ const textElement = (label: Label, layer: Layer, corner: Point): string[] => {
   const anchor = label.anchor === 'start' ? '' : ` text-anchor="${label.anchor}"`
   const turn = writeNumber(-toDegrees(label.turn))
   const turned = turn === '0' ? '' : ` transform="rotate(${turn} ${x} ${y})"`
-  const letters = `font-family="Helvetica, Arial, sans-serif" font-size="${writeNumber(label.height / CAP_HEIGHT)}"`
+  const letters = `font-family="${FAMILIES[faceName(text)]}" font-size="${writeNumber(letterSize(text, label.height))}"`
   return [
     `<text x="${x}" y="${y}" ${letters}${anchor}${turned} fill="${layer.colour}" stroke="none">${escaped(text)}</text>`,
   ]

@@ -12,7 +12,8 @@ import type { Drawing, Path } from '../../src/drawing/model.js'
 import { edges, moved } from '../../src/geometry/outline.js'
 import { point } from '../../src/geometry/point.js'
 import { solveStar, starOutline } from '../../src/geometry/star.js'
-import type { Page } from '../../src/paper/page.js'
+import type { PrintedBook } from '../../src/paper/page.js'
+import type { Sheet } from '../../src/paper/sheet.js'
 import { degrees, mm, toPoints } from '../../src/units/convert.js'
 import { writePdf } from '../../src/write/pdf.js'
 import { writeSvg } from '../../src/write/svg.js'
@@ -67,6 +68,7 @@ const drawing: Drawing = {
   trueSize: { across: mm(4200), height: mm(4200) },
   shapes,
   figure: shapes,
+  asides: [],
   pieces: [],
 }
 
@@ -89,14 +91,21 @@ const bareSvg = (): string =>
   makerjs.exporter.toSVG(bareModel, { accuracy: 1e-4, units: makerjs.unitType.Millimeter })
 
 const { min, max } = drawingExtents(drawing)
-const page: Page = {
-  name: '1A',
+const window = { min: point(10, 10), max: point(10 + max.x - min.x, 10 + max.y - min.y) }
+const shift = point(10 - min.x, 10 - min.y)
+const sheet: Sheet = {
   across: mm(max.x - min.x + 20),
   along: mm(max.y - min.y + 20),
-  window: { min: point(10, 10), max: point(10 + max.x - min.x, 10 + max.y - min.y) },
-  shift: point(10 - min.x, 10 - min.y),
-  furniture: [],
-  shapes: drawing.shapes,
+  stretch: { x: 1, y: 1 },
+  margin: mm(10),
+  window,
+}
+const book: PrintedBook = {
+  title: 'bench',
+  bookmarks: [],
+  pages: [
+    { name: '1A', sheet, views: [{ shapes, window, shift }], furniture: () => ({ shapes: [], artwork: [] }) },
+  ],
 }
 
 const barePdf = (): Promise<number> =>
@@ -107,13 +116,13 @@ const barePdf = (): Promise<number> =>
       size += chunk.length
     })
     document.on('end', () => resolve(size))
-    document.addPage({ size: [toPoints(page.across), toPoints(page.along)], margin: 0 })
+    document.addPage({ size: [toPoints(sheet.across), toPoints(sheet.along)], margin: 0 })
     document.lineWidth(1).strokeColor('#000000')
     for (const shape of drawing.shapes as readonly Path[]) {
       const [start] = shape.vertices
       if (!start) continue
-      const x = (at: number) => toPoints(at + page.shift.x)
-      const y = (at: number) => toPoints(page.along - at - page.shift.y)
+      const x = (at: number) => toPoints(at + shift.x)
+      const y = (at: number) => toPoints(sheet.along - at - shift.y)
       document.moveTo(x(start.x), y(start.y))
       for (const { to } of edges(shape).slice(0, -1)) document.lineTo(x(to.x), y(to.y))
       document.closePath()
@@ -149,7 +158,7 @@ report(
 )
 report(
   `PDF of the same ${STARS * 24} edges : bare pdfkit`,
-  await byTurns(40, () => writePdf({ drawing, pages: [page] }), barePdf),
+  await byTurns(40, () => writePdf(book), barePdf),
   'at most 1.2',
 )
 

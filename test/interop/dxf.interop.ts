@@ -65,6 +65,15 @@ describe.each(VERSIONS)('DXF $version', ({ version, unit, polyline, pathOf }) =>
     )
   })
 
+  it('keeps names and notes of every script in ezdxf', () => {
+    const scripts = files.filter(({ name }) => name.startsWith('scripts/'))
+    expect(scripts.length).toBeGreaterThan(5)
+    auditDxf(scripts.map(pathOf)).forEach((audit, index) => {
+      const labels = labelsInFileOrder(scripts[index]?.drawing ?? HOSTILE).map(({ text }) => text)
+      expect([...audit.texts].sort()).toEqual(labels.sort())
+    })
+  })
+
   it.each(files)('$name: GDAL finds the paths, closed where they should be, of the right area', (file) => {
     const lines = gdalLines(pathOf(file))
     const paths = pathsInFileOrder(file.drawing)

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { makeOrder } from '../../src/make.js'
+import { bytesOf } from '../prints.js'
 import { type GreyImage, readPgm } from './read-pgm.js'
 
 const EXAMPLES = new URL('../../shared/examples/', import.meta.url)
@@ -12,15 +13,16 @@ afterAll(() => rmSync(folder, { recursive: true }))
 
 const made = await Promise.all(
   ['winter-fair.yaml', 'lantern-walk.yaml'].map(async (order) => {
-    const outcome = await makeOrder({ text: readFileSync(new URL(order, EXAMPLES), 'utf8') })
+    const outcome = makeOrder({ text: readFileSync(new URL(order, EXAMPLES), 'utf8') })
     if (!outcome.ok) throw new Error(`${order} is refused`)
-    return outcome.value.drawings.map((drawn) => {
+    const written = outcome.value.drawings.map(async (drawn) => {
       const file = join(folder, `${drawn.path}.pdf`)
       const made = outcome.value.files.find(({ path }) => path === `${drawn.path}.pdf`)
       mkdirSync(dirname(file), { recursive: true })
-      writeFileSync(file, made?.content ?? '')
+      writeFileSync(file, await bytesOf(made?.content ?? ''))
       return { path: drawn.path, file, pages: drawn.print.pages }
     })
+    return Promise.all(written)
   }),
 )
 const files = made.flat()
@@ -51,7 +53,7 @@ describe('a page rendered by poppler', () => {
   it.each(files)('$path (PDF): the scale check measures 100 mm and 4 in within 0.1 mm', ({ file, pages }) => {
     pages.forEach((page, index) => {
       const image = render(file, index + 1)
-      const bar = barRow(image, page.window.min.x, page.window.min.y, page.along)
+      const bar = barRow(image, page.sheet.window.min.x, page.sheet.window.min.y, page.sheet.along)
       expect(Math.abs(tickSpan(image, bar - dots(1)) * MM_PER_DOT - 100)).toBeLessThan(0.1)
       expect(Math.abs(tickSpan(image, bar + dots(1)) * MM_PER_DOT - 101.6)).toBeLessThan(0.1)
     })
@@ -63,13 +65,13 @@ describe('a page rendered by poppler', () => {
       const [page] = pages
       if (!page) throw new Error('no page')
       const image = render(file, 1)
-      const across = page.window.max.x - page.window.min.x
-      const along = page.window.max.y - page.window.min.y
-      const middle = dots(page.along - (page.window.min.y + page.window.max.y) / 2)
-      const inside = dots(page.window.min.x + 1)
+      const across = page.sheet.window.max.x - page.sheet.window.min.x
+      const along = page.sheet.window.max.y - page.sheet.window.min.y
+      const middle = dots(page.sheet.along - (page.sheet.window.min.y + page.sheet.window.max.y) / 2)
+      const inside = dots(page.sheet.window.min.x + 1)
       const [left, right] = outermost(image.across, (x) => image.at(x, middle) < DARK)
       const [top, bottom] = outermost(
-        dots(page.along - page.window.min.y + 2),
+        dots(page.sheet.along - page.sheet.window.min.y + 2),
         (y) => image.at(inside, y) < DARK,
       )
       expect(Math.abs((right - left) * MM_PER_DOT - across)).toBeLessThan(across / 1000)

@@ -7,6 +7,7 @@ import { makeOrder } from '../../src/make.js'
 import { writeDxf } from '../../src/write/dxf.js'
 import { writeSvg } from '../../src/write/svg.js'
 import { HOSTILE, SAMPLER } from '../write/test-drawings.js'
+import { SCRIPTS_ORDER } from './scripts-order.js'
 
 /** A drawing and where its files lie. */
 export interface WrittenFiles {
@@ -19,7 +20,7 @@ export interface WrittenFiles {
 
 const EXAMPLES = new URL('../../shared/examples/', import.meta.url)
 
-/** Two test drawings and every drawing of the example orders, written into a folder that goes when the tests end. */
+/** Two test drawings and every drawing of the example orders and of one in many scripts, written into a folder that goes when the tests end. */
 export const writeFiles = (): WrittenFiles[] => {
   const folder = mkdtempSync(join(tmpdir(), 'starwright-interop-'))
   afterAll(() => rmSync(folder, { recursive: true }))
@@ -43,10 +44,15 @@ export const writeFiles = (): WrittenFiles[] => {
 }
 
 const exampleDrawings = (): { name: string; drawing: Drawing }[] => {
-  const orders = readdirSync(EXAMPLES).filter((name) => name.endsWith('.yaml'))
-  return orders.flatMap((order) => {
-    const outcome = makeOrder({ text: readFileSync(new URL(order, EXAMPLES), 'utf8') })
-    if (!outcome.ok) throw new Error(`${order} is refused`)
-    return outcome.value.drawings.map(({ path, drawing }) => ({ name: `${order}/${path}`, drawing }))
+  const orders = [
+    ...readdirSync(EXAMPLES)
+      .filter((name) => name.endsWith('.yaml'))
+      .map((name) => ({ name, text: readFileSync(new URL(name, EXAMPLES), 'utf8') })),
+    { name: 'scripts', text: SCRIPTS_ORDER },
+  ]
+  return orders.flatMap(({ name, text }) => {
+    const outcome = makeOrder({ text })
+    if (!outcome.ok) throw new Error(`${name} is refused`)
+    return outcome.value.drawings.map(({ path, drawing }) => ({ name: `${name}/${path}`, drawing }))
   })
 }

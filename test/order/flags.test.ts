@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { FlagValues } from '../../src/order/flags.js'
+import { parseOrder } from '../../src/order/parse.js'
 import { orderOf } from './order-of.js'
 
 describe('flags alone say the same as an order file:', () => {
@@ -21,6 +22,7 @@ describe('flags alone say the same as an order file:', () => {
       {
         title: 'Winter fair',
         name: 'Jetty',
+        note: 'silver side out',
         quantity: '6',
         regular: '6/2',
         radius: '150',
@@ -48,6 +50,7 @@ shop:
   end-allowance: 20
 stars:
   - name: Jetty
+    note: silver side out
     quantity: 6
     regular: 6/2
     radius: 150
@@ -241,6 +244,27 @@ stars:
     const { stars, overridden } = orderOf({ text, star: 'boathouse', flags: { name: 'Jetty' } })
     expect(stars).toMatchObject([{ ...boathouse, name: 'Jetty', fileName: 'jetty' }])
     expect(overridden).toEqual(['--name Jetty (the order says "Boathouse")'])
+  })
+
+  const written = `
+stars:
+  - { name: Избушка, regular: 5/2, across: 200 }
+  - { name: ʘ, regular: 5/2, across: 200 }
+  - { name: ǂ, regular: 5/2, across: 200 }`
+
+  test.each([
+    ['Избушка', 'izbushka'],
+    ['ИЗБУШКА', 'izbushka'],
+    ['izbushka', 'izbushka'],
+    ['ʘ', 'star-2'],
+    ['star-2', 'star-2'],
+    ['ǂ', 'star-3'],
+  ])('in other scripts: %s keeps the star of the files %s', (star, fileName) => {
+    expect(orderOf({ text: written, star }).stars).toMatchObject([{ fileName }])
+  })
+
+  test('a name that no star has, of letters without a Latin spelling, is refused', () => {
+    expect(parseOrder({ text: written, star: 'ǃ' }).ok).toBe(false)
   })
 
   test('a flag of the shop needs no --star', () => {

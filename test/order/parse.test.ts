@@ -311,6 +311,23 @@ test.each([
   ['No. 3 (left) + right', 'no-3-left-right'],
   ["St. Mary's #2", 'st-mary-s-2'],
   ['a'.repeat(60), 'a'.repeat(60)],
+  // ICAO Doc 9303, part 3, section 6 (Latin and Cyrillic), ISO 843 type 2 (Greek), BGN/PCGN 1981 (Armenian), Georgia's
+  // national system of 2002: from memory.
+  ['Łódź', 'lodz'],
+  ['Œuvre', 'oeuvre'],
+  ['Þingvellir', 'thingvellir'],
+  ['Избушка у озера', 'izbushka-u-ozera'],
+  ['Щука', 'shchuka'],
+  ['Ґанок', 'ganok'],
+  ['Љубав', 'ljubav'],
+  ['Қазақ', 'qazaq'],
+  ['Λιμνοθάλασσα', 'limnothalassa'],
+  ['Ψαράς', 'psaras'],
+  ['Սևան', 'sevan'],
+  ['წყალი', 'tsqali'],
+  ['Mill ½', 'mill-1-2'],
+  ['Щ'.repeat(60), 'shch'.repeat(15)],
+  ['ʘ ǂ', 'star-1'],
   // Names that Windows keeps for devices (Microsoft, Naming Files, Paths, and Namespaces; from memory).
   ['CON', 'con-star'],
   ['com1', 'com1-star'],

@@ -50,6 +50,7 @@ describe('an editor and the reader agree that an order is right:', () => {
       stars: [
         {
           name: 'Jetty',
+          note: 'larch from the old jetty, silver side out; ⌀ 12 mm × 2',
           quantity: 2,
           points: 5,
           'tip-angle': 45,

@@ -28,6 +28,8 @@ export interface ReadPage {
   readonly lettering: readonly ReadText[]
   /** What a search or a screen reader finds, in order. */
   readonly texts: readonly string[]
+  /** Each piece of text with the width it is set in, in mm. */
+  readonly lines: readonly { readonly text: string; readonly width: number }[]
 }
 
 /** A bookmark and the page it leads to, counted from 0. */
@@ -69,12 +71,16 @@ export const readPdf = async (bytes: Uint8Array): Promise<ReadPage[]> => {
     const page = await document.getPage(number)
     const { items } = await page.getTextContent()
     const texts = items.flatMap((item) => ('str' in item && item.str !== '' ? [item.str] : []))
+    const lines = items.flatMap((item) =>
+      'str' in item && item.str !== '' ? [{ text: item.str, width: item.width * MM_PER_POINT }] : [],
+    )
     const [left = 0, bottom = 0, right = 0, top = 0] = page.view
     pages.push({
       across: (right - left) * MM_PER_POINT,
       along: (top - bottom) * MM_PER_POINT,
       ...marksOf(await page.getOperatorList()),
       texts,
+      lines,
     })
   }
   await task.destroy()
@@ -125,7 +131,8 @@ const marksOf = ({ fnArray, argsArray }: { fnArray: number[]; argsArray: unknown
     else if (operator === OPS.setStrokeRGBColor) pen = { ...pen, colour: String(args[0]) }
     else if (operator === OPS.setLineWidth) pen = { ...pen, width: Number(args[0]) * MM_PER_POINT }
     else if (operator === OPS.clip) clips = true
-    else if (operator === OPS.setTextMatrix) textMatrix = Object.values(args[0] as object) as unknown as Matrix
+    else if (operator === OPS.setTextMatrix)
+      textMatrix = Object.values(args[0] as object) as unknown as Matrix
     else if (operator === OPS.showText) lettering.push(textOf(args[0] as Glyphs, textMatrix, pen))
     else if (operator === OPS.constructPath) {
       const paths = subpaths((args[1] as Float32Array[])[0] ?? new Float32Array(), pen)

@@ -13,8 +13,8 @@ export interface ReadSvg {
   readonly titles: readonly string[]
 }
 
-/** Cap height of Helvetica over its size: Adobe Font Metrics, CapHeight 718. */
-const CAP_HEIGHT = 0.718
+/** Height of a capital over the letter's size: Adobe Font Metrics, CapHeight 718; the outline of DejaVu's H. */
+const CAPITAL = { Helvetica: 0.718, "'DejaVu Sans'": 1493 / 2048 } as const
 
 export const readSvg = (text: string): ReadSvg => {
   const root = parseSync(text)
@@ -68,6 +68,7 @@ const readText = (node: INode, layer: string, height: number): ReadText => {
     x = '',
     y = '',
     'font-size': size = '',
+    'font-family': family = '',
     'text-anchor': anchor = 'start',
     transform,
   } = node.attributes
@@ -79,7 +80,7 @@ const readText = (node: INode, layer: string, height: number): ReadText => {
     text: words(node),
     at: { x: Number(x), y: height - Number(y) },
     anchor,
-    height: Number(size) * CAP_HEIGHT,
+    height: Number(size) * CAPITAL[family.split(',')[0] as keyof typeof CAPITAL],
     turn: -Number(turn),
   }
 }

@@ -29,6 +29,7 @@ export const drawingOf = (shapes: readonly Shape[]): Drawing => ({
   trueSize: { across: mm(300.125), height: mm(285.317) },
   shapes,
   figure: shapes,
+  asides: [],
   pieces: [],
 })
 

@@ -32,12 +32,14 @@ export const SHAPES =
   'Allowed: one of points with tip-angle, regular (such as 5/2), or points with slenderest: true.'
 export const SIZES = 'Allowed: exactly one of board-width, across, height, radius, tip-edge.'
 export const TEXT_ALLOWED =
-  "Allowed: 1 to 60 characters on one line: Western European letters, digits, spaces and - _ . , : ' ( ) + & # !"
+  "Allowed: 1 to 60 characters on one line: Latin, Greek, Cyrillic, Armenian or Georgian letters, digits, spaces and - _ . , : ' ( ) + & # ! ½ ° × ⌀ and the like."
+export const NOTE_ALLOWED =
+  "Allowed: 1 to 200 characters on one line: Latin, Greek, Cyrillic, Armenian or Georgian letters, digits, spaces and - _ . , : ; ' ( ) + & # ! ? % / = ½ ° × ⌀ and the like."
 export const PAPERS = 'Allowed: A4, A3, A2, A1, A0, Letter, Legal, Tabloid, ANSI-C, ANSI-D or ANSI-E.'
 export const UNITS_ALLOWED = 'Allowed: mm or in.'
 export const ORDER_KEYS = 'title, units, nearest, shop, stars.'
 export const STAR_KEYS =
-  'name, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing.'
+  'name, note, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing.'
 export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut.'
 export const STARS_ALLOWED =
   'Allowed: a list of one star or more, such as stars: [{ points: 5, tip-angle: 45, board-width: 70 mm }].'
@@ -54,3 +56,10 @@ export const QUOTE_IT = 'A value cannot begin with this sign: put quotes around 
 export const NO_DIRECTIVES =
   'given a line that begins with %. Orders are YAML 1.2 without directives. Take the line out.'
 export const TOO_DEEP = 'order file: given lists within lists. Allowed: 20 levels. An order needs six.'
+/** What follows the refusal of a character. */
+export const IN_FILES = 'cannot be lettered: it can have a meaning of its own in files.'
+export const NOT_SHOWN = 'cannot be lettered: it does not show.'
+export const NOT_IN_FONT = 'cannot be lettered: the font of the lettering does not have it.'
+export const RIGHT_TO_LEFT = 'cannot be lettered: its script runs from right to left.'
+export const JOINED =
+  'cannot be lettered: its script joins or stacks its signs, and they are set one by one here.'

@@ -5,6 +5,7 @@ import {
   inchesMeant,
   KERF_ALLOWED,
   lengthAllowed,
+  NOT_SHOWN,
   ORDER_KEYS,
   PAPERS,
   SHAPES,
@@ -111,7 +112,7 @@ export const FLAGS: readonly BadFlags[] = [
   [
     'hostile signs',
     { flags: { points: '5', 'tip-angle': '45', 'board-width': '70mm', title: 'A\u001b[2J\u202e' } },
-    [`--title: given "A\\u001b[2J\\u202e". The character U+001B cannot be lettered. ${TEXT_ALLOWED}`],
+    [`--title: given "A\\u001b[2J\\u202e". The character U+001B ${NOT_SHOWN} ${TEXT_ALLOWED}`],
   ],
   [
     'several at once',
