@@ -1,5 +1,5 @@
 /** A space where a line may end: not inside indents, nor between a figure and its fraction, unit or sign. */
-const BREAK = /(?<=[^ ]) (?=[^ ])(?!(?:mm|in)\b|[×%]|\d+\/\d+|[+-]\d)/
+export const BREAK = /(?<=[^ ]) (?=[^ ])(?!(?:mm|in)\b|[×%]|\d+\/\d+|[+-]\d)/
 
 /** Breaks text at spaces so that no line is wider than `width` columns; later lines are indented. */
 export const wrapColumns = (text: string, width: number, indent: number): string[] => {
