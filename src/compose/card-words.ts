@@ -28,7 +28,7 @@ export const firstPiece = ({ star, kite }: StarPlan, { lengths }: Order): string
   `Tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}`,
   `Centre ${showAngle(star.centreAngle)}`,
   `Tip edges ${showLength(star.tipEdge, lengths)}`,
-  `Width ${showLength(kite.width, lengths)}`,
+  `Across valleys ${showLength(kite.width, lengths)}`,
   'Edges on their pattern lines',
 ]
 
@@ -42,7 +42,7 @@ export const workingOrder = (plan: StarPlan, { lengths }: Order): string[] => {
   return [
     `Dry fit: all ${star.points} arms on the star mat, face A up, no glue.`,
     'Glue-up: film on the mat, glue on both faces of a joint, clamp or tape until it closes, no harder. Wipe off wet glue.',
-    `Cured as its label says: ${order.chamfer === undefined ? 'sand along the grain' : `chamfer the tip edges ${show(order.chamfer)}, sand`}.`,
+    `When the glue has cured (see its label): ${order.chamfer === undefined ? 'sand' : `chamfer ${show(order.chamfer)}, sand`}.`,
     ...(backing
       ? [
           `Backing: ${backing.shape}, ${show(backing.across)} × ${show(backing.height)}, glued on centred, UP to the top tip; nails or screws ${fastenerText(plan, show)}.`,

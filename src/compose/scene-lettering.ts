@@ -11,8 +11,8 @@ import { showAngle, showSetting } from '../units/show.js'
 import type { SawScene } from './saw-scene.js'
 import { dimensionHeight, leanDirection, leanRadius, type Placing } from './scene-shapes.js'
 
-/** A word further from its thing than this is read with another. */
-const FURTHEST = 20
+/** A word further from its thing than this, on paper, is read with another. */
+const FURTHEST = 14
 
 /**
  * The words of a scene, each where it is clear and inside `room`; what finds no place stands in the settings and the
@@ -38,9 +38,9 @@ export const sceneLettering = (
   const lean = (leanDirection(scene) - Math.PI / 2) / 2
   const arcMiddle = add(at(scene.pivot), polar(leanRadius(scene, reduced), radians(lean)))
   place(inside(`A ${scene.faceA}`, scene.kept.map(at)))
-  place(around(showAngle(scene.cut.reading), arcMiddle, 'DIM'))
+  if (scene.cut.reading > 0) place(around(showAngle(scene.cut.reading), arcMiddle, 'DIM'))
   if (scene.wedge && scene.cut.wedge)
-    place(around(`${showAngle(scene.cut.wedge.angle)} wedge`, middle(scene.wedge.map(at)), 'DIM'))
+    place(around(`${showAngle(scene.cut.wedge.angle)} wedge`, middle(scene.wedge.map(at)), 'DIM'), room.max.y)
   place(around('stop', middle(scene.stop.map(at)), 'NOTE'))
   place(around('handle', at(scene.handle), 'NOTE'))
   place(alongFence('fence', scene, placing), room.max.y)

@@ -42,12 +42,13 @@ const LARGE_NAME = [
   { height: 5, lines: 2 },
   { height: MUST_READ, lines: 1 },
 ]
+const SMALL_NAME = LARGE_NAME.filter(({ height }) => height !== 7)
 
 /** Height of the figures, lettering of the name, and whether each caution has its own line; the roomiest first. */
 const SETTINGS = [
   { figures: 14, name: LARGE_NAME, apart: true },
   { figures: 10, name: LARGE_NAME, apart: true },
-  { figures: 10, name: LARGE_NAME.slice(2), apart: false },
+  { figures: 10, name: SMALL_NAME, apart: false },
 ]
 /** Below this height the step drawings are hard to read from where the saw stands. */
 const STEPS = 62

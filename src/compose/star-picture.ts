@@ -3,7 +3,7 @@ import type { Shape } from '../drawing/model.js'
 import { line, path } from '../drawing/shapes.js'
 import { hatch } from '../geometry/hatch.js'
 import { boxOf, closedOutline } from '../geometry/outline.js'
-import { direction, type Point, point, scale } from '../geometry/point.js'
+import { add, direction, leftOf, type Point, point, scale, subtract } from '../geometry/point.js'
 import { starOutline } from '../geometry/star.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -62,10 +62,10 @@ const grain = (corners: readonly Point[]): Shape[] =>
     const [left, right] = [corners[(index + 1) % corners.length], corners.at(index - 1)]
     if (index % 2 === 1 || !left || !right) return []
     const along = direction(tip, left)
-    const strokes = hatch(
-      [tip, left, point(0, 0), right],
-      radians(Math.atan2(along.y, along.x)),
-      GRAIN_SPACING,
+    // Half a space aside, or a stroke lies on the joint of a rhombus arm.
+    const aside = scale(leftOf(along), GRAIN_SPACING / 2)
+    const arm = [tip, left, point(0, 0), right].map((corner) => add(corner, aside))
+    return hatch(arm, radians(Math.atan2(along.y, along.x)), GRAIN_SPACING).map(([from, to]) =>
+      line('GUIDE', subtract(from, aside), subtract(to, aside)),
     )
-    return strokes.map(([from, to]) => line('GUIDE', from, to))
   })

@@ -4,7 +4,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { trimmed } from '../units/show.js'
+import { showAngle, trimmed } from '../units/show.js'
 import { type Block, lineBlock, linesHeight, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { type SawScene, sawScenes } from './saw-scene.js'
 import { sceneLettering } from './scene-lettering.js'
@@ -16,8 +16,8 @@ const BELOW = 2
 const HEADING = 5
 const CAPTION = 3.5
 const LEGEND = 2.5
-/** For the stop's distance above the fence's hatching. */
-const DISTANCE = 8
+/** For the stop's distance, or a word, above the fence's hatching. */
+const DISTANCE = 7
 
 /** The drawings are reduced by one of these, times a power of ten: figures a maker can say. */
 const REDUCTIONS = [1, 1.2, 1.4, 1.6, 1.8, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9, 10]
@@ -29,16 +29,15 @@ export const stepDrawings = (plan: StarPlan, order: Order, width: number, height
   const captions = scenes.map((scene) => textBlock([captionText(scene, plan)], CAPTION, across))
   const words =
     linesHeight(1, HEADING) + Math.max(...captions.map((caption) => caption.height)) + linesHeight(1, LEGEND)
-  const distances = scenes.some(({ wedge }) => !wedge) ? DISTANCE : 0
-  const room = height - words - 3 * BELOW - distances
+  const room = height - words - 3 * BELOW - DISTANCE
   const reduction = reductionFor(scenes, across, room)
   const drawn = scenes.map((scene) => drawnScene(scene, 1 / reduction, across, room, order))
   const lowest = Math.min(...drawn.map((shapes) => shapeExtents(shapes).min.y))
   const top = Math.max(...drawn.map((shapes) => shapeExtents(shapes).max.y))
-  const cells = scenes.map((scene, index): Block => {
+  const cells = scenes.map(({ name, cut }, index): Block => {
     const cell = stacked(
       [
-        lineBlock([scene.name], HEADING, 'PATTERN'),
+        lineBlock([`${name}: ${showAngle(cut.reading)}`], HEADING, 'PATTERN'),
         { height: top - lowest, shapes: movedShapes(drawn[index] ?? [], point(0, -top)) },
         captions[index] ?? lineBlock([], CAPTION),
       ],
@@ -103,6 +102,6 @@ const legend = (reduction: number, drawn: readonly (readonly Shape[])[], plan: S
   return [
     `Seen from above, ${ratio}.`,
     ...(blankIsArm(plan.star) ? [] : ['Hatched: waste. Dashed: cuts to come.']),
-    ...(limits ? ['Dash and two dots: hands stay outside (100 mm).'] : []),
+    ...(limits ? ['Dash, two dots: hands outside (100 mm).'] : []),
   ].join(' ')
 }
