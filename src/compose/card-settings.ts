@@ -1,4 +1,4 @@
-import { textWidth } from '../drawing/lettering.js'
+import { TAIL, textWidth } from '../drawing/lettering.js'
 import { label } from '../drawing/shapes.js'
 import { blankIsArm } from '../geometry/kite.js'
 import { point } from '../geometry/point.js'
@@ -12,9 +12,10 @@ import { leftOpenText } from './cut-steps.js'
 
 /** Lettering of what must be read at the saw but stands close to a figure. */
 const CAPTION = 3.5
-/** Between caption and figure, figure and next row, figure and figure. */
+/** Between caption and figure, between figures, and below a row, whose height counts tails. */
 const UNDER_CAPTION = 1.8
 const BETWEEN = 6
+const BELOW = 0.8
 /** A note beside the figures is not set narrower than this. */
 const NARROWEST_NOTE = 42
 
@@ -40,7 +41,7 @@ export const cardSettings = (plan: StarPlan, order: Order, figureHeight: number,
       cutRow(first, `${markNote(plan, firstCut, order)}${exact}`, figureHeight, width),
       ...(rhombus ? [] : [cutRow(joint, markNote(plan, jointCut, order), figureHeight, width)]),
     ],
-    3.5,
+    2.4,
   )
 }
 
@@ -62,7 +63,8 @@ const markNote = (plan: StarPlan, cut: PlannedCut, order: Order): string => {
 
 /** Figures from left to right, on a further row where one finds no room; the note beside the last or below. */
 const cutRow = (figures: readonly Figure[], note: string, height: number, width: number): Block => {
-  const rowHeight = CAPTION + UNDER_CAPTION + height
+  const rowHeight = CAPTION + UNDER_CAPTION + height * (1 + TAIL)
+  const baseline = CAPTION + UNDER_CAPTION + height
   const restAt = ({ text }: Figure): number => textWidth(text, mm(height)) + height / 4
   const widthOf = (figure: Figure): number =>
     Math.max(
@@ -74,33 +76,33 @@ const cutRow = (figures: readonly Figure[], note: string, height: number, width:
   let [x, row] = [0, 0]
   const shapes = figures.flatMap((figure) => {
     if (x > 0 && x + widthOf(figure) > width) [x, row] = [0, row + 1]
-    const top = -row * (rowHeight + 3)
+    const top = -row * (rowHeight + BELOW)
     const at = x
     x += widthOf(figure) + BETWEEN
     return [
       label(figure.caption, point(at, top - CAPTION), { height: CAPTION, layer: 'PATTERN' }),
-      label(figure.text, point(at, top - rowHeight), { height, layer: 'PATTERN' }),
+      label(figure.text, point(at, top - baseline), { height, layer: 'PATTERN' }),
       ...(figure.rest === undefined
         ? []
         : [
-            label(figure.rest, point(at + restAt(figure), top - rowHeight), {
+            label(figure.rest, point(at + restAt(figure), top - baseline), {
               height: height / 2,
               layer: 'PATTERN',
             }),
           ]),
     ]
   })
-  const figuresHeight = row * (rowHeight + 3) + rowHeight
+  const figuresHeight = row * (rowHeight + BELOW) + rowHeight
   const beside = wrapLines(note, CAPTION, Math.max(1, width - x))
   if (width - x >= NARROWEST_NOTE && linesHeight(beside.length, CAPTION) <= rowHeight + 1) {
     const words = textBlock([note], CAPTION, width - x)
-    const top = point(x, -row * (rowHeight + 3))
+    const top = point(x, -row * (rowHeight + BELOW))
     return {
       height: Math.max(figuresHeight, -top.y + words.height),
       shapes: [...shapes, ...movedShapes(words.shapes, top)],
     }
   }
-  return stacked([{ height: figuresHeight, shapes }, textBlock([note], CAPTION, width)], 2)
+  return stacked([{ height: figuresHeight, shapes }, textBlock([note], CAPTION, width)], BELOW)
 }
 
 /** Which reading is meant, and what stands after a fraction. */

@@ -61,7 +61,7 @@ const stopDistance = (
   const shown = width(worded) <= room.max.x - room.min.x ? worded : text
   const half = width(shown) / 2
   const x = Math.min(Math.max((stop.x + blade.x) / 2, room.min.x + half), room.max.x - half)
-  return label(shown, point(x, dimensionHeight(scene, reduced) + 1.6), { layer: 'DIM', anchor: 'middle' })
+  return label(shown, point(x, dimensionHeight(scene, reduced) + 2.1), { layer: 'DIM', anchor: 'middle' })
 }
 
 const middle = (corners: readonly Point[]): Point =>

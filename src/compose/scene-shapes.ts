@@ -155,7 +155,9 @@ const stopDimension = (scene: SawScene, { at, scale: reduced }: Placing): Shape[
   const [stop, blade] = [onLine(scene.measured[0]), onLine(scene.measured[1])]
   const toward = direction(blade, stop)
   return [
-    ...[stop, blade].map((end) => line('DIM', add(end, point(0, -ABOVE_FENCE + 0.3)), add(end, point(0, 1)))),
+    ...[stop, blade].map((end) =>
+      line('DIM', add(end, point(0, -ABOVE_FENCE + 0.3)), add(end, point(0, 0.3))),
+    ),
     line('DIM', blade, stop),
     ...(distance(stop, blade) < ARROWS ? [] : [...arrow(blade, toward), ...arrow(stop, scale(toward, -1))]),
   ]

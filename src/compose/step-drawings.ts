@@ -17,7 +17,7 @@ const HEADING = 5
 const CAPTION = 3.5
 const LEGEND = 2.5
 /** For the stop's distance, or a word, above the fence's hatching. */
-const DISTANCE = 7
+const DISTANCE = 7.5
 
 /** The drawings are reduced by one of these, times a power of ten: figures a maker can say. */
 const REDUCTIONS = [1, 1.2, 1.4, 1.6, 1.8, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9, 10]
