@@ -2,12 +2,14 @@ import { cutPlan } from './compose/cut-plan.js'
 import { DRAWING_NAMES } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { overview } from './compose/overview.js'
+import { shopCard } from './compose/shop-card.js'
 import type { Drawing } from './drawing/model.js'
 import type { FurnitureTexts } from './furniture/furniture-names.js'
 import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
 import type { Order } from './order/order.js'
 import { type OrderInput, parseOrder } from './order/parse.js'
 import { done, type Outcome, problemsOf, refused } from './order/problem.js'
+import { cardBook } from './paper/card-book.js'
 import type { PrintedBook, PrintedDrawing } from './paper/page.js'
 import { drawingBook, patternBook } from './paper/pattern-book.js'
 import { printCheck } from './paper/print-check.js'
@@ -68,6 +70,7 @@ export const makeOrder = (
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
+  const cards = plan.value.stars.map((star) => shopCard(star, order.value))
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
   const card = cutPlan(plan.value)
@@ -78,6 +81,7 @@ export const makeOrder = (
       { path: `${path}.pdf`, content: () => pdfChunks(drawingBook(print)) },
     ]),
     { path: 'all-patterns.pdf', content: () => pdfChunks(book) },
+    { path: 'shop-card.pdf', content: () => pdfChunks(cardBook(cards, order.value)) },
     { path: 'print-check.pdf', content: () => pdfChunks(printCheck(order.value, furniture.value)) },
     { path: 'cut-plan.txt', content: card },
     { path: 'index.html', content: overview(plan.value, shown, card, book.pages.length) },

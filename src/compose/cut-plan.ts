@@ -1,14 +1,14 @@
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
-import type { Plan, PlannedCut, StarPlan } from '../plan/plan.js'
+import type { Plan, StarPlan } from '../plan/plan.js'
 import type { WarningCode } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { SAW_CAUTION } from './cautions.js'
-import { closureText, cutSteps, settingText } from './cut-steps.js'
+import { cutSteps, leftOpenText, settingText } from './cut-steps.js'
 import { wrapColumns } from './wrap-columns.js'
 
 /** Columns of the card: what a terminal and a printed page both carry. */
@@ -138,7 +138,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
   const { star, firstCut, jointCut } = plan
   const table = [
     ['', 'cut', 'set the saw to', 'nearest mark', 'the mark leaves open'],
-    ['1', 'first cut', settingText(firstCut), showAngle(firstCut.mark), leftText(firstCut, plan, order)],
+    ['1', 'first cut', settingText(firstCut), showAngle(firstCut.mark), leftOpenText(firstCut, plan, order)],
     ...(blankIsArm(star)
       ? []
       : [
@@ -147,7 +147,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
             'joint cuts',
             settingText(jointCut),
             showAngle(jointCut.mark),
-            leftText(jointCut, plan, order),
+            leftOpenText(jointCut, plan, order),
           ],
         ]),
   ]
@@ -169,11 +169,6 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
     ...pairRows(plan, order),
   ]
 }
-
-const leftText = ({ closureAtMark }: PlannedCut, { star }: StarPlan, order: Order): string =>
-  closureAtMark === 0
-    ? 'nothing'
-    : closureText(closureAtMark, closureGap(star.jointEdge, closureAtMark), order)
 
 /** Stars close by whose settings fall on marks and leave less open; only when this star's own do not. */
 const pairRows = ({ markPairs, firstCut, jointCut, star }: StarPlan, { lengths }: Order): string[] => {

@@ -1,5 +1,6 @@
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
+import { closureGap } from '../plan/closure.js'
 import type { PlannedCut, StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
@@ -84,3 +85,9 @@ const wedgeSteps = ({ star, firstCut, jointCut }: StarPlan): CutStep[] => {
 /** `4° of the ring: 14.9 mm at the valley`, what a closure leaves at the last joint. */
 export const closureText = (closure: number, gap: Mm, order: Order): string =>
   `${showAngle(degrees(Math.abs(closure)))} of the ring: ${showLength(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
+
+/** What the nearest mark of a cut leaves open at the last joint: `nothing`, or as {@link closureText} says. */
+export const leftOpenText = ({ closureAtMark }: PlannedCut, { star }: StarPlan, order: Order): string =>
+  closureAtMark === 0
+    ? 'nothing'
+    : closureText(closureAtMark, closureGap(star.jointEdge, closureAtMark), order)

@@ -1,0 +1,107 @@
+import { shapeExtents } from '../drawing/bounds.js'
+import type { Shape } from '../drawing/model.js'
+import { blankIsArm } from '../geometry/kite.js'
+import { point } from '../geometry/point.js'
+import type { Order } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
+import { showAngle, trimmed } from '../units/show.js'
+import { type Block, lineBlock, linesHeight, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { type SawScene, sawScenes } from './saw-scene.js'
+import { sceneLettering } from './scene-lettering.js'
+import { type Placing, sceneExtents, sceneShapes } from './scene-shapes.js'
+
+/** Between the drawings, and between a drawing and its words. */
+const BESIDE = 4
+const BELOW = 2
+const HEADING = 5
+const CAPTION = 3.5
+const LEGEND = 2.5
+/** For the stop's distance, or a word, above the fence's hatching. */
+const DISTANCE = 7.5
+
+/** The drawings are reduced by one of these, times a power of ten: figures a maker can say. */
+const REDUCTIONS = [1, 1.2, 1.4, 1.6, 1.8, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9, 10]
+
+/** A true drawing for every cut, side by side, all to one scale, each over a few words; not higher than `height`. */
+export const stepDrawings = (plan: StarPlan, order: Order, width: number, height: number): Block => {
+  const scenes = sawScenes(plan, order.shop.saw.kerf)
+  const across = (width - BESIDE * (scenes.length - 1)) / scenes.length
+  const captions = scenes.map((scene) => textBlock([captionText(scene, plan)], CAPTION, across))
+  const words =
+    linesHeight(1, HEADING) + Math.max(...captions.map((caption) => caption.height)) + linesHeight(1, LEGEND)
+  const room = height - words - 3 * BELOW - DISTANCE
+  const reduction = reductionFor(scenes, across, room)
+  const drawn = scenes.map((scene) => drawnScene(scene, 1 / reduction, across, room, order))
+  const lowest = Math.min(...drawn.map((shapes) => shapeExtents(shapes).min.y))
+  const top = Math.max(...drawn.map((shapes) => shapeExtents(shapes).max.y))
+  const cells = scenes.map(({ name, cut }, index): Block => {
+    const cell = stacked(
+      [
+        lineBlock([`${name}: ${showAngle(cut.reading)}`], HEADING, 'PATTERN'),
+        { height: top - lowest, shapes: movedShapes(drawn[index] ?? [], point(0, -top)) },
+        captions[index] ?? lineBlock([], CAPTION),
+      ],
+      BELOW,
+    )
+    return { ...cell, shapes: movedShapes(cell.shapes, point(index * (across + BESIDE), 0)) }
+  })
+  const row: Block = {
+    height: Math.max(...cells.map((cell) => cell.height)),
+    shapes: cells.flatMap((cell) => cell.shapes),
+  }
+  return stacked([row, textBlock([legend(reduction, drawn, plan)], LEGEND, width)], BELOW)
+}
+
+/** One scene in the middle of its cell; the fence's face lies along y = 0. */
+const drawnScene = (
+  scene: SawScene,
+  reduced: number,
+  across: number,
+  room: number,
+  order: Order,
+): Shape[] => {
+  const { min, max } = sceneExtents(scene)
+  const aside = across / 2 - (reduced * (min.x + max.x)) / 2
+  const placing: Placing = {
+    scale: reduced,
+    at: ({ x, y }) => point(x * reduced + aside, y * reduced),
+  }
+  const lines = sceneShapes(scene, placing)
+  const above = max.y * reduced
+  const within = { min: point(0, above - room), max: point(across, above + DISTANCE) }
+  return [...lines, ...sceneLettering(scene, placing, order, lines, within)]
+}
+
+/** The least reduction at which every scene finds room. */
+const reductionFor = (scenes: readonly SawScene[], across: number, room: number): number => {
+  const needed = Math.max(
+    ...scenes.map((scene) => {
+      const { min, max } = sceneExtents(scene)
+      return Math.max((max.x - min.x) / across, (max.y - min.y) / room)
+    }),
+  )
+  const power = 10 ** Math.floor(Math.log10(needed))
+  const factor = REDUCTIONS.find((each) => each * power >= needed) ?? 10
+  return factor * power
+}
+
+const captionText = (scene: SawScene, { firstCut }: StarPlan): string => {
+  switch (scene.name) {
+    case 'Cut 1':
+      return 'Face A up. Lift the stop out before the cut.'
+    case 'Cut 2':
+      return `${firstCut.wedge && !scene.wedge ? 'Wedge off. ' : ''}Face A up. Arm clamped, offcut free.`
+    case 'Cut 3':
+      return `Face A down, the edge of cut 1 on the ${scene.wedge ? 'wedge' : 'fence'}.`
+  }
+}
+
+const legend = (reduction: number, drawn: readonly (readonly Shape[])[], plan: StarPlan): string => {
+  const ratio = reduction >= 1 ? `1 : ${trimmed(reduction, 3)}` : `${trimmed(1 / reduction, 3)} : 1`
+  const limits = drawn.flat().some((shape) => shape.kind === 'path' && shape.pen === 'double-chain')
+  return [
+    `Seen from above, ${ratio}.`,
+    ...(blankIsArm(plan.star) ? [] : ['Hatched: waste. Dashed: cuts to come.']),
+    ...(limits ? ['Dash, two dots: hands outside (100 mm).'] : []),
+  ].join(' ')
+}
