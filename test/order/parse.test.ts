@@ -288,7 +288,7 @@ test.each([
 
 test('paper from a roll', () => {
   const text = 'shop: { paper: { roll: 610 mm } }\nstars: [{ regular: 5/2, across: 300 }]'
-  expect(orderOf({ text }).shop.paper.sheet).toEqual({ roll: 610 })
+  expect(orderOf({ text }).shop.paper.sheet).toEqual({ roll: 610, longest: 5080 })
 })
 
 test.each([

@@ -146,7 +146,7 @@ test.each(REFUSED)('%j in a %s order is refused: %s', (written, units, reason) =
 })
 
 test('sixty-four characters are still read', () => {
-  expect(readLength(`${'0'.repeat(59)}70 mm`, 'mm')).toEqual({ length: 70 })
+  expect(readLength(`${'0'.repeat(59)}70 mm`, 'mm')).toEqual({ length: 70, units: 'mm' })
 })
 
 test('a megabyte of digits, spaces or fractions is refused for its size', () => {
