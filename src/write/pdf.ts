@@ -25,23 +25,29 @@ export const writePdf = async (book: PrintedBook): Promise<Uint8Array> => {
 /** The same file page by page as it is made, so that hundreds of pages never lie in memory together. */
 export async function* pdfChunks(book: PrintedBook): AsyncGenerator<Uint8Array> {
   const document = await openDocument(book)
+  const { ready, ended } = await flowing(document)
   const reach = new Map<readonly Shape[], readonly Extents[]>()
   for (const page of book.pages) {
     await addPage(document, page, reach)
-    yield* ready(document)
+    yield* ready.splice(0)
   }
   addBookmarks(document.outline, book.bookmarks)
   document.end()
-  yield* ready(document)
+  await ended
+  yield* ready.splice(0)
 }
 
-/** What the document has written so far and nobody has taken yet. */
-function* ready(document: Document): Generator<Uint8Array> {
-  for (;;) {
-    const chunk: Uint8Array | null = document.read()
-    if (chunk === null) return
-    yield chunk
-  }
+/** What the document has written so far and nobody has taken yet; pdfkit's stream in a browser knows events only. */
+const flowing = async (document: Document) => {
+  const ready: Uint8Array[] = []
+  document.on('data', (chunk: Uint8Array) => ready.push(chunk))
+  const ended = new Promise<void>((resolve, reject) => {
+    document.on('end', () => resolve())
+    document.on('error', reject)
+  })
+  // A stream of Node begins to flow in its next turn only.
+  await new Promise((resolve) => setTimeout(resolve))
+  return { ready, ended }
 }
 
 type Outline = Document['outline']

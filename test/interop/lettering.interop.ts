@@ -30,12 +30,16 @@ const { drawings, files } = made.value
 const squeezed = (text: string): string => text.replaceAll(/\s/g, '')
 
 describe('text in many scripts', () => {
-  it.each(drawings)('$path (PDF): pdftotext finds every label', async ({ path, drawing }) => {
+  it.each(drawings)('$path (PDF): pdftotext finds every label', async ({ path, print }) => {
     const file = join(folder, 'searched.pdf')
     writeFileSync(file, await bytesOf(files.find((each) => each.path === `${path}.pdf`)?.content ?? ''))
     const said = squeezed(execFileSync('pdftotext', ['-raw', file, '-'], { encoding: 'utf8' }))
     // What stands on two pages is said in two parts: words are looked up one by one.
-    const words = drawing.shapes.flatMap((shape) => (shape.kind === 'label' ? shape.text.split(' ') : []))
+    const words = print.pages.flatMap(({ views }) =>
+      views.flatMap(({ shapes }) =>
+        shapes.flatMap((shape) => (shape.kind === 'label' ? shape.text.split(' ') : [])),
+      ),
+    )
     expect(words.length).toBeGreaterThan(5)
     expect(words.filter((word) => !said.includes(word))).toEqual([])
   })
