@@ -25,8 +25,11 @@ export const writePdf = async (book: PrintedBook): Promise<Uint8Array> => {
 /** The same file page by page as it is made, so that hundreds of pages never lie in memory together. */
 export async function* pdfChunks(book: PrintedBook): AsyncGenerator<Uint8Array> {
   const document = await openDocument(book)
-  const { ready, ended } = await flowing(document)
-  const reach = new Map<readonly Shape[], readonly Extents[]>()
+  const { ready, ended } = flowing(document)
+  const many = book.pages.length > 1
+  // A stream of Node begins to flow in its next turn only; a single page need not wait for it.
+  if (many) await new Promise((resolve) => setTimeout(resolve))
+  const reach: Reach | undefined = many ? new Map() : undefined
   for (const page of book.pages) {
     await addPage(document, page, reach)
     yield* ready.splice(0)
@@ -38,15 +41,13 @@ export async function* pdfChunks(book: PrintedBook): AsyncGenerator<Uint8Array> 
 }
 
 /** What the document has written so far and nobody has taken yet; pdfkit's stream in a browser knows events only. */
-const flowing = async (document: Document) => {
+const flowing = (document: Document) => {
   const ready: Uint8Array[] = []
   document.on('data', (chunk: Uint8Array) => ready.push(chunk))
   const ended = new Promise<void>((resolve, reject) => {
     document.on('end', () => resolve())
     document.on('error', reject)
   })
-  // A stream of Node begins to flow in its next turn only.
-  await new Promise((resolve) => setTimeout(resolve))
   return { ready, ended }
 }
 
@@ -63,7 +64,7 @@ const addBookmarks = (outline: Outline, bookmarks: readonly Bookmark[]): void =>
 /** How far each shape of a view reaches, worked out once for all its pages. */
 type Reach = Map<readonly Shape[], readonly Extents[]>
 
-const addPage = async (document: Document, page: Page, reach: Reach): Promise<void> => {
+const addPage = async (document: Document, page: Page, reach: Reach | undefined): Promise<void> => {
   const { across, along, stretch } = page.sheet
   const size: [number, number] = [toPoints(across * stretch.x), toPoints(along * stretch.y)]
   document.addPage({ size, margin: 0 })
@@ -99,7 +100,9 @@ const shifted = ({ shift }: View, on: OnPage): OnPage => ({
   y: (at) => on.y(at + shift.y),
 })
 
-const visible = ({ shapes, window, shift }: View, reach: Reach): readonly Shape[] => {
+/** What of a view can be seen on its page; on the only page of a file everything can. */
+const visible = ({ shapes, window, shift }: View, reach: Reach | undefined): readonly Shape[] => {
+  if (!reach) return shapes
   const boxes = reach.get(shapes) ?? shapes.map((shape) => shapeExtents([shape]))
   reach.set(shapes, boxes)
   const [low, high] = [subtract(window.min, shift), subtract(window.max, shift)]
