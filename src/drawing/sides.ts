@@ -1,14 +1,20 @@
 import { edges, type Outline } from '../geometry/outline.js'
 import { type Point, point, polar } from '../geometry/point.js'
 import { radians } from '../units/convert.js'
+import { SHOP } from '../units/tolerance.js'
 import { labelBox } from './bounds.js'
 import type { Shape } from './model.js'
 
 /** A straight piece of something drawn, or a side of a label's box. */
 export type Side = readonly [Point, Point]
 
-/** The largest angle, in radians, that one side stands for: it leaves the arc by at most 0.005 of its radius. */
+/** The largest angle, in radians, that one side stands for. */
 const SPAN = 0.2
+
+/** How far a side leaves its arc at most: half of what a person sees. */
+const LEAVES = SHOP / 2
+
+const spanOf = (radius: number): number => Math.min(SPAN, 2 * Math.acos(Math.max(0, 1 - LEAVES / radius)))
 
 export const shapeSides = (shape: Shape): Side[] =>
   shape.kind === 'label' ? sidesOf(labelBox(shape)) : outlineSides(shape)
@@ -16,7 +22,7 @@ export const shapeSides = (shape: Shape): Side[] =>
 export const outlineSides = (outline: Outline): Side[] =>
   edges(outline).flatMap(({ from, to, arc }): Side[] => {
     if (!arc) return [[from, to]]
-    const steps = Math.max(2, Math.ceil(Math.abs(arc.sweep) / SPAN))
+    const steps = Math.max(2, Math.ceil(Math.abs(arc.sweep) / spanOf(arc.radius)))
     const at = (step: number): Point => {
       const offset = polar(arc.radius, radians(arc.start + (arc.sweep * step) / steps))
       return point(arc.centre.x + offset.x, arc.centre.y + offset.y)
