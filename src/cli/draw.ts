@@ -3,18 +3,16 @@ import { DRAWING_NAMES, type DrawingName } from '../compose/drawing-names.js'
 import { DRAWINGS } from '../compose/drawings.js'
 import { sizeText } from '../compose/size-text.js'
 import type { Drawing } from '../drawing/model.js'
-import { type Furniture, furnitureWith } from '../furniture/furniture-set.js'
+import type { Furniture } from '../furniture/furniture-set.js'
 import type { FileContent } from '../make.js'
 import type { Order } from '../order/order.js'
-import { parseOrder } from '../order/parse.js'
-import { done, type Outcome, problemsOf, refused, showGiven } from '../order/problem.js'
+import { done, type Outcome, refused, showGiven } from '../order/problem.js'
 import { drawingBook } from '../paper/pattern-book.js'
 import { layOnPaper } from '../paper/tile.js'
 import { planOrder } from '../plan/plan.js'
 import { writeDrawing } from './files.js'
+import { furnishedOrder } from './furnished-order.js'
 import type { Typed } from './order-flags.js'
-import { orderInput } from './order-input.js'
-import { ownFurniture } from './read-furniture.js'
 import { EXIT, say, tellProblems } from './terminal.js'
 
 /** `starwright draw`: one drawing of one star, in the format the file's ending names. */
@@ -22,20 +20,17 @@ export const draw = async (typed: Typed): Promise<number> => {
   const name = DRAWING_NAMES.find((each) => each === typed.DRAWING)
   if (!name) throw new Error('the command line has checked the drawing')
   const file = String(typed.to)
-  const input = await orderInput(typed)
-  const own = await ownFurniture(typed)
-  const order = input.ok ? parseOrder(input.value) : input
-  if (!order.ok || !own.ok) return tellProblems([order, own].flatMap(problemsOf))
-  const furniture = furnitureWith(own.value, order.value.lengths.units)
-  if (!furniture.ok) return tellProblems(furniture.problems)
-  const drawing = oneDrawing(name, order.value, furniture.value)
+  const furnished = await furnishedOrder(typed)
+  if (!furnished.ok) return tellProblems(furnished.problems)
+  const { order, furniture } = furnished.value
+  const drawing = oneDrawing(name, order, furniture)
   if (!drawing.ok) return tellProblems(drawing.problems)
-  const content = await contentFor(file, drawing.value, order.value, furniture.value)
+  const content = await contentFor(file, drawing.value, order, furniture)
   if (!content.ok) return tellProblems(content.problems)
   const written = await writeDrawing(file, content.value, typed.replace === true)
   if (!written.ok) return tellProblems(written.problems)
   if (typed.quiet !== true) {
-    say(`${drawing.value.title}, ${sizeText(drawing.value.trueSize, order.value.lengths)}: ${file}\n`)
+    say(`${drawing.value.title}, ${sizeText(drawing.value.trueSize, order.lengths)}: ${file}\n`)
   }
   return EXIT.done
 }

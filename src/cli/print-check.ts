@@ -1,13 +1,9 @@
-import { furnitureWith } from '../furniture/furniture-set.js'
 import type { FlagValues } from '../order/flags.js'
-import { parseOrder } from '../order/parse.js'
-import { problemsOf } from '../order/problem.js'
 import { printCheck as checkPage } from '../paper/print-check.js'
 import { pdfChunks } from '../write/pdf.js'
 import { writeDrawing } from './files.js'
+import { furnishedOrder } from './furnished-order.js'
 import type { Typed } from './order-flags.js'
-import { orderInput } from './order-input.js'
-import { ownFurniture } from './read-furniture.js'
 import { EXIT, say, tellProblems } from './terminal.js'
 
 /** The check needs no star, but an order does. */
@@ -16,15 +12,12 @@ const ANY_STAR: FlagValues = { points: '5', 'tip-angle': '45', 'board-width': '7
 /** `starwright print-check`: the page that tells what a printer makes of true lengths. */
 export const printCheck = async (typed: Typed): Promise<number> => {
   const file = String(typed.to ?? 'print-check.pdf')
-  const input = await orderInput(typeof typed.ORDER === 'string' ? typed : { ...ANY_STAR, ...typed })
-  const own = await ownFurniture(typed)
-  const order = input.ok ? parseOrder(input.value) : input
-  if (!order.ok || !own.ok) return tellProblems([order, own].flatMap(problemsOf))
-  const furniture = furnitureWith(own.value, order.value.lengths.units)
-  if (!furniture.ok) return tellProblems(furniture.problems)
+  const furnished = await furnishedOrder(typeof typed.ORDER === 'string' ? typed : { ...ANY_STAR, ...typed })
+  if (!furnished.ok) return tellProblems(furnished.problems)
+  const { order, furniture } = furnished.value
   const written = await writeDrawing(
     file,
-    () => pdfChunks(checkPage(order.value, furniture.value)),
+    () => pdfChunks(checkPage(order, furniture)),
     typed.replace === true,
   )
   if (!written.ok) return tellProblems(written.problems)

@@ -4,12 +4,11 @@ import { arc, chain, line, path, ring } from '../drawing/shapes.js'
 import { hatch } from '../geometry/hatch.js'
 import { boxOf, closedOutline, type Extents } from '../geometry/outline.js'
 import { add, direction, distance, leftOf, type Point, point, scale } from '../geometry/point.js'
+import { HAND_DISTANCE } from '../plan/warnings.js'
 import { radians } from '../units/convert.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 import type { SawScene, Stretch } from './saw-scene.js'
 
-/** Hands stay this far from either side of the blade: AS/NZS 62841.3.9:2020, safety warnings. */
-const HAND_DISTANCE = 100
 /** Shorter on paper, a line at that distance says nothing. */
 const SHORTEST_LIMIT = 8
 const HATCH_SPACING = 1.8

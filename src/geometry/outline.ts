@@ -84,6 +84,10 @@ export const signedArea = (outline: Outline): number => {
   return area
 }
 
+/** Have two upright boxes a point in common? */
+export const boxesMeet = (a: Extents, b: Extents): boolean =>
+  a.min.x <= b.max.x && a.max.x >= b.min.x && a.min.y <= b.max.y && a.max.y >= b.min.y
+
 /** The smallest upright box around the outlines; arcs are exact. Undefined when there is no vertex. */
 export const extentsOf = (outlines: Iterable<Outline>): Extents | undefined => {
   let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity]

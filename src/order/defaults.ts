@@ -1,4 +1,5 @@
-import { degrees, inches, mm, points, toMm } from '../units/convert.js'
+import { LONGEST_PAGE } from '../tables/paper.js'
+import { degrees, inches, mm } from '../units/convert.js'
 
 /** What an order leaves open, and why we fill it in so. Common practice, no published source, unless one is named. */
 export const DEFAULTS = {
@@ -12,8 +13,8 @@ export const DEFAULTS = {
   margin: mm(10),
   /** Wide enough for tape and for a register mark that shows on both pages. */
   overlap: mm(10),
-  /** ISO 32000-1, Annex C.2: the longest page that readers must accept, 14 400 units. */
-  longest: toMm(points(14_400)),
+  /** As long as a page can be. */
+  longest: LONGEST_PAGE,
   /** A fresh-sawn end; boards with splits or paint need more. */
   endAllowance: mm(0),
   /** Keeps the plate's edge out of sight from the side, and clear of a chamfer. */

@@ -1,6 +1,6 @@
 import * as v from 'valibot'
 import { FEWEST_POINTS, MOST_POINTS } from '../geometry/star.js'
-import { PAPER_NAMES, type PaperName } from '../tables/paper.js'
+import { LONGEST_PAGE, PAPER_NAMES, type PaperName } from '../tables/paper.js'
 import type { Units } from '../units/read-length.js'
 import {
   amountField,
@@ -121,7 +121,7 @@ export const orderSchema = (units: Units) => {
       ),
     ),
     roll: optionalLength(200, 2_000, 'Width of a roll of paper, instead of a size'),
-    longest: optionalLength(300, 5_080, 'Longest piece of the roll to print at once'),
+    longest: optionalLength(300, LONGEST_PAGE, 'Longest piece of the roll to print at once'),
     margin: optionalLength(3, 25, 'White edge the printer cannot reach', 'Most printers need 5 mm or more.'),
     overlap: optionalLength(5, 30, 'Strip that neighbouring pages share, for tape'),
     printed: v.optional(

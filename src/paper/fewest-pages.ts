@@ -56,7 +56,8 @@ export const fewestPages = (
   most = Infinity,
 ): Layout | undefined => {
   const ink = inkOf(figure)
-  const steps = isVeryLarge(inkExtents(ink)) || plainCount(figure, paper) > VERY_MANY ? COARSE : FINE
+  const extents = inkExtents(ink)
+  const steps = isVeryLarge(extents) || plainCount(extents, paper) > VERY_MANY ? COARSE : FINE
   let best: Found | undefined
   for (const angle of turnsBy(steps.turn)) {
     best = bestAtTurn(ink, pieces, paper, angle, steps.shift, most, best)
@@ -135,9 +136,8 @@ const isBetter = (found: Found, best: Found, paper: Paper): boolean => {
 const RANK_NOISE = 1e-6
 
 /** Sheets of a plain grid: the figure as it stands, in a whole rectangle of sheets, upright or on their side. */
-export const plainCount = (figure: readonly Shape[], paper: Paper): number => {
+export const plainCount = (extents: Extents, paper: Paper): number => {
   if ('single' in paper.sheet) return 1
-  const extents = inkExtents(inkOf(figure))
   const [across, along] = [extents.max.x - extents.min.x, extents.max.y - extents.min.y]
   return Math.min(
     ...sheetsFor(paper, extents).map((sheet) => {

@@ -1,13 +1,11 @@
 import type { Path, Shape } from '../drawing/model.js'
-import { path } from '../drawing/shapes.js'
 import type { Furniture } from '../furniture/furniture-set.js'
-import { closedOutline, type Extents } from '../geometry/outline.js'
+import type { Extents } from '../geometry/outline.js'
 import { type Point, point, scale, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import { type Layout, type Place, windowCorner } from './layout.js'
 import type { Page, PlacedArtwork } from './page.js'
 import { pageMap } from './page-map.js'
-import { pageName } from './page-name.js'
 import { type SeamFurniture, seamFurniture, shapesNear } from './seam-furniture.js'
 import type { Seam } from './seams.js'
 import type { Sheet } from './sheet.js'
@@ -39,7 +37,7 @@ export const pageOf = (
   return {
     name: title.sheet,
     sheet,
-    views: [{ shapes: figure.shapes, window: sheet.window, shift }],
+    views: [{ shapes: figure.shapes, reach: figure.reach, window: sheet.window, shift }],
     furniture: () => {
       const below = strip(sheet, title, order, furniture)
       const { layout } = figure
@@ -47,7 +45,7 @@ export const pageOf = (
       const map =
         layout.columns * layout.rows > 1 ? pageMap(layout, figure.outlines, place, below.map, MAP_WIDTH) : []
       return {
-        shapes: [frame(sheet), ...below.shapes, ...joined.flatMap(({ shapes }) => shapes), ...map],
+        shapes: [...below.shapes, ...joined.flatMap(({ shapes }) => shapes), ...map],
         artwork: [
           ...below.artwork,
           ...joined.flatMap(({ marks }) => marks.map((at) => registerMark(at, sheet, furniture))),
@@ -68,13 +66,7 @@ const registerMark = (at: Point, { window }: Sheet, furniture: Furniture): Place
   return { artwork, at: subtract(at, scale(point(artwork.across, artwork.height), 0.5)), window }
 }
 
-export const nameOf = ({ row, column }: Place): string => pageName(row, column)
-
 const isSame = (a: Place, b: Place): boolean => a.row === b.row && a.column === b.column
-
-/** The frame of the window: measure it to prove the scale both ways. */
-export const frame = ({ window: { min, max } }: Sheet): Shape =>
-  path('GUIDE', closedOutline([min, point(max.x, min.y), max, point(min.x, max.y)]))
 
 /** Shapes in and beside the strip of a seam, on the page. */
 const nearby = ({ reach }: LaidFigure, seam: Seam, shift: Point): Shape[] => {

@@ -25,6 +25,8 @@ export interface PageFurniture {
 /** Shapes shown on a page, cut off at the window. */
 export interface View {
   readonly shapes: readonly Shape[]
+  /** How far each shape reaches, where the window may show only some of them. */
+  readonly reach?: ReadonlyMap<Shape, Extents>
   readonly window: Extents
   /** Added to a shape's point, gives its place on the page. */
   readonly shift: Point

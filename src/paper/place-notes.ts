@@ -3,7 +3,7 @@ import type { Label, Notes } from '../drawing/model.js'
 import { movedShape } from '../drawing/moved.js'
 import { noteBlock } from '../drawing/note-block.js'
 import type { Extents } from '../geometry/outline.js'
-import { type Point, point, subtract } from '../geometry/point.js'
+import { point, scale } from '../geometry/point.js'
 import { mm } from '../units/convert.js'
 import { CELL, type InkRaster, isBare } from './ink.js'
 
@@ -13,24 +13,28 @@ const WIDTHS = [165, 150, 135, 180, 200, 240, 120, 105, 90, 75]
 /** White around the notes. */
 const CLEAR = 3
 
-/** A block of notes and how large it is. */
+/** A block of notes, its lower left corner at the origin, and how large it is. */
 export interface SetNotes {
   readonly labels: readonly Label[]
   readonly across: number
   readonly along: number
 }
 
-/** The notes set from the origin downwards and to the right, in each width. */
+/** The notes set in each width. */
 export const setNotes = (notes: Notes): SetNotes[] =>
   WIDTHS.map((width) => {
     const labels = noteBlock(notes, point(0, 0), mm(width))
     const { min, max } = shapeExtents(labels)
-    return { labels, across: max.x - min.x, along: max.y - min.y }
+    return {
+      labels: labels.map((label) => movedShape(label, scale(min, -1))),
+      across: max.x - min.x,
+      along: max.y - min.y,
+    }
   })
 
 /**
- * The notes, set in one of several widths, at the first bare place of an area, low places first, as they stand beside or below a figure; undefined
- * when there is none.
+ * The notes, set in one of several widths, at the first bare place of an area, low places first, as they stand beside or
+ * below a figure; undefined when there is none.
  */
 export const placeNotes = (
   blocks: readonly SetNotes[],
@@ -47,13 +51,9 @@ export const placeNotes = (
           min: point(low.x - CLEAR, low.y - CLEAR),
           max: point(low.x + block.across + CLEAR, low.y + block.along + CLEAR),
         }
-        if (isBare(raster, box)) return atCorner(block, low)
+        if (isBare(raster, box)) return block.labels.map((label) => movedShape(label, low))
       }
     }
   }
   return undefined
 }
-
-/** The block with its lower left corner at a point. */
-export const atCorner = ({ labels }: SetNotes, corner: Point): readonly Label[] =>
-  labels.map((label) => movedShape(label, subtract(corner, shapeExtents(labels).min)))

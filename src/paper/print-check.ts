@@ -9,7 +9,6 @@ import { paperSize } from '../tables/paper.js'
 import { inches, mm, radians } from '../units/convert.js'
 import type { Units } from '../units/read-length.js'
 import type { PrintedBook } from './page.js'
-import { frame } from './page-of.js'
 import { pieceOfRoll, type Sheet, sheetOfSize, windowSize } from './sheet.js'
 import { strip } from './strip.js'
 
@@ -21,13 +20,15 @@ const WINDOW_ALONG = 190
  * never corrected itself.
  */
 export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
-  const sheet = checkSheet(order.shop.paper)
+  // A printer's error is measured on a page that is not corrected.
+  const { printed: _, ...paper } = order.shop.paper
+  const uncorrected = { ...order, shop: { ...order.shop, paper } }
+  const sheet = checkSheet(paper)
   const { window } = sheet
   const { across, along } = windowSize(sheet)
   const middle = point(window.min.x + across / 2, window.min.y + along / 2)
   const { units } = order.lengths
   const start = point(middle.x - LONGEST / 2, middle.y - LONGEST / 2)
-  const uncorrected = { ...order, shop: { ...order.shop, paper: withoutPrinted(order.shop.paper) } }
   return {
     title: 'Print check',
     bookmarks: [],
@@ -48,22 +49,17 @@ export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
         ],
         furniture: () => {
           const title = { title: 'Print check', documentType: 'print check', sheet: '1', sheets: 1 }
-          const { shapes, artwork } = strip(sheet, title, uncorrected, furniture)
-          return { shapes: [frame(sheet), ...shapes], artwork }
+          return strip(sheet, title, uncorrected, furniture)
         },
       },
     ],
   }
 }
 
-/** A printer's error is measured on a page that is not corrected. */
-const withoutPrinted = ({ printed: _, ...paper }: Paper): Paper => paper
-
 const checkSheet = (paper: Paper): Sheet => {
-  const plain = withoutPrinted(paper)
-  const { sheet } = plain
-  if ('roll' in sheet) return pieceOfRoll(plain, sheet.roll, WINDOW_ALONG)
-  return sheetOfSize(plain, paperSize('size' in sheet ? sheet.size : 'A4'), false)
+  const { sheet } = paper
+  if ('roll' in sheet) return pieceOfRoll(paper, sheet.roll, WINDOW_ALONG)
+  return sheetOfSize(paper, paperSize('size' in sheet ? sheet.size : 'A4'), false)
 }
 
 /** A ruler: its place `at` along it and `aside` to its left, and the figure there, which reads from the bottom. */

@@ -5,7 +5,7 @@ import { movedShape } from '../drawing/moved.js'
 import { firstClear } from '../drawing/place-label.js'
 import { centredLabel, line, ring } from '../drawing/shapes.js'
 import { hatch } from '../geometry/hatch.js'
-import type { Extents } from '../geometry/outline.js'
+import { boxesMeet, type Extents } from '../geometry/outline.js'
 import { add, type Point, point } from '../geometry/point.js'
 import { mm, radians } from '../units/convert.js'
 import { pageName } from './page-name.js'
@@ -116,13 +116,5 @@ const coveredStrip = (seam: Seam, words: Label, shift: Point): Shape[] => {
 }
 
 /** Those of the shapes that reach into a box, moved onto the page. */
-export const shapesNear = (
-  shapes: ReadonlyMap<Shape, Extents>,
-  { min, max }: Extents,
-  shift: Point,
-): Shape[] =>
-  [...shapes].flatMap(([shape, box]) =>
-    box.min.x <= max.x && box.max.x >= min.x && box.min.y <= max.y && box.max.y >= min.y
-      ? [movedShape(shape, shift)]
-      : [],
-  )
+export const shapesNear = (shapes: ReadonlyMap<Shape, Extents>, box: Extents, shift: Point): Shape[] =>
+  [...shapes].flatMap(([shape, reach]) => (boxesMeet(reach, box) ? [movedShape(shape, shift)] : []))

@@ -5,7 +5,6 @@ import type { Extents } from '../geometry/outline.js'
 import { type Point, point, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { Page, View } from './page.js'
-import { frame } from './page-of.js'
 import { type Sheet, windowSize } from './sheet.js'
 import { strip } from './strip.js'
 
@@ -129,12 +128,6 @@ const sharedPage = (
   views: placed.map(({ view }) => view),
   furniture: () => {
     const title = placed.map(({ from }) => from.title).join(' + ')
-    const { shapes, artwork } = strip(
-      sheet,
-      { title, documentType: 'patterns', sheet: name, sheets: count },
-      order,
-      furniture,
-    )
-    return { shapes: [frame(sheet), ...shapes], artwork }
+    return strip(sheet, { title, documentType: 'patterns', sheet: name, sheets: count }, order, furniture)
   },
 })

@@ -3,7 +3,7 @@ import { point } from '../geometry/point.js'
 import type { Paper, PrintedCheck } from '../order/order.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { stripHeight, stripWidth } from './strip-room.js'
+import { STRIP_WIDTH, stripHeight } from './strip-room.js'
 
 /** File length over true length, both ways: more than 1 for a printer that prints too small. */
 export interface Stretch {
@@ -42,7 +42,7 @@ export const sheetOfSize = (paper: Paper, size: { across: Mm; along: Mm }, onIts
 
 /** A page whose window is as large as asked for, or larger where its furniture needs the width. */
 export const sheetAround = (paper: Paper, windowAcross: number, windowAlong: number): Sheet => {
-  const across = mm(Math.max(windowAcross, stripWidth()) + 2 * paper.margin)
+  const across = mm(Math.max(windowAcross, STRIP_WIDTH) + 2 * paper.margin)
   return pieceOfRoll(paper, across, windowAlong)
 }
 

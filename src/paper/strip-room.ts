@@ -13,9 +13,9 @@ export const GAP = 2
 const CORRECTION_HEIGHT = 7
 
 /** Side by side; where the sheet is too narrow for that the title block stands above the others. */
-export const stripWidth = (): number => CHECK_WIDTH + MAP_WIDTH + TITLE_WIDTH + 2 * GAP
+export const STRIP_WIDTH = CHECK_WIDTH + MAP_WIDTH + TITLE_WIDTH + 2 * GAP
 
-export const inOneRow = (across: number): boolean => across >= stripWidth()
+export const inOneRow = (across: number): boolean => across >= STRIP_WIDTH
 
 /** Height of the strip on a sheet whose window is `across` wide. */
 export const stripHeight = (across: number, corrected: boolean): number =>

@@ -1,13 +1,14 @@
 import { SMALL, wrapText } from '../drawing/lettering.js'
 import type { Shape } from '../drawing/model.js'
-import { label } from '../drawing/shapes.js'
+import { label, path } from '../drawing/shapes.js'
 import type { Furniture } from '../furniture/furniture-set.js'
 import { fillSlots } from '../furniture/slots.js'
+import { closedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Order, PrintedCheck } from '../order/order.js'
 import { inches, mm, toInches } from '../units/convert.js'
 import { fixed, type LengthStyle, showLength, showNumber } from '../units/show.js'
-import type { PlacedArtwork } from './page.js'
+import type { PageFurniture } from './page.js'
 import { type Sheet, windowSize } from './sheet.js'
 import { BOX_HEIGHT, CHECK_WIDTH, GAP, inOneRow, MAP_WIDTH } from './strip-room.js'
 
@@ -20,9 +21,7 @@ export interface SheetTitle {
   readonly sheets: number
 }
 
-export interface Strip {
-  readonly shapes: readonly Shape[]
-  readonly artwork: readonly PlacedArtwork[]
+export interface Strip extends PageFurniture {
   /** Lower left corner of the square for a page map. */
   readonly map: { readonly x: number; readonly y: number }
 }
@@ -30,7 +29,7 @@ export interface Strip {
 /** ISO 5455: full size. */
 const FULL_SIZE = '1:1'
 
-/** The furniture below a sheet's window: scale check, caution, room for the page map, title block, and any correction. */
+/** The frame of a sheet's window, and below it scale check, caution, room for the page map, title block, any correction. */
 export const strip = (sheet: Sheet, title: SheetTitle, order: Order, furniture: Furniture): Strip => {
   const { margin, window } = sheet
   const right = sheet.across - margin
@@ -52,7 +51,7 @@ export const strip = (sheet: Sheet, title: SheetTitle, order: Order, furniture: 
   const blockAt = point(right - block.across, margin + (oneRow ? 0 : BOX_HEIGHT + GAP))
   const mapX = oneRow ? blockAt.x - GAP - MAP_WIDTH : margin + CHECK_WIDTH + GAP
   return {
-    shapes: correction(order, windowSize(sheet).across, window.min),
+    shapes: [frame(sheet), ...correction(order, windowSize(sheet).across, window.min)],
     artwork: [
       { artwork: caution, at: point(margin, margin) },
       { artwork: check, at: point(margin, margin + BOX_HEIGHT - check.height) },
@@ -78,11 +77,15 @@ const correction = ({ shop, lengths }: Order, across: number, window: { x: numbe
   )
 }
 
+/** The frame of the window: measure it to prove the scale both ways. */
+const frame = ({ window: { min, max } }: Sheet): Shape =>
+  path('GUIDE', closedOutline([min, point(max.x, min.y), max, point(min.x, max.y)]))
+
 /** How far a reading may be off: half a millimetre. */
 const READING = mm(0.5)
 
 /** What was corrected, and what a reading to half a millimetre leaves open (a share of the length, as it was read). */
-export const correctionText = ({ across, along }: PrintedCheck, lengths: LengthStyle): string => {
+const correctionText = ({ across, along }: PrintedCheck, lengths: LengthStyle): string => {
   const read = ({ measured, of }: PrintedCheck['across']): string =>
     lengths.units === 'mm'
       ? `${fixed(measured, 1)} for ${fixed(of, 1)} mm`

@@ -1,8 +1,10 @@
+import { shapeExtents } from '../drawing/bounds.js'
 import type { Drawing } from '../drawing/model.js'
 import type { Furniture } from '../furniture/furniture-set.js'
 import type { Order } from '../order/order.js'
 import { done, type Outcome, type Problem, refused } from '../order/problem.js'
-import { mm, points, toMm } from '../units/convert.js'
+import { LONGEST_PAGE } from '../tables/paper.js'
+import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { plainCount } from './fewest-pages.js'
@@ -10,18 +12,17 @@ import { layFigure } from './lay-figure.js'
 import { type Layout, printedPlaces } from './layout.js'
 import { notesPage } from './notes-page.js'
 import { NOTES_PAGE, type PrintedDrawing } from './page.js'
-import { nameOf, pageOf } from './page-of.js'
+import { pageName } from './page-name.js'
+import { pageOf } from './page-of.js'
 
 /** More sheets than anyone will tape together. */
 const MOST_PAGES = 400
-/** ISO 32000-1, Annex C.2: the largest page readers must accept is 14 400 units. */
-const LONGEST_PAGE = toMm(points(14_400))
 
 /** Lays a drawing on the order's paper at 1:1, on the fewest pages. */
 export const layOnPaper = (drawing: Drawing, order: Order, furniture: Furniture): Outcome<PrintedDrawing> => {
   const { paper } = order.shop
   // A grid of so many sheets is not searched: the fewest would still be too many.
-  const plain = plainCount(drawing.figure, paper)
+  const plain = plainCount(shapeExtents(drawing.figure), paper)
   if (plain > 4 * MOST_PAGES) return refused([tooManyPages(plain, drawing, order)])
   const { figure, notesApart } = layFigure(drawing, paper)
   const places = printedPlaces(figure.layout)
@@ -37,7 +38,9 @@ export const layOnPaper = (drawing: Drawing, order: Order, furniture: Furniture)
   return done({
     drawing,
     pages: [
-      ...places.map((place) => pageOf(figure, place, title(nameOf(place)), order, furniture)),
+      ...places.map((place) =>
+        pageOf(figure, place, title(pageName(place.row, place.column)), order, furniture),
+      ),
       ...(notesApart ? [notesPage(notesApart, title(NOTES_PAGE), order, furniture)] : []),
     ],
   })

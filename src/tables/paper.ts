@@ -1,6 +1,6 @@
 import table from '../../shared/paper-sizes.json' with { type: 'json' }
 import type { Mm } from '../units/brand.js'
-import { inches, mm } from '../units/convert.js'
+import { inches, mm, points, toMm } from '../units/convert.js'
 
 /** A sheet of paper, upright: the shorter side across. */
 export interface PaperSize {
@@ -21,6 +21,9 @@ const AMERICAN_NAMES = {
 
 type AmericanRow = keyof typeof AMERICAN_NAMES
 export type PaperName = (typeof ISO_NAMES)[number] | (typeof AMERICAN_NAMES)[AmericanRow]
+
+/** ISO 32000-1, Annex C.2: the longest page that readers of PDF must accept is 14 400 units. */
+export const LONGEST_PAGE = toMm(points(14_400))
 
 /** Sheet sizes after ISO 216 and ASME Y14.1; the sources stand in `shared/paper-sizes.json`. */
 export const PAPER_SIZES: readonly PaperSize[] = [

@@ -3,7 +3,7 @@ import type { PlacedArtwork } from '../paper/page.js'
 import { toPoints } from '../units/convert.js'
 import type { Document } from './pdf-document.js'
 import { letter } from './pdf-lettering.js'
-import type { OnPage } from './pdf-shapes.js'
+import { type OnPage, takeDashes } from './pdf-shapes.js'
 
 /** A piece of sheet furniture, its marks in their own order, colours and fills. */
 export const drawArtwork = (document: Document, { artwork, at }: PlacedArtwork, page: OnPage): void => {
@@ -27,9 +27,7 @@ const drawPath = (document: Document, { steps, stroke, fill }: ArtPath, { x, y }
   if (stroke) {
     document.lineWidth(toPoints(stroke.width)).strokeColor(stroke.colour)
     document.lineJoin(stroke.join).lineCap(stroke.cap).miterLimit(MITER_LIMIT)
-    const [first, ...rest] = stroke.dashes.map((dash) => toPoints(dash))
-    if (first === undefined) document.undash()
-    else document.dash([first, ...rest] as unknown as number, {})
+    takeDashes(document, stroke.dashes)
   }
   const rule = fill?.rule === 'evenodd' ? 'even-odd' : 'non-zero'
   if (fill && stroke) document.fillAndStroke(fill.colour, stroke.colour, rule)

@@ -47,9 +47,13 @@ export const drawShapes = (document: Document, shapes: readonly Shape[], { x, y 
 
 const takePen = (document: Document, { width, dashes }: Pen, colour: string): void => {
   document.lineWidth(toPoints(width)).lineJoin('round').lineCap('butt').strokeColor(colour)
-  const [first, ...rest] = dashes.map((dash) => toPoints(dash))
-  if (first === undefined) document.undash()
-  else document.dash([first, ...rest] as unknown as number, {})
+  takeDashes(document, dashes)
+}
+
+/** Dash and gap lengths by turns, in mm; pdfkit takes a list, its types do not know it. */
+export const takeDashes = (document: Document, dashes: readonly number[]): void => {
+  if (dashes.length === 0) document.undash()
+  else document.dash(dashes.map((dash) => toPoints(dash)) as unknown as number, {})
 }
 
 const tracePath = (

@@ -1,6 +1,5 @@
-import { shapeExtents } from '../drawing/bounds.js'
 import type { Shape } from '../drawing/model.js'
-import type { Extents } from '../geometry/outline.js'
+import { boxesMeet, type Extents } from '../geometry/outline.js'
 import { subtract } from '../geometry/point.js'
 import type { Bookmark, Page, PlacedArtwork, PrintedBook, View } from '../paper/page.js'
 import { toPoints } from '../units/convert.js'
@@ -26,12 +25,10 @@ export const writePdf = async (book: PrintedBook): Promise<Uint8Array> => {
 export async function* pdfChunks(book: PrintedBook): AsyncGenerator<Uint8Array> {
   const document = await openDocument(book)
   const { ready, ended } = flowing(document)
-  const many = book.pages.length > 1
   // A stream of Node begins to flow in its next turn only; a single page need not wait for it.
-  if (many) await new Promise((resolve) => setTimeout(resolve))
-  const reach: Reach | undefined = many ? new Map() : undefined
+  if (book.pages.length > 1) await new Promise((resolve) => setTimeout(resolve))
   for (const page of book.pages) {
-    await addPage(document, page, reach)
+    await addPage(document, page)
     yield* ready.splice(0)
   }
   addBookmarks(document.outline, book.bookmarks)
@@ -61,10 +58,7 @@ const addBookmarks = (outline: Outline, bookmarks: readonly Bookmark[]): void =>
   }
 }
 
-/** How far each shape of a view reaches, worked out once for all its pages. */
-type Reach = Map<readonly Shape[], readonly Extents[]>
-
-const addPage = async (document: Document, page: Page, reach: Reach | undefined): Promise<void> => {
+const addPage = async (document: Document, page: Page): Promise<void> => {
   const { across, along, stretch } = page.sheet
   const size: [number, number] = [toPoints(across * stretch.x), toPoints(along * stretch.y)]
   document.addPage({ size, margin: 0 })
@@ -75,7 +69,7 @@ const addPage = async (document: Document, page: Page, reach: Reach | undefined)
   const { shapes, artwork } = page.furniture()
   await loadLettering(document, textsOf(page.views, shapes, artwork))
   for (const view of page.views) {
-    clipped(document, view.window, on, () => drawShapes(document, visible(view, reach), shifted(view, on)))
+    clipped(document, view.window, on, () => drawShapes(document, visible(view), shifted(view, on)))
   }
   drawShapes(document, shapes, on)
   for (const placed of artwork) clipped(document, placed.window, on, () => drawArtwork(document, placed, on))
@@ -100,15 +94,13 @@ const shifted = ({ shift }: View, on: OnPage): OnPage => ({
   y: (at) => on.y(at + shift.y),
 })
 
-/** What of a view can be seen on its page; on the only page of a file everything can. */
-const visible = ({ shapes, window, shift }: View, reach: Reach | undefined): readonly Shape[] => {
+/** What of a view can be seen through its window. */
+const visible = ({ shapes, reach, window, shift }: View): readonly Shape[] => {
   if (!reach) return shapes
-  const boxes = reach.get(shapes) ?? shapes.map((shape) => shapeExtents([shape]))
-  reach.set(shapes, boxes)
-  const [low, high] = [subtract(window.min, shift), subtract(window.max, shift)]
-  return shapes.filter((_, index) => {
-    const box = boxes[index]
-    return box && box.min.x <= high.x && box.max.x >= low.x && box.min.y <= high.y && box.max.y >= low.y
+  const seen = { min: subtract(window.min, shift), max: subtract(window.max, shift) }
+  return shapes.filter((shape) => {
+    const box = reach.get(shape)
+    return box !== undefined && boxesMeet(box, seen)
   })
 }
 

@@ -240,3 +240,7 @@ it('an open outline has no edge from its last corner back to the first', () => {
   expect(edges({ vertices, closed: true })).toHaveLength(3)
   expect(edges({ vertices, closed: false })).toHaveLength(2)
 })
+
+it('a full circle is two arcs, half a turn each', () => {
+  expect(circle(point(0, 0), 2).vertices).toHaveLength(2)
+})

@@ -80,6 +80,6 @@ it.each([
           .digest('hex')}  ${path}`,
     ),
   )
-  expect(inNode.length).toBeGreaterThan(10)
+  expect(inNode.length).toBeGreaterThan(15)
   expect(inBrowser).toEqual(inNode.sort())
 })
