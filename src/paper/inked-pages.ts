@@ -11,8 +11,8 @@ export interface InkedPages {
  * The fewest pages that together show all ink and hang together by whole edges, so that they can be taped; undefined
  * when that takes more than `most`.
  *
- * A page is needed when it alone shows some ink. Ink that only lies in strips which neighbours share needs one of them;
- * the choice is searched through.
+ * A page is needed when it alone shows some ink. Ink that only lies in strips which neighbours share needs one of them,
+ * and two pages that meet at a corner alone need one of the two beside it; the choice is searched through.
  */
 export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number): InkedPages | undefined => {
   const columns = x.pages
@@ -22,12 +22,11 @@ export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number):
   for (let page = 0; page < printed.length; page++) {
     if (hasInk(raster, x, y, 2 * (page % columns), 2 * Math.floor(page / columns))) printed[page] = 1
   }
-  const open = sharedByUnprinted(raster, x, y, printed)
-  const chosen = open.length > 0 ? fewestChosen(open, most - count) : []
+  const shared = sharedByUnprinted(raster, x, y, printed)
+  const chosen = fewestChosen(printed, shared, columns, most - count)
   if (chosen === undefined) return undefined
   for (const page of chosen) printed[page] = 1
-  const all = count + chosen.length + joinCorners(printed, columns)
-  return all > most ? undefined : { printed, count: all }
+  return { printed, count: count + chosen.length }
 }
 
 const hasInk = (raster: InkRaster, x: Bands, y: Bands, bandX: number, bandY: number): boolean =>
@@ -73,22 +72,40 @@ const sharedByUnprinted = (
   return open
 }
 
-/** The fewest pages of which every group holds one, at most `most`; undefined when that is not enough. */
-const fewestChosen = (groups: readonly (readonly number[])[], most: number): number[] | undefined => {
-  const [first] = groups
-  if (!first) return []
-  if (apartGroups(groups) > most) return undefined
-  let best: number[] | undefined
+/** Pages of which one must be printed. */
+type Group = readonly number[]
+
+/**
+ * The fewest pages to print besides those that are, so that every group holds one and no two meet at a corner alone; at
+ * most `most`, or undefined.
+ */
+const fewestChosen = (
+  printed: number[],
+  groups: readonly Group[],
+  columns: number,
+  most: number,
+): readonly number[] | undefined => {
+  const open = [
+    ...groups.filter((group) => !group.some((page) => printed[page] === 1)),
+    ...corners(printed, columns),
+  ]
+  const [first] = open
+  if (!first) return NONE
+  if (apartGroups(open) > most) return undefined
+  let best: readonly number[] | undefined
   for (const page of first) {
-    const left = groups.filter((group) => !group.includes(page))
-    const rest = fewestChosen(left, (best?.length ?? most + 1) - 2)
+    printed[page] = 1
+    const rest = fewestChosen(printed, groups, columns, (best?.length ?? most + 1) - 2)
+    printed[page] = 0
     if (rest) best = [page, ...rest]
   }
   return best
 }
 
+const NONE: readonly number[] = []
+
 /** How many groups, taken as they come, have no page in common: each of them needs a page of its own. */
-const apartGroups = (groups: readonly (readonly number[])[]): number => {
+const apartGroups = (groups: readonly Group[]): number => {
   const taken = new Set<number>()
   let apart = 0
   for (const group of groups) {
@@ -99,20 +116,16 @@ const apartGroups = (groups: readonly (readonly number[])[]): number => {
   return apart
 }
 
-/** Prints a page beside every two that meet only at a corner; gives how many were added. */
-const joinCorners = (printed: number[], columns: number): number => {
-  let added = 0
-  for (let page = 0; page + columns < printed.length; page++) {
-    const above = page + columns
-    const has = (at: number): boolean => printed[at] === 1
-    if (page % columns < columns - 1) added += join(printed, has(page) && has(above + 1), page + 1, above)
-    if (page % columns > 0) added += join(printed, has(page) && has(above - 1), page - 1, above)
+/** For every two printed pages that meet at a corner alone: the two beside it. */
+const corners = (printed: readonly number[], columns: number): Group[] => {
+  const found: Group[] = []
+  for (let page = 0; page + columns + 1 < printed.length; page++) {
+    if (page % columns === columns - 1) continue
+    const [right, above] = [page + 1, page + columns]
+    const rising = printed[page] === 1 && printed[above + 1] === 1
+    const falling = printed[right] === 1 && printed[above] === 1
+    if (rising && printed[right] !== 1 && printed[above] !== 1) found.push([right, above])
+    if (falling && printed[page] !== 1 && printed[above + 1] !== 1) found.push([page, above + 1])
   }
-  return added
-}
-
-const join = (printed: number[], meet: boolean, one: number, other: number): number => {
-  if (!meet || printed[one] === 1 || printed[other] === 1) return 0
-  printed[one] = 1
-  return 1
+  return found
 }
