@@ -3,11 +3,12 @@ import type { Furniture } from '../furniture/furniture-set.js'
 import type { Extents } from '../geometry/outline.js'
 import { type Point, point, scale, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
+import { cornerEdges } from './corner-edges.js'
 import { type Layout, type Place, windowCorner } from './layout.js'
 import type { Page, PlacedArtwork } from './page.js'
 import { pageMap } from './page-map.js'
-import { type SeamFurniture, seamFurniture, shapesNear } from './seam-furniture.js'
-import type { Seam } from './seams.js'
+import { cornerFurniture, type SeamFurniture, seamFurniture, shapesNear } from './seam-furniture.js'
+import type { Seam, SeamLine } from './seams.js'
 import type { Sheet } from './sheet.js'
 import { type SheetTitle, strip } from './strip.js'
 import { MAP_WIDTH } from './strip-room.js'
@@ -55,10 +56,14 @@ export const pageOf = (
   }
 }
 
-const joinedEdges = (figure: LaidFigure, place: Place, shift: Point): SeamFurniture[] =>
-  figure.seams
+const joinedEdges = (figure: LaidFigure, place: Place, shift: Point): SeamFurniture[] => [
+  ...figure.seams
     .filter(({ earlier, later }) => isSame(earlier, place) || isSame(later, place))
-    .map((seam) => seamFurniture(seam, isSame(seam.later, place), shift, nearby(figure, seam, shift)))
+    .map((seam) => seamFurniture(seam, isSame(seam.later, place), shift, nearby(figure, seam, shift))),
+  ...cornerEdges(figure.layout, place).map((edge) =>
+    cornerFurniture(edge, shift, nearby(figure, edge.line, shift)),
+  ),
+]
 
 /** The mark with its middle on the register point; what of it lies outside the window is cut off with the edge. */
 const registerMark = (at: Point, { window }: Sheet, furniture: Furniture): PlacedArtwork => {
@@ -69,7 +74,7 @@ const registerMark = (at: Point, { window }: Sheet, furniture: Furniture): Place
 const isSame = (a: Place, b: Place): boolean => a.row === b.row && a.column === b.column
 
 /** Shapes in and beside the strip of a seam, on the page. */
-const nearby = ({ reach }: LaidFigure, seam: Seam, shift: Point): Shape[] => {
+const nearby = ({ reach }: LaidFigure, seam: SeamLine, shift: Point): Shape[] => {
   const [low, high] = [Math.min(seam.edge, seam.inner), Math.max(seam.edge, seam.inner)]
   const box = seam.upright
     ? { min: point(low, seam.from), max: point(high, seam.to) }

@@ -8,8 +8,9 @@ import { hatch } from '../geometry/hatch.js'
 import { boxesMeet, type Extents } from '../geometry/outline.js'
 import { add, type Point, point } from '../geometry/point.js'
 import { mm, radians } from '../units/convert.js'
+import type { CornerEdge } from './corner-edges.js'
 import { pageName } from './page-name.js'
-import type { Seam } from './seams.js'
+import type { Seam, SeamLine } from './seams.js'
 
 /** What is drawn along one seam on one of its two pages, in page coordinates. */
 export interface SeamFurniture {
@@ -67,14 +68,27 @@ export const seamFurniture = (
   return { shapes: [edge, words, ...(trimmed ? [] : coveredStrip(seam, words, shift))], marks }
 }
 
+/** The edge of a page to trim where it meets others only at a corner. */
+export const cornerFurniture = (
+  { line: seam, on }: CornerEdge,
+  shift: Point,
+  shown: readonly Shape[],
+): SeamFurniture => ({
+  shapes: [
+    line('NOTE', along(seam, seam.from, 0, shift), along(seam, seam.to, 0, shift), 'dashed'),
+    seamWords(seam, `trim this edge too, it lies on ${on.join(' and ')}`, [INSIDE, 2 * INSIDE], shift, shown),
+  ],
+  marks: [],
+})
+
 /** The point `at` along a seam and `inward` from its edge into the strip, on the page. */
-const along = ({ upright, edge, inner }: Seam, at: number, inward: number, shift: Point): Point => {
+const along = ({ upright, edge, inner }: SeamLine, at: number, inward: number, shift: Point): Point => {
   const across = edge + Math.sign(inner - edge) * inward
   return add(upright ? point(across, at) : point(at, across), shift)
 }
 
 const seamWords = (
-  seam: Seam,
+  seam: SeamLine,
   text: string,
   inward: readonly number[],
   shift: Point,
@@ -95,7 +109,7 @@ const seamWords = (
 }
 
 /** Hatching over the strip, on both sides of its words. */
-const coveredStrip = (seam: Seam, words: Label, shift: Point): Shape[] => {
+const coveredStrip = (seam: SeamLine, words: Label, shift: Point): Shape[] => {
   const box = shapeExtents([words])
   const [before, after] = seam.upright
     ? [box.min.y - shift.y - 1, box.max.y - shift.y + 1]
