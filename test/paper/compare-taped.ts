@@ -27,7 +27,7 @@ export interface Difference {
 const SAME = 0.1
 
 /** Tapes pages by their marks and lays the drawing of the single page over them. */
-export const compareTaped = (tiled: readonly ReadPage[], single: ReadPage): Difference => {
+export const layOver = (tiled: readonly ReadPage[], single: ReadPage) => {
   const drawn = single.strokes.filter(({ clip }) => clip)
   const taped = tape(tiledPages(tiled))
   const strokes = taped.pages.flatMap((lies, index) =>
@@ -37,7 +37,12 @@ export const compareTaped = (tiled: readonly ReadPage[], single: ReadPage): Diff
       seen: seenOf(stroke, lies, taped.pages.slice(index + 1)),
     })),
   )
-  const motion = motionOnto(drawn, strokes)
+  return { drawn, taped, strokes, motion: motionOnto(drawn, strokes) }
+}
+
+/** How taped pages and the single page differ, stroke by stroke. */
+export const compareTaped = (tiled: readonly ReadPage[], single: ReadPage): Difference => {
+  const { drawn, taped, strokes, motion } = layOver(tiled, single)
   const moved = new Map(drawn.map((stroke) => [stroke, [] as Stretch[][]]))
   const displaced: number[] = []
   let left = 0
