@@ -47,13 +47,17 @@ const FIGURES: readonly { readonly name: string; readonly figure: readonly Shape
 describe('the search', () => {
   // Oracle: the same turns and offsets, each tried by comparing points with windows. The search counts ink in cells of
   // 2 mm, so it may take more pages than bare points do, never more than points that keep a cell's diagonal of white.
-  it.each(FIGURES)('takes for $name as few sheets as trying every way', ({ figure }) => {
-    const spots = figure.flatMap(spotsOn)
-    const size = paperSize('A4')
-    const found = countOf(figure)
-    expect(found).toBeGreaterThanOrEqual(searchByTrying({ points: spots, inside: -1 }, A4, size))
-    expect(found).toBeLessThanOrEqual(searchByTrying({ points: spots, inside: 2 * Math.SQRT2 }, A4, size))
-  }, 60_000)
+  it.each(FIGURES)(
+    'takes for $name as few sheets as trying every way',
+    ({ figure }) => {
+      const spots = figure.flatMap(spotsOn)
+      const size = paperSize('A4')
+      const found = countOf(figure)
+      expect(found).toBeGreaterThanOrEqual(searchByTrying({ points: spots, inside: -1 }, A4, size))
+      expect(found).toBeLessThanOrEqual(searchByTrying({ points: spots, inside: 2 * Math.SQRT2 }, A4, size))
+    },
+    60_000,
+  )
 
   it('leaves out sheets that a thin ring and a diagonal line do not touch', () => {
     const large = [ring(330)]
