@@ -34,6 +34,10 @@ const SIZES = { A4: [210, 297], Letter: [215.9, 279.4] } as const
 const pagesOf = async (star: string, paper: string): Promise<ReadPage[]> =>
   readPdf(await writePdf(drawingBook(printOf(star, paper))))
 
+const SINGLES = Promise.all(
+  STARS.map(async (star) => [star, await pagesOf(star, '{ size: single }')] as const),
+).then((read): Readonly<Record<string, ReadPage[]>> => Object.fromEntries(read))
+
 /** 32-bit readers, six decimals in the file: a hundredth of what a rule can tell. */
 const MEASURED = 0.002
 
@@ -44,7 +48,7 @@ describe.each(PRINTERS)('a printer of $across across and $along along, corrected
   ] as const)('on %s, %s: rulers, frames and the taped drawing are true', async (size, printed) => {
     const ways: boolean[] = []
     for (const star of STARS) {
-      const [single] = await pagesOf(star, '{ size: single }')
+      const [single] = (await SINGLES)[star] ?? []
       const files = await pagesOf(star, `{ size: ${size}, ${printed} }`)
       for (const file of files) {
         const sides = [file.across, file.along].sort((a, b) => a - b)
