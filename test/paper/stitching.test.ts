@@ -93,7 +93,7 @@ const expectOnlyDimensionsOff = ({ absent }: Difference, single: ReadPage): void
 
 const seen: Difference[] = []
 
-describe.each(STARS_ON_PAPER)('%s on %s', (star, paper) => {
+describe.each(STARS_ON_PAPER)('%s on %s', { timeout: 20_000 }, (star, paper) => {
   it.each(drawnOf(star))('%s: pages taped by their words and marks are the single page', async (name) => {
     const single = await singleOf(star, name)
     const found = compareTaped(await pagesOf(star, paper, name), single)
