@@ -105,8 +105,17 @@ const motionOnto = (drawn: readonly ReadStroke[], strokes: readonly OnTable[]): 
   return fits[0].motion
 }
 
-const matchOf = ({ stroke, points }: OnTable, drawn: readonly ReadStroke[], motion: Motion) =>
-  drawn.find((one) => isAlike(one, stroke) && leftOver(motion, one.points, points) < SAME)
+/** The stroke of the single page that meets it closest. */
+const matchOf = (
+  { stroke, points }: OnTable,
+  drawn: readonly ReadStroke[],
+  motion: Motion,
+): ReadStroke | undefined =>
+  drawn
+    .filter((one) => isAlike(one, stroke))
+    .map((one) => ({ one, off: leftOver(motion, one.points, points) }))
+    .filter(({ off }) => off < SAME)
+    .sort((a, b) => a.off - b.off)[0]?.one
 
 const lengthOf = ({ points, closed }: ReadStroke): number =>
   (closed ? [...points, ...points.slice(0, 1)] : points)

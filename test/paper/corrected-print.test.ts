@@ -34,43 +34,51 @@ const SIZES = { A4: [210, 297], Letter: [215.9, 279.4] } as const
 const pagesOf = async (star: string, paper: string): Promise<ReadPage[]> =>
   readPdf(await writePdf(drawingBook(printOf(star, paper))))
 
+const SINGLES = Promise.all(
+  STARS.map(async (star) => [star, await pagesOf(star, '{ size: single }')] as const),
+).then((read): Readonly<Record<string, ReadPage[]>> => Object.fromEntries(read))
+
 /** 32-bit readers, six decimals in the file: a hundredth of what a rule can tell. */
 const MEASURED = 0.002
 
-describe.each(PRINTERS)('a printer of $across across and $along along, corrected', (printer) => {
-  it.each([
-    ['A4', readMm(printer)],
-    ['Letter', readInches(printer)],
-  ] as const)('on %s, %s: rulers, frames and the taped drawing are true', async (size, printed) => {
-    const ways: boolean[] = []
-    for (const star of STARS) {
-      const [single] = await pagesOf(star, '{ size: single }')
-      const files = await pagesOf(star, `{ size: ${size}, ${printed} }`)
-      for (const file of files) {
-        const sides = [file.across, file.along].sort((a, b) => a - b)
-        expect(sides[0]).toBeCloseTo(SIZES[size][0], 3)
-        expect(sides[1]).toBeCloseTo(SIZES[size][1], 3)
-        ways.push(file.across > file.along)
-        // In the file itself the rulers are off by what the printer takes back.
-        expect(scaleMarks(file, [100, 101.6], 1 / factorsOn(file, printer).x)).toEqual([100, 101.6])
-        const page = printedBy(file, printer)
-        expect(scaleMarks(page, [50, 100, 25.4, 50.8, 101.6])).toEqual([50, 100, 25.4, 50.8, 101.6])
-        expectTrueFrame(page)
+describe.each(PRINTERS)(
+  'a printer of $across across and $along along, corrected',
+  { timeout: 20_000 },
+  (printer) => {
+    it.each([
+      ['A4', readMm(printer)],
+      ['Letter', readInches(printer)],
+    ] as const)('on %s, %s: rulers, frames and the taped drawing are true', async (size, printed) => {
+      const ways: boolean[] = []
+      for (const star of STARS) {
+        const [single] = (await SINGLES)[star] ?? []
+        const files = await pagesOf(star, `{ size: ${size}, ${printed} }`)
+        for (const file of files) {
+          const sides = [file.across, file.along].sort((a, b) => a - b)
+          expect(sides[0]).toBeCloseTo(SIZES[size][0], 3)
+          expect(sides[1]).toBeCloseTo(SIZES[size][1], 3)
+          ways.push(file.across > file.along)
+          // In the file itself the rulers are off by what the printer takes back.
+          expect(scaleMarks(file, [100, 101.6], 1 / factorsOn(file, printer).x)).toEqual([100, 101.6])
+          const page = printedBy(file, printer)
+          expect(scaleMarks(page, [50, 100, 25.4, 50.8, 101.6])).toEqual([50, 100, 25.4, 50.8, 101.6])
+          expectTrueFrame(page)
+        }
+        if (!single) throw new Error('a single file has its page')
+        const found = compareTaped(
+          files.map((file) => printedBy(file, printer)),
+          single,
+        )
+        expect(found.leftOver).toBe(0)
+        expect(found.marksApart).toBeLessThan(MEASURED)
+        expect(found.displaced).toBeLessThan(MEASURED)
+        expect(found.missing).toBeLessThan(MEASURED)
+        expect(found.doubled).toBeLessThan(MEASURED)
       }
-      if (!single) throw new Error('a single file has its page')
-      const found = compareTaped(
-        files.map((file) => printedBy(file, printer)),
-        single,
-      )
-      expect(found.leftOver).toBe(0)
-      expect(found.marksApart).toBeLessThan(MEASURED)
-      expect(found.displaced).toBeLessThan(MEASURED)
-      expect(found.missing).toBeLessThan(MEASURED)
-      expect(found.doubled).toBeLessThan(MEASURED)
-    }
-    if (size === 'A4') expect(new Set(ways)).toEqual(new Set([true, false]))
-  })
-})
+      if (size === 'A4') expect(new Set(ways)).toEqual(new Set([true, false]))
+    })
+  },
+)
 
 /** `Frame 190.0 × 251.0 mm`, to be measured both ways; it is written to a tenth. */
 const expectTrueFrame = (page: ReadPage): void => {

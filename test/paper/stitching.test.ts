@@ -22,7 +22,7 @@ const STARS_ON_PAPER = [
   ['points: 5, tip-angle: 45, across: 400, backing: { shape: star, inset: 6 }', '{ size: A4 }'],
   ['regular: 5/2, radius: 300, backing: { shape: star, inset: 5 }', '{ size: A4, margin: 25, overlap: 5 }'],
   ['regular: 6/2, across: 330, backing: { shape: polygon, inset: 6 }', '{ size: A3, overlap: 30 }'],
-  ['points: 7, tip-angle: 60, radius: 400, backing: { shape: disc, inset: 5 }', '{ size: A4 }'],
+  ['points: 7, tip-angle: 60, radius: 330, backing: { shape: disc, inset: 5 }', '{ size: A4 }'],
   [
     'regular: 8/3, height: 500, backing: { shape: disc, inset: 6 }',
     '{ size: Letter, margin: 3, overlap: 5 }',
@@ -30,7 +30,7 @@ const STARS_ON_PAPER = [
   ['points: 9, tip-angle: 110, radius: 160, backing: { shape: star, inset: 5 }', '{ size: A4 }'],
   ['points: 10, tip-angle: 70, across: 280, backing: { shape: polygon, inset: 8 }', '{ size: Letter }'],
   [
-    'points: 11, tip-angle: 40, radius: 350, backing: { shape: star, inset: 3 }',
+    'points: 11, tip-angle: 40, radius: 320, backing: { shape: star, inset: 3 }',
     '{ roll: 610, longest: 400 }',
   ],
   [
@@ -46,10 +46,10 @@ const STARS_ON_PAPER = [
     'points: 15, tip-angle: 90, across: 250, backing: { shape: disc, inset: 10 }',
     '{ size: Letter, margin: 25 }',
   ],
-  ['points: 16, tip-angle: 60, radius: 420, backing: { shape: star, inset: 5 }', '{ size: A3 }'],
+  ['points: 16, tip-angle: 60, radius: 350, backing: { shape: star, inset: 5 }', '{ size: A3 }'],
   ['points: 17, tip-angle: 120, across: 350, backing: { shape: polygon, inset: 5 }', '{ size: A4 }'],
   [
-    'points: 18, tip-angle: 80, radius: 700, backing: { shape: star, inset: 8 }',
+    'points: 18, tip-angle: 80, radius: 480, backing: { shape: star, inset: 8 }',
     '{ roll: 610, longest: 600 }',
   ],
   ['points: 19, tip-angle: 50, across: 310, backing: { shape: star, inset: 3 }', '{ size: Letter }'],
@@ -69,7 +69,11 @@ const STARS_ON_PAPER = [
   ['points: 24, tip-angle: 90, radius: 260, backing: { shape: star, inset: 5 }', '{ size: A4, overlap: 5 }'],
 ] as const
 
-const DRAWN: readonly DrawingName[] = ['star-mat', 'backing', 'arm-pattern']
+/** The mat of every star; of every second one the backing too, of the others the arm pattern. */
+const drawnOf = (star: string): readonly DrawingName[] =>
+  STARS_ON_PAPER.findIndex(([one]) => one === star) % 2 === 0
+    ? ['star-mat', 'backing']
+    : ['star-mat', 'arm-pattern']
 
 const pagesOf = async (star: string, paper: string, name: DrawingName): Promise<ReadPage[]> =>
   readPdf(await writePdf(drawingBook(printOf(star, paper, name))))
@@ -89,8 +93,8 @@ const expectOnlyDimensionsOff = ({ absent }: Difference, single: ReadPage): void
 
 const seen: Difference[] = []
 
-describe.each(STARS_ON_PAPER)('%s on %s', (star, paper) => {
-  it.each(DRAWN)('%s: pages taped by their words and marks are the single page', async (name) => {
+describe.each(STARS_ON_PAPER)('%s on %s', { timeout: 20_000 }, (star, paper) => {
+  it.each(drawnOf(star))('%s: pages taped by their words and marks are the single page', async (name) => {
     const single = await singleOf(star, name)
     const found = compareTaped(await pagesOf(star, paper, name), single)
     seen.push(found)

@@ -1,3 +1,4 @@
+import type { Extents } from '../../src/geometry/outline.js'
 import type { Point } from '../../src/geometry/point.js'
 import type { ReadStroke } from '../read-back/read-pdf.js'
 import type { Join, TiledPage } from '../read-back/read-seams.js'
@@ -76,13 +77,14 @@ export type Stretch = readonly [number, number]
  */
 export const seenOf = (stroke: ReadStroke, lies: TapedPage, later: readonly TapedPage[]): Stretch[] => {
   const points = stroke.closed ? [...stroke.points, ...stroke.points.slice(0, 1)] : stroke.points
-  const covers = later.map(({ page, onTable }) => ({ paper: page.paper, toPage: back(onTable) }))
+  const covers = later.map(({ page, onTable }) => ({ paper: inset(page.paper), toPage: back(onTable) }))
+  const frame = inset(lies.page.frame)
   const found: Stretch[] = []
   let start = 0
   points.slice(1).forEach((to, index) => {
     const from = points[index] ?? to
     const length = Math.hypot(to.x - from.x, to.y - from.y)
-    const shown = within(from, to, lies.page.frame)
+    const shown = within(from, to, frame)
     let seen: Stretch[] = shown ? [shown] : []
     const [a, b] = onTable(lies.onTable, [from, to])
     for (const { paper, toPage } of covers) {
@@ -95,6 +97,14 @@ export const seenOf = (stroke: ReadStroke, lies: TapedPage, later: readonly Tape
   })
   return found
 }
+
+/** A line that runs along an edge is taken to be on the page below, whichever way 32-bit readers round it. */
+const EDGE = 0.0005
+
+const inset = ({ min, max }: Extents): Extents => ({
+  min: { x: min.x + EDGE, y: min.y + EDGE },
+  max: { x: max.x - EDGE, y: max.y - EDGE },
+})
 
 /** The shares of a straight line between which it runs in a box (Liang and Barsky). */
 const within = (from: Point, to: Point, { min, max }: { min: Point; max: Point }): Stretch | undefined => {

@@ -28,9 +28,9 @@ export interface Join {
 /** How closely lines of one page must meet each other, in mm: ten times what 32-bit readers lose. */
 const MEETS = 0.002
 
-/** Pages that show some of the drawing; a page of nothing but notes has neither strokes nor joins. */
+/** Pages of the drawing, those that only hold others together included; a page of nothing but notes is none. */
 export const tiledPages = (pages: readonly ReadPage[]): TiledPage[] =>
-  pages.map(tiledPage).filter(({ figure }) => figure.length > 0)
+  pages.map(tiledPage).filter(({ figure, joins }) => figure.length > 0 || joins.length > 0)
 
 const tiledPage = (page: ReadPage): TiledPage => {
   const frame = frameOf(page)
