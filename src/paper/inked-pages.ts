@@ -11,8 +11,9 @@ export interface InkedPages {
  * The fewest pages that together show all ink and hang together by whole edges, so that they can be taped; undefined
  * when that takes more than `most`.
  *
- * A page is needed when it alone shows some ink. Ink that only lies in strips which neighbours share needs one of them,
- * and two pages that meet at a corner alone need one of the two beside it; the choice is searched through.
+ * A page is needed when it alone shows some ink. Ink that only lies in strips which neighbours share needs one of them;
+ * the choice is searched through. A cell on the edge of such a strip counts for the page beside it. Pages that
+ * still stand apart are joined afterwards, group by group, the shortest way, which may take a page more than the best.
  */
 export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number): InkedPages | undefined => {
   const columns = x.pages
@@ -22,11 +23,12 @@ export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number):
   for (let page = 0; page < printed.length; page++) {
     if (hasInk(raster, x, y, 2 * (page % columns), 2 * Math.floor(page / columns))) printed[page] = 1
   }
-  const shared = sharedByUnprinted(raster, x, y, printed)
-  const chosen = fewestChosen(printed, shared, columns, most - count)
+  const open = sharedByUnprinted(raster, x, y, printed)
+  const chosen = open.length > 0 ? fewestChosen(open, most - count) : []
   if (chosen === undefined) return undefined
   for (const page of chosen) printed[page] = 1
-  return { printed, count: count + chosen.length }
+  const all = count + chosen.length + joinGroups(printed, columns)
+  return all > most ? undefined : { printed, count: all }
 }
 
 const hasInk = (raster: InkRaster, x: Bands, y: Bands, bandX: number, bandY: number): boolean =>
@@ -72,40 +74,22 @@ const sharedByUnprinted = (
   return open
 }
 
-/** Pages of which one must be printed. */
-type Group = readonly number[]
-
-/**
- * The fewest pages to print besides those that are, so that every group holds one and no two meet at a corner alone; at
- * most `most`, or undefined.
- */
-const fewestChosen = (
-  printed: number[],
-  groups: readonly Group[],
-  columns: number,
-  most: number,
-): readonly number[] | undefined => {
-  const open = [
-    ...groups.filter((group) => !group.some((page) => printed[page] === 1)),
-    ...corners(printed, columns),
-  ]
-  const [first] = open
-  if (!first) return NONE
-  if (apartGroups(open) > most) return undefined
-  let best: readonly number[] | undefined
+/** The fewest pages of which every group holds one, at most `most`; undefined when that is not enough. */
+const fewestChosen = (groups: readonly (readonly number[])[], most: number): number[] | undefined => {
+  const [first] = groups
+  if (!first) return []
+  if (apartGroups(groups) > most) return undefined
+  let best: number[] | undefined
   for (const page of first) {
-    printed[page] = 1
-    const rest = fewestChosen(printed, groups, columns, (best?.length ?? most + 1) - 2)
-    printed[page] = 0
+    const left = groups.filter((group) => !group.includes(page))
+    const rest = fewestChosen(left, (best?.length ?? most + 1) - 2)
     if (rest) best = [page, ...rest]
   }
   return best
 }
 
-const NONE: readonly number[] = []
-
 /** How many groups, taken as they come, have no page in common: each of them needs a page of its own. */
-const apartGroups = (groups: readonly Group[]): number => {
+const apartGroups = (groups: readonly (readonly number[])[]): number => {
   const taken = new Set<number>()
   let apart = 0
   for (const group of groups) {
@@ -116,16 +100,47 @@ const apartGroups = (groups: readonly Group[]): number => {
   return apart
 }
 
-/** For every two printed pages that meet at a corner alone: the two beside it. */
-const corners = (printed: readonly number[], columns: number): Group[] => {
-  const found: Group[] = []
-  for (let page = 0; page + columns + 1 < printed.length; page++) {
-    if (page % columns === columns - 1) continue
-    const [right, above] = [page + 1, page + columns]
-    const rising = printed[page] === 1 && printed[above + 1] === 1
-    const falling = printed[right] === 1 && printed[above] === 1
-    if (rising && printed[right] !== 1 && printed[above] !== 1) found.push([right, above])
-    if (falling && printed[page] !== 1 && printed[above + 1] !== 1) found.push([page, above + 1])
-  }
-  return found
+/** Prints pages between groups of printed pages that share no edge, the shortest way; gives how many were added. */
+const joinGroups = (printed: number[], columns: number): number => {
+  const way = wayBetweenGroups(printed, columns)
+  if (!way) return 0
+  for (const page of way) printed[page] = 1
+  return way.length + joinGroups(printed, columns)
 }
+
+/** The unprinted pages between the first printed page's group and the nearest other; undefined when all hang together. */
+const wayBetweenGroups = (printed: readonly number[], columns: number): readonly number[] | undefined => {
+  const first = printed.indexOf(1)
+  const cameFrom = new Map([[first, first]])
+  const group = [first]
+  for (const page of group) {
+    for (const next of pagesBeside(page, columns, printed.length)) {
+      if (printed[next] !== 1 || cameFrom.has(next)) continue
+      cameFrom.set(next, next)
+      group.push(next)
+    }
+  }
+  if (printed.every((isPrinted, page) => isPrinted !== 1 || cameFrom.has(page))) return undefined
+  const reached = [...group]
+  for (const page of reached) {
+    for (const next of pagesBeside(page, columns, printed.length)) {
+      if (cameFrom.has(next)) continue
+      cameFrom.set(next, page)
+      if (printed[next] === 1) return wayBack(cameFrom, page)
+      reached.push(next)
+    }
+  }
+  throw new RangeError('a grid hangs together')
+}
+
+const wayBack = (cameFrom: ReadonlyMap<number, number>, page: number): readonly number[] => {
+  const before = cameFrom.get(page) ?? page
+  return before === page ? [] : [page, ...wayBack(cameFrom, before)]
+}
+
+const pagesBeside = (page: number, columns: number, count: number): readonly number[] => [
+  ...(page % columns > 0 ? [page - 1] : []),
+  ...(page % columns < columns - 1 ? [page + 1] : []),
+  ...(page >= columns ? [page - columns] : []),
+  ...(page + columns < count ? [page + columns] : []),
+]

@@ -1,152 +1,185 @@
 import { describe, expect, it } from 'vitest'
+import { shapeExtents } from '../../src/drawing/bounds.js'
 import type { Shape } from '../../src/drawing/model.js'
-import { path } from '../../src/drawing/shapes.js'
+import { movedShape, turnedShapes } from '../../src/drawing/moved.js'
+import { chain, path, ring } from '../../src/drawing/shapes.js'
+import { type Side, shapeSides } from '../../src/drawing/sides.js'
 import { closedOutline, type Outline } from '../../src/geometry/outline.js'
-import { type Point, point } from '../../src/geometry/point.js'
-import type { Paper } from '../../src/order/order.js'
-import { fewestPages, plainCount } from '../../src/paper/fewest-pages.js'
-import { inkExtents, inkOf } from '../../src/paper/ink.js'
-import { type Layout, printedPlaces } from '../../src/paper/layout.js'
-import { paperSize } from '../../src/tables/paper.js'
-import { mm } from '../../src/units/convert.js'
-import { searchByTrying } from './search-by-trying.js'
-import { spotsOn } from './shown.js'
+import { point } from '../../src/geometry/point.js'
+import { fewestPages, plainCount, sheetsFor } from '../../src/paper/fewest-pages.js'
+import { type Layout, printedPlaces, windowCorner } from '../../src/paper/layout.js'
+import { windowSize } from '../../src/paper/sheet.js'
+import { radians } from '../../src/units/convert.js'
+import { planOf } from '../orders.js'
+import { leastPages } from './least-pages.js'
+import { inside, spotsOn } from './shown.js'
 
-const A4: Paper = { sheet: { size: 'A4' }, margin: mm(10), overlap: mm(10) }
+/** White kept at every edge of a window, in mm. */
+const WHITE = 1
 
-const open = (...corners: readonly (readonly [number, number])[]): Shape =>
-  path('PATTERN', { vertices: corners.map(([x, y]) => point(x, y)), closed: false })
-const box = (left: number, low: number, right: number, top: number): Outline =>
-  closedOutline([point(left, low), point(right, low), point(right, top), point(left, top)])
-const ring = (radius: number, corners = 24): Shape =>
-  path(
-    'PATTERN',
-    closedOutline(
-      Array.from({ length: corners }, (_, index) => {
-        const angle = (2 * Math.PI * index) / corners
-        return point(radius * Math.cos(angle), radius * Math.sin(angle))
-      }),
-    ),
-  )
+const paperOf = (paper: string) =>
+  planOf(`stars: [{ points: 5, tip-angle: 45, across: 200 }]\nshop: { paper: ${paper} }`).order.shop.paper
 
-const countOf = (figure: readonly Shape[], paper = A4, pieces: readonly Outline[] = []): number => {
-  const layout = fewestPages(figure, pieces, paper)
+const laidOn = (paper: string, figure: readonly Shape[], pieces: readonly Outline[] = []): Layout => {
+  const layout = fewestPages(figure, pieces, paperOf(paper))
   if (!layout) throw new Error('every figure finds its pages')
-  return printedPlaces(layout).length
+  return layout
 }
 
-const FIGURES: readonly { readonly name: string; readonly figure: readonly Shape[] }[] = [
-  { name: 'a diagonal line', figure: [open([0, 0], [420, 390])] },
-  { name: 'an angle', figure: [open([0, 380], [0, 0], [400, 0])] },
-  { name: 'a ring', figure: [ring(210)] },
-  { name: 'two strokes far apart', figure: [open([0, 0], [120, 20]), open([300, 330], [420, 300])] },
-  { name: 'a triangle', figure: [ring(260, 3)] },
-  { name: 'a box a little larger than a sheet', figure: [path('PATTERN', box(0, 0, 205, 262))] },
-]
+const countOf = (layout: Layout): number => printedPlaces(layout).length
 
-describe('the search', () => {
-  // Oracle: the same turns and offsets, each tried by comparing points with windows. The search counts ink in cells of
-  // 2 mm, so it may take more pages than bare points do, never more than points that keep a cell's diagonal of white.
-  it.each(FIGURES)(
-    'takes for $name as few sheets as trying every way',
-    ({ figure }) => {
-      const spots = figure.flatMap(spotsOn)
-      const size = paperSize('A4')
-      const found = countOf(figure)
-      expect(found).toBeGreaterThanOrEqual(searchByTrying({ points: spots, inside: -1 }, A4, size))
-      expect(found).toBeLessThanOrEqual(searchByTrying({ points: spots, inside: 2 * Math.SQRT2 }, A4, size))
-    },
-    60_000,
+const turnedBy = (figure: readonly Shape[], degrees: number): readonly Shape[] =>
+  turnedShapes(figure, radians((degrees * Math.PI) / 180))
+
+/** Windows of the printed pages, over the turned figure. */
+const windowsOf = (layout: Layout) =>
+  printedPlaces(layout).map((place) => {
+    const min = windowCorner(layout, place)
+    const { across, along } = windowSize(layout.sheet)
+    return { min, max: point(min.x + across, min.y + along) }
+  })
+
+const polygon = (...corners: [number, number][]): Shape =>
+  path('PATTERN', closedOutline(corners.map(([x, y]) => point(x, y))))
+
+const stroke = (...corners: [number, number][]): Shape =>
+  chain(
+    'PATTERN',
+    corners.map(([x, y]) => point(x, y)),
   )
 
-  it('leaves out sheets that a thin ring and a diagonal line do not touch', () => {
-    const large = [ring(330)]
-    expect(countOf(large)).toBeLessThan(plainCount(inkExtents(inkOf(large)), A4))
-    const line = [open([0, 0], [600, 600])]
-    expect(countOf(line)).toBeLessThan(plainCount(inkExtents(inkOf(line)), A4))
-  })
+const FIGURES: Readonly<Record<string, readonly Shape[]>> = {
+  'a long stroke': [stroke([0, 0], [420, 130])],
+  'a triangle': [polygon([0, 0], [390, 0], [150, 260])],
+  'a corner': [stroke([0, 330], [0, 0], [330, 0])],
+  'a square': [polygon([0, 0], [260, 0], [260, 260], [0, 260])],
+  'a zigzag': [stroke([0, 0], [160, 300], [200, 20], [360, 240])],
+}
 
-  it.each(FIGURES)('never takes more sheets for $name than the plain rectangle of them', ({ figure }) => {
-    expect(countOf(figure)).toBeLessThanOrEqual(plainCount(inkExtents(inkOf(figure)), A4))
-  })
-
-  it.each(FIGURES)(
-    'prints of $name only sheets with ink, and no two that meet at a corner alone',
-    ({ figure }) => {
-      const layout = fewestPages(figure, [], A4)
-      if (!layout) throw new Error('every figure finds its pages')
-      const printed = (row: number, column: number): boolean =>
-        layout.printed[row * layout.columns + column] === true && column >= 0 && column < layout.columns
-      for (const { row, column } of printedPlaces(layout)) {
-        for (const side of [-1, 1]) {
-          if (printed(row + 1, column + side))
-            expect(printed(row, column + side) || printed(row + 1, column)).toBe(true)
+/**
+ * Is there a way over the search's turns (2 degrees) and offsets (5 mm, and the even one) that takes `most` pages or
+ * fewer? Found with exact strokes and every set of pages.
+ */
+const someWayTakes = (most: number, figure: readonly Shape[], paper: string): boolean => {
+  const { overlap, ...rest } = paperOf(paper)
+  for (let degrees = 0; degrees < 180; degrees += 2) {
+    const turned = turnedBy(figure, degrees)
+    const strokes: readonly Side[] = turned.flatMap(shapeSides)
+    const { min, max } = shapeExtents(turned)
+    for (const sheet of sheetsFor({ overlap, ...rest }, { min, max })) {
+      const { across, along } = windowSize(sheet)
+      const window = point(across - 2 * WHITE, along - 2 * WHITE)
+      const pitch = point(across - overlap, along - overlap)
+      for (const x of starts(max.x - min.x, window.x, pitch.x)) {
+        for (const y of starts(max.y - min.y, window.y, pitch.y)) {
+          const columns = pagesFrom(x, max.x - min.x, window.x, pitch.x)
+          const rows = pagesFrom(y, max.y - min.y, window.y, pitch.y)
+          // Fewer cannot reach from the first to the last column and row.
+          if (columns + rows - 1 > most) continue
+          const grid = { corner: point(min.x + x, min.y + y), columns, rows, window, pitch }
+          if (leastPages(strokes, grid, most) <= most) return true
         }
       }
-      expect(inked(layout, figure)).toBe(true)
+    }
+  }
+  return false
+}
+
+const pagesFrom = (start: number, length: number, window: number, pitch: number): number => {
+  let pages = 1
+  while (start + (pages - 1) * pitch + window < length - 1e-6) pages++
+  return pages
+}
+
+const starts = (length: number, window: number, pitch: number): number[] => {
+  const pages = pagesFrom(0, length, window, pitch)
+  const even = -((pages - 1) * pitch + window - length) / 2
+  return pages === 1
+    ? [even]
+    : [even, ...Array.from({ length: Math.ceil(pitch / 5) }, (_, step) => -5 * step)]
+}
+
+describe.each(Object.entries(FIGURES))('%s', (_, figure) => {
+  it.each(['{ size: A4 }', '{ size: Letter, overlap: 15, margin: 6 }'])(
+    'on %s takes the fewest pages',
+    (paper) => {
+      const count = countOf(laidOn(paper, figure))
+      expect(count).toBeGreaterThan(1)
+      expect(someWayTakes(count, figure, paper)).toBe(true)
+      expect(someWayTakes(count - 1, figure, paper)).toBe(false)
+    },
+  )
+
+  it.each(['{ size: A4 }', '{ size: A4, margin: 25, overlap: 5 }', '{ roll: 297, longest: 300 }'])(
+    'on %s is shown whole with white around it, on pages that all carry ink, never more than the plain grid',
+    (paper) => {
+      const layout = laidOn(paper, figure)
+      const windows = windowsOf(layout)
+      const spots = turnedBy(figure, layout.angle).flatMap(spotsOn)
+      const lost = spots.filter((spot) => !windows.some((window) => inside(spot, window, WHITE - 1e-6)))
+      expect(lost).toEqual([])
+      expect(windows.filter((window) => !spots.some((spot) => inside(spot, window)))).toEqual([])
+      expect(windows.length).toBeLessThanOrEqual(plainCount(shapeExtents(figure), paperOf(paper)))
     },
   )
 })
 
-/** Does every printed sheet show ink, or join two that would meet at a corner alone? */
-const inked = (layout: Layout, figure: readonly Shape[]): boolean => {
-  const angle = (layout.angle * Math.PI) / 180
-  const spots = figure.flatMap(spotsOn).map(
-    ({ x, y }): Point => ({
-      x: x * Math.cos(angle) - y * Math.sin(angle),
-      y: x * Math.sin(angle) + y * Math.cos(angle),
-    }),
-  )
-  const { min, max } = layout.sheet.window
-  const [across, along] = [max.x - min.x, max.y - min.y]
-  return printedPlaces(layout).every(({ row, column }) => {
-    const left = layout.origin.x + column * (across - layout.overlap)
-    const low = layout.origin.y + (layout.rows - 1 - row) * (along - layout.overlap)
-    const shows = spots.some(({ x, y }) => x >= left && x <= left + across && y >= low && y <= low + along)
-    return shows || joinsCorners(layout, row, column)
+describe('pages without ink', () => {
+  it('inside a thin ring are left out', () => {
+    const layout = laidOn('{ size: A4 }', [ring('PATTERN', point(0, 0), 420)])
+    expect(countOf(layout)).toBeLessThan(layout.columns * layout.rows)
+    expect(windowsOf(layout).some((window) => inside(point(0, 0), window))).toBe(false)
   })
-}
 
-const joinsCorners = ({ columns, printed }: Layout, row: number, column: number): boolean => {
-  const has = (r: number, c: number): boolean => c >= 0 && c < columns && printed[r * columns + c] === true
-  return [-1, 1].some((up) => [-1, 1].some((side) => has(row + up, column) && has(row, column + side)))
-}
+  it('between the legs of a corner are left out', () => {
+    const layout = laidOn('{ size: A4 }', [stroke([0, 700], [0, 0], [700, 0])])
+    expect(countOf(layout)).toBeLessThan(layout.columns * layout.rows)
+  })
+})
 
-describe('of as many sheets', () => {
-  // By hand: 2 sheets of A4 on their sides, or upright beside each other, hold a frame of 360 mm by 240 mm; it is one
-  // stroke round the edge, so the grid may lie anywhere in it. A block 100 mm wide in its middle is cut in two by a
-  // grid that lies evenly; shifted by 50 mm or more the seam passes beside it.
-  const frame = path('PATTERN', box(0, 0, 300, 240))
-  const across = (layout: Layout): number => {
-    const { min, max } = layout.sheet.window
-    return layout.origin.x + (max.x - min.x) - layout.overlap
+describe('ties', () => {
+  // Two squares of 120 mm, 60 mm apart, joined by a bar: 300 mm, too long for a page, so one seam there must be. It
+  // finds room between them, where it cuts no piece; it need not go through either.
+  const square = (x: number): Outline =>
+    closedOutline([point(x, 0), point(x + 120, 0), point(x + 120, 120), point(x, 120)])
+  const pieces = [square(0), square(180)]
+  const figure = [...pieces.map((piece) => path('PATTERN', piece)), stroke([120, 60], [180, 60])]
+
+  const seamsThrough = (layout: Layout): number => {
+    const turned = pieces.map((piece) => turnedBy([path('PATTERN', piece)], layout.angle).flatMap(spotsOn))
+    const windows = windowsOf(layout)
+    // A piece that no seam cuts lies in a single page, and its trimmed neighbours do not reach into it.
+    return turned.filter((spots) => !windows.some((window) => spots.every((spot) => inside(spot, window))))
+      .length
   }
 
-  it('those whose seam passes beside a piece are taken', () => {
-    const layout = fewestPages([frame], [box(120, 40, 180, 200)], A4)
-    if (!layout) throw new Error('it finds its pages')
-    expect([printedPlaces(layout).length, layout.angle]).toEqual([2, 0])
-    // The trimmed edge of the right sheet, where the seam is seen, keeps clear of 120 to 180.
-    expect(across(layout) <= 120 || across(layout) >= 180).toBe(true)
-  })
-
-  it('without pieces the grid lies evenly around the figure', () => {
-    const layout = fewestPages([frame], [], A4)
-    if (!layout) throw new Error('it finds its pages')
-    const { min, max } = layout.sheet.window
-    const whole = 2 * (max.x - min.x) - layout.overlap
-    expect(layout.origin.x + whole / 2).toBeCloseTo(150, 6)
+  it('go to the way that cuts no piece', () => {
+    const layout = laidOn('{ size: A4, margin: 25 }', figure, pieces)
+    expect(countOf(layout)).toBe(2)
+    expect(seamsThrough(layout)).toBe(0)
   })
 })
 
 describe('a roll', () => {
-  it('is turned so that the least paper is used', () => {
-    const roll: Paper = { sheet: { roll: mm(610), longest: mm(5000) }, margin: mm(10), overlap: mm(10) }
-    const layout = fewestPages([path('PATTERN', box(0, 0, 900, 300))], [], roll)
-    // Lying across it the box would not fit; along it 900 mm are needed, slanted more.
-    expect(layout?.printed).toHaveLength(1)
-    const upright = fewestPages([path('PATTERN', box(0, 0, 560, 300))], [], roll)
-    expect(upright?.angle).toBe(0)
-    expect(upright?.sheet.along).toBeLessThan(300 + 80)
+  const bar: readonly Shape[] = [polygon([0, 0], [900, 0], [900, 100], [0, 100])]
+
+  it('is cut to the shortest length: a bar across it rather than along it', () => {
+    const layout = laidOn('{ roll: 1000 }', bar)
+    expect(countOf(layout)).toBe(1)
+    expect(Math.abs(layout.angle)).toBe(0)
+    expect(windowSize(layout.sheet).along).toBeCloseTo(100 + 2 * WHITE, 6)
   })
+
+  it('that is given standing is laid across it too', () => {
+    const layout = laidOn('{ roll: 1000 }', turnedBy(bar, 90))
+    expect(Math.abs(layout.angle)).toBe(90)
+    expect(windowSize(layout.sheet).along).toBeCloseTo(100 + 2 * WHITE, 6)
+  })
+})
+
+it('the search does not depend on where the figure lies', () => {
+  const figure = FIGURES['a triangle'] ?? []
+  const away = figure.map((shape) => movedShape(shape, point(-3210.4, 987.6)) as Shape)
+  const [here, there] = [laidOn('{ size: A4 }', figure), laidOn('{ size: A4 }', away)]
+  expect([there.angle, countOf(there)]).toEqual([here.angle, countOf(here)])
 })
