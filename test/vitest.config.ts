@@ -3,5 +3,5 @@ import { bundledFiles } from './bundled-files.js'
 
 export default defineConfig({
   plugins: [bundledFiles],
-  test: { include: ['test/**/*.test.ts'], root: '.' },
+  test: { include: ['test/**/*.test.ts'], root: '.', testTimeout: 120_000, hookTimeout: 120_000 },
 })

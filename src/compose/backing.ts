@@ -1,5 +1,4 @@
 import { labelBox } from '../drawing/bounds.js'
-import { notedDrawing } from '../drawing/drawing.js'
 import { reach, TAIL, wrapText } from '../drawing/lettering.js'
 import type { Drawing, Label, Shape } from '../drawing/model.js'
 import { cross, label, path } from '../drawing/shapes.js'
@@ -35,20 +34,24 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
     `drawn in mm, inset ${showLength(plate.inset, order.lengths)}`,
     'true size, no kerf allowance',
   ]
-  const figure: Shape[] = [
-    path('CUT-OUTSIDE', plate.outline),
-    ...cross('GUIDE', point(0, 0), CROSS),
-    ...noteInside(`${plan.order.name}: backing`, lines, insetLimit(plan.star, plate.shape) - plate.inset),
-  ]
-  return notedDrawing({
+  const title = `${plan.order.name}: backing`
+  const plain: Shape[] = [path('CUT-OUTSIDE', plate.outline), ...cross('GUIDE', point(0, 0), CROSS)]
+  const up = label('UP', point(0, CROSS + WHITE + TAIL * UP), { height: UP, anchor: 'middle' })
+  return {
     kind: 'backing',
-    title: `${plan.order.name}: backing`,
+    title,
     trueSize,
-    figure,
-    asides: [],
+    shapes: [...plain, ...noteInside(title, lines, insetLimit(plan.star, plate.shape) - plate.inset)],
+    // On paper the note goes where no seam runs through it.
+    figure: [...plain, up],
+    notes: { title, lines },
+    asides: [up],
     pieces: [plate.outline],
-  })
+  }
 }
+
+/** Height of the word on paper that says which tip is the top one. */
+const UP = mm(3.5)
 
 /** From line to line where accents would meet tails otherwise. */
 const tallSpacing = (text: string): number => reach(text).above + reach(text).below + 0.2

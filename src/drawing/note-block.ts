@@ -18,8 +18,8 @@ const ON_ITS_SIDE = 240
 export const noteWidth = (figure: Extents): Mm =>
   mm(figure.max.x - figure.min.x > UPRIGHT + 20 ? ON_ITS_SIDE : UPRIGHT)
 
-/** A title and lines of text, set downwards from the top left corner and wrapped to the width. */
-export const noteBlock = (notes: Notes, { x, y }: Point, width: Mm): Label[] => {
+/** A title and lines of text, `lettering` high, set downwards from the top left corner and wrapped to the width. */
+export const noteBlock = (notes: Notes, { x, y }: Point, width: Mm, lettering: Mm = SMALL): Label[] => {
   const { title } = notes
   const large =
     [LARGE, MEDIUM, SMALL].find((height) =>
@@ -27,7 +27,9 @@ export const noteBlock = (notes: Notes, { x, y }: Point, width: Mm): Label[] => 
     ) ?? SMALL
   const rows = [
     ...wrapText(title, large, width).map((text) => ({ text, height: large })),
-    ...notes.lines.flatMap((note) => wrapText(note, SMALL, width).map((text) => ({ text, height: SMALL }))),
+    ...notes.lines.flatMap((note) =>
+      wrapText(note, lettering, width).map((text) => ({ text, height: lettering })),
+    ),
   ]
   let baseline: number = y
   return rows.map(({ text, height }, row) => {

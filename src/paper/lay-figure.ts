@@ -10,7 +10,7 @@ import { type Layout, printedPlaces } from './layout.js'
 import { middleOf, onePage } from './one-page.js'
 import { PADDING } from './padding.js'
 import { type LaidFigure, outlinesOf } from './page-of.js'
-import { placeNotes, setNotes } from './place-notes.js'
+import { NOTE_HEIGHTS, placeNotes, type SetNotes, setNotes } from './place-notes.js'
 import { roomBetweenSeams, type Seam, seamsOf } from './seams.js'
 import { sheetAround } from './sheet.js'
 
@@ -25,23 +25,47 @@ export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   if ('single' in paper.sheet) return { figure: laidFigure(drawing.shapes, singlePage(drawing, paper), []) }
   const { notes } = drawing
   const { figure, layout } = onFewestPages(drawing, paper)
-  const blocks = notes ? setNotes(notes) : []
-  if (notes && layout.printed.length === 1) {
-    // On its side a long figure may leave a column for the notes.
-    for (const angle of [layout.angle, degrees(layout.angle + 90)]) {
-      const { shapes, raster, extents } = turnedFigure(figure, angle)
-      const noted = onePage({ ...layout, angle }, extents, blocks, raster, paper)
-      if (noted) return { figure: laidFigure([...shapes, ...noted.notes], noted.layout, []) }
-    }
+  const bare = betweenSeams(figure, layout)
+  if (!notes) return { figure: bare.laid([]) }
+  for (const height of NOTE_HEIGHTS) {
+    const blocks = setNotes(notes, height)
+    const noted = layout.printed.length === 1 && besideOnePage(figure, layout, blocks, paper)
+    if (noted) return { figure: noted }
+    const placed = bare.place(blocks)
+    if (placed) return { figure: bare.laid(placed) }
   }
+  return { figure: bare.laid([]), notesApart: notes }
+}
+
+/** Figure and notes on one sheet: on its side a long figure may leave a column for the notes. */
+const besideOnePage = (
+  figure: readonly Shape[],
+  layout: Layout,
+  blocks: readonly SetNotes[],
+  paper: Paper,
+): LaidFigure | undefined => {
+  for (const angle of [layout.angle, degrees(layout.angle + 90)]) {
+    const { shapes, raster, extents } = turnedFigure(figure, angle)
+    const noted = onePage({ ...layout, angle }, extents, blocks, raster, paper)
+    if (noted) return laidFigure([...shapes, ...noted.notes], noted.layout, [])
+  }
+  return undefined
+}
+
+/** The figure on the pages it has, and the room that is left on each between its seams. */
+const betweenSeams = (figure: readonly Shape[], layout: Layout) => {
   const { shapes, raster } = turnedFigure(figure, layout.angle)
   const seams = seamsOf(layout, raster)
-  if (!notes) return { figure: laidFigure(shapes, layout, seams) }
-  for (const place of printedPlaces(layout)) {
-    const placed = placeNotes(blocks, roomBetweenSeams(layout, place), raster)
-    if (placed) return { figure: laidFigure([...shapes, ...placed], layout, seams) }
+  return {
+    laid: (notes: readonly Shape[]): LaidFigure => laidFigure([...shapes, ...notes], layout, seams),
+    place: (blocks: readonly SetNotes[]): readonly Shape[] | undefined => {
+      for (const place of printedPlaces(layout)) {
+        const placed = placeNotes(blocks, roomBetweenSeams(layout, place), raster)
+        if (placed) return placed
+      }
+      return undefined
+    },
   }
-  return { figure: laidFigure(shapes, layout, seams), notesApart: notes }
 }
 
 /** The whole figure where that takes no more pages than it takes without its asides. */

@@ -1,3 +1,4 @@
+import { SMALL } from '../drawing/lettering.js'
 import type { Notes } from '../drawing/model.js'
 import type { Furniture } from '../furniture/furniture-set.js'
 import { point } from '../geometry/point.js'
@@ -27,7 +28,7 @@ const EDGE = 5
 
 /** An upright sheet, or a piece of a roll as long as the notes. */
 const notesSheet = (notes: Notes, paper: Paper): { readonly sheet: Sheet; readonly block: SetNotes } => {
-  for (const block of setNotes(notes)) {
+  for (const block of setNotes(notes, SMALL)) {
     const box = { min: point(0, 0), max: point(block.across + 2 * EDGE, block.along + 2 * EDGE) }
     for (const sheet of sheetsFor(paper, box)) {
       const { across, along } = windowSize(sheet)

@@ -1,9 +1,11 @@
 import { shapeExtents } from '../drawing/bounds.js'
+import { SMALL } from '../drawing/lettering.js'
 import type { Label, Notes } from '../drawing/model.js'
 import { movedShape } from '../drawing/moved.js'
 import { noteBlock } from '../drawing/note-block.js'
 import type { Extents } from '../geometry/outline.js'
 import { point, scale } from '../geometry/point.js'
+import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { CELL, type InkRaster, isBare } from './ink.js'
 
@@ -20,10 +22,13 @@ export interface SetNotes {
   readonly along: number
 }
 
+/** Heights to set notes in: the smallest of ISO 3098 only where they find no room otherwise. */
+export const NOTE_HEIGHTS = [SMALL, mm(1.8)]
+
 /** The notes set in each width. */
-export const setNotes = (notes: Notes): SetNotes[] =>
+export const setNotes = (notes: Notes, height: Mm): SetNotes[] =>
   WIDTHS.map((width) => {
-    const labels = noteBlock(notes, point(0, 0), mm(width))
+    const labels = noteBlock(notes, point(0, 0), mm(width), height)
     const { min, max } = shapeExtents(labels)
     return {
       labels: labels.map((label) => movedShape(label, scale(min, -1))),

@@ -125,7 +125,7 @@ const CROSSING = 16
 const LONGEST = Math.max(...Object.values(PRINT_CHECK_LENGTHS))
 
 /** How far words stand off the rulers. */
-const BESIDE = 19
+const BESIDE = 22
 
 /** Words in the four fields between the rulers. */
 const words = (units: Units, middle: Point): Shape[] => {

@@ -8,6 +8,7 @@ import { point } from '../geometry/point.js'
 import type { Order, PrintedCheck } from '../order/order.js'
 import { inches, mm, toInches } from '../units/convert.js'
 import { fixed, type LengthStyle, showLength, showNumber } from '../units/show.js'
+import { toStep } from '../units/step.js'
 import type { PageFurniture } from './page.js'
 import { type Sheet, windowSize } from './sheet.js'
 import { BOX_HEIGHT, CHECK_WIDTH, GAP, inOneRow, MAP_WIDTH } from './strip-room.js'
@@ -92,6 +93,9 @@ const correctionText = ({ across, along }: PrintedCheck, lengths: LengthStyle): 
       : `${fixed(toInches(measured), 3)} for ${fixed(toInches(of), 3)} in`
   const sample = lengths.units === 'mm' ? mm(100) : inches(4)
   const off = (READING * sample) / Math.min(across.of, along.of)
-  const open = lengths.units === 'mm' ? `${fixed(off, 1)} mm` : `${fixed(toInches(mm(off)), 3)} in`
+  const open =
+    lengths.units === 'mm'
+      ? `${fixed(toStep(off, 0.1, Math.ceil), 1)} mm`
+      : `${fixed(toStep(toInches(mm(off)), 0.001, Math.ceil), 3)} in`
   return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. Read to half a millimetre, that leaves ${showLength(sample, lengths)} uncertain by up to ${open}.`
 }
