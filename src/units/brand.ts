@@ -18,3 +18,6 @@ export type Radians = Brand<'radians'>
 
 /** PDF user-space units: 72 to the inch (ISO 32000-1, 8.3.2.3). */
 export type Points = Brand<'points'>
+
+/** Kilograms. */
+export type Kilograms = Brand<'kg'>

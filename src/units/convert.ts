@@ -1,4 +1,4 @@
-import type { Degrees, Mm, Points, Radians } from './brand.js'
+import type { Degrees, Kilograms, Mm, Points, Radians } from './brand.js'
 
 /** Exact by definition (international inch, 1959). */
 export const MM_PER_INCH = 25.4
@@ -17,3 +17,9 @@ export const degrees = (value: number): Degrees => value as Degrees
 export const radians = (value: number): Radians => value as Radians
 export const toRadians = (angle: Degrees): Radians => ((angle * Math.PI) / 180) as Radians
 export const toDegrees = (angle: Radians): Degrees => ((angle * 180) / Math.PI) as Degrees
+
+export const kilograms = (value: number): Kilograms => value as Kilograms
+/** Exact by definition (international pound, 1959). */
+export const KG_PER_POUND = 0.453_592_37
+/** A mass in kg of mm³ at a density in kg/m³. */
+export const massOf = (volume: number, density: number): Kilograms => (volume * 1e-9 * density) as Kilograms
