@@ -12,7 +12,16 @@ import {
   textField,
   wholeField,
 } from './fields.js'
-import { keysAllowed } from './unknown-keys.js'
+import { group } from './schema-group.js'
+import {
+  climateKeys,
+  densityField,
+  finishKeys,
+  glueKeys,
+  stainKeys,
+  wallKeys,
+  woodKeys,
+} from './wood-keys.js'
 
 /**
  * The order as a person writes it: the one source of the reader's checks, of the JSON Schema that editors use and of
@@ -91,6 +100,7 @@ export const orderSchema = (units: Units) => {
         v.description('Knots, splits and nail holes: stretches that no arm may touch'),
       ),
     ),
+    wood: v.optional(woodKeys(units)),
   })
 
   const panel = group({
@@ -99,6 +109,7 @@ export const orderSchema = (units: Units) => {
     thickness: thickness('Thickness'),
     price,
     edge: optionalLength(0, 500, 'Margin kept free all round'),
+    density: densityField(units, 'Density of the panel, for the weight'),
   })
 
   const cutter = group({
@@ -139,6 +150,10 @@ export const orderSchema = (units: Units) => {
     cutter: v.optional(cutter),
     paper: v.optional(paper),
     'end-allowance': optionalLength(0, 1_000, "Cut off each board's end before the first arm"),
+    wood: v.optional(woodKeys(units)),
+    glue: v.optional(glueKeys(units)),
+    stain: v.optional(stainKeys(units)),
+    finish: v.optional(finishKeys(units)),
   })
 
   const backing = group({
@@ -188,6 +203,7 @@ export const orderSchema = (units: Units) => {
     chamfer: optionalLength(0.2, 50, 'Width of the chamfer along the tip edges'),
     thickness: thickness('Thickness of the arms'),
     backing: v.optional(backing),
+    wall: v.optional(wallKeys(units)),
   })
 
   return group({
@@ -208,6 +224,7 @@ export const orderSchema = (units: Units) => {
       }),
     ),
     shop: v.optional(shop),
+    climate: v.optional(climateKeys(units)),
     stars: v.pipe(
       v.array(star, STARS_ADVICE),
       v.minLength(1, STARS_ADVICE),
@@ -232,11 +249,6 @@ const PAPER_WORDS = [SINGLE, ...PAPER_NAMES.flatMap((name) => [name, name.toLowe
 
 export const paperName = (word: string): PaperName | undefined =>
   PAPER_NAMES.find((name) => name.toLowerCase() === word.toLowerCase())
-
-/** A group of known keys; unknown ones are reported by `unknown-keys.ts`, all of them and with a suggestion. */
-function group<const Entries extends v.ObjectEntries>(entries: Entries) {
-  return v.strictObject(entries, keysAllowed(Object.keys(entries)))
-}
 
 function listOf<const Entry extends v.GenericSchema>(entry: Entry, most: number, says: string) {
   return v.optional(

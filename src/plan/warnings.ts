@@ -239,7 +239,8 @@ const backing = ({ backing: plate, star }: Draft, shop: Shop, show: Show): Warni
   return warnings
 }
 
-const plateFits = (
+/** Does the panel hold the plate, lying or standing, and is it as thick? */
+export const plateFits = (
   plate: { readonly across: Mm; readonly height: Mm; readonly thickness?: Mm },
   panel: Panel,
 ): boolean => {

@@ -21,3 +21,11 @@ export type Points = Brand<'points'>
 
 /** Kilograms. */
 export type Kilograms = Brand<'kg'>
+
+/** Degrees Celsius. */
+export type Celsius = Brand<'celsius'>
+
+/** Hundredths: of the air's humidity, or of oven-dry wood as its moisture. */
+export type Percent = Brand<'percent'>
+
+export type Hours = Brand<'hours'>

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { OrderInput } from '../../src/order/parse.js'
 import { type AskedOrder, type AskedStar, orderOf } from './order-of.js'
+import { USUAL_WALL, USUAL_WOOD, usualClimate } from './usual-season.js'
 
 const onlyStarOf = (input: OrderInput): AskedStar => {
   const [star, ...others] = orderOf(input).stars
@@ -114,13 +115,23 @@ const JETTY_ORDER = {
   shop: {
     saw: { limit: 50, kerf: 2.4, readsTo: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
     boards: [
-      { width: 70, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] },
+      {
+        width: 70,
+        thickness: 19,
+        length: 2400,
+        price: 6.8,
+        count: 12,
+        defects: [{ from: 400, to: 460 }],
+        wood: USUAL_WOOD,
+      },
     ],
     panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15 }],
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
     paper: { sheet: { size: 'A3' }, margin: 8, overlap: 12 },
     endAllowance: 20,
+    wood: USUAL_WOOD,
   },
+  climate: usualClimate('mm'),
   stars: [
     {
       name: 'Jetty',
@@ -132,6 +143,7 @@ const JETTY_ORDER = {
       chamfer: 3,
       thickness: 19,
       backing: { shape: 'polygon', inset: 12.7, thickness: 4 },
+      wall: USUAL_WALL,
     },
     {
       name: 'Straight line',
@@ -140,6 +152,7 @@ const JETTY_ORDER = {
       points: 5,
       shape: { by: 'regular', step: 2 },
       size: { by: 'across', length: 300 },
+      wall: USUAL_WALL,
     },
   ],
   assumed: [],
@@ -170,6 +183,7 @@ const MINIMAL_STAR = {
   quantity: 1,
   points: 5,
   shape: { by: 'tip-angle', tipAngle: 45 },
+  wall: USUAL_WALL,
 }
 
 describe('what an order leaves open', () => {
@@ -184,7 +198,9 @@ describe('what an order leaves open', () => {
         cutter: { kind: 'hand', dxf: 'r12' },
         paper: { sheet: { size: 'A4' }, margin: 10, overlap: 10 },
         endAllowance: 0,
+        wood: USUAL_WOOD,
       },
+      climate: usualClimate('mm'),
       stars: [{ ...MINIMAL_STAR, size: { by: 'board-width', length: 70 } }],
       assumed: [
         'the saw stops at 45° (saw-limit)',
@@ -205,12 +221,14 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
       lengths: { units: 'in', nearest: 32 },
       shop: {
         saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
-        boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [] }],
+        boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [], wood: USUAL_WOOD }],
         panels: [{ length: 48 * 25.4, width: 24 * 25.4, edge: 10 }],
         cutter: { kind: 'hand', dxf: 'r12' },
         paper: { sheet: { size: 'Letter' }, margin: 10, overlap: 10 },
         endAllowance: 0,
+        wood: USUAL_WOOD,
       },
+      climate: usualClimate('in'),
       stars: [
         {
           ...MINIMAL_STAR,

@@ -1,19 +1,6 @@
 import { expect, test } from 'vitest'
-import { weighStar, woodDensity } from '../../src/plan/weight.js'
+import { weighStar } from '../../src/plan/weight.js'
 import { mm } from '../../src/units/convert.js'
-
-/*
- * Wood Handbook, Table 4-6b (from memory): density in kg/m³ by specific gravity (based on the volume at the given
- * moisture) and moisture content.
- */
-test.each([
-  [0.4, 12, 448],
-  [0.5, 12, 560],
-  [0.6, 12, 672],
-  [0.4, 8, 432],
-])('wood of specific gravity %f at %i %% moisture has %i kg/m³', (gravity, moisture, density) => {
-  expect(woodDensity(gravity, moisture)).toBeCloseTo(density, 9)
-})
 
 const BODY = {
   armsVolume: 1e6,

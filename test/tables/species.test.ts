@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import table from '../../shared/wood-species.json' with { type: 'json' }
-import { COEFFICIENTS_HOLD, SOFTWOOD_COEFFICIENT, SPECIES, speciesNamed } from '../../src/tables/species.js'
+import {
+  COEFFICIENTS_HOLD,
+  SOFTWOOD_COEFFICIENT,
+  SPECIES,
+  speciesNamed,
+  woodDensity,
+} from '../../src/tables/species.js'
 
 /** USDA Wood Handbook (FPL-GTR-190, 2010), Table 13-5, hardwood part, as looked up: C_R and C_T. */
 const TABLE_13_5: readonly (readonly [string, number, number])[] = [
@@ -101,4 +107,17 @@ describe('the table', () => {
     expect(speciesNamed(' Western Larch')?.name).toBe('western larch')
     expect(speciesNamed('larch')).toBeUndefined()
   })
+})
+
+/*
+ * Wood Handbook, Table 4-6b (from memory): density in kg/m³ by specific gravity (based on the volume at the given
+ * moisture) and moisture content.
+ */
+test.each([
+  [0.4, 12, 448],
+  [0.5, 12, 560],
+  [0.6, 12, 672],
+  [0.4, 8, 432],
+])('wood of specific gravity %f at %i %% moisture has %i kg/m³', (gravity, moisture, density) => {
+  expect(woodDensity(gravity, moisture)).toBeCloseTo(density, 9)
 })
