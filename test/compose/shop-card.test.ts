@@ -33,7 +33,9 @@ const PLAIN = 'shop: { saw: { limit: 75, kerf: 3 mm, reads-to: 0.5 } }'
 /** Wedges, warnings of every kind, boards to rip and to buy. */
 const RICH = `shop: { saw: { limit: 45, kerf: 3 mm, reads-to: 0.5, crosscut: 50 mm },
   boards: [{ width: 30 mm, length: 2000 mm }, { width: 400 mm, length: 3000 mm, count: 1 }],
-  panels: [{ length: 50 mm, width: 50 mm }] }`
+  panels: [{ length: 50 mm, width: 50 mm }],
+  wood: { species: white oak }, glue: { clamp: 45 min, cures: 24 h }, stain: { coverage: 100 ft2/qt, dries: 2 h },
+  finish: { coverage: 400 ft2/gal, coats: 12, dries: 6 h, cures: 14 days } }`
 const WORDY = 'The lantern star over the long wood jetty by the old stop'
 const WIDE = 'W'.repeat(60)
 
