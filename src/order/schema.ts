@@ -13,15 +13,7 @@ import {
   wholeField,
 } from './fields.js'
 import { group } from './schema-group.js'
-import {
-  climateKeys,
-  densityField,
-  finishKeys,
-  glueKeys,
-  stainKeys,
-  wallKeys,
-  woodKeys,
-} from './wood-keys.js'
+import { seasonKeys } from './wood-keys.js'
 
 /**
  * The order as a person writes it: the one source of the reader's checks, of the JSON Schema that editors use and of
@@ -36,6 +28,7 @@ export const orderSchema = (units: Units) => {
   const price = v.optional(
     amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }),
   )
+  const season = seasonKeys(units)
   const thickness = (says: string) => optionalLength(0.5, 200, says)
 
   const saw = group({
@@ -100,7 +93,7 @@ export const orderSchema = (units: Units) => {
         v.description('Knots, splits and nail holes: stretches that no arm may touch'),
       ),
     ),
-    wood: v.optional(woodKeys(units)),
+    wood: season.wood,
   })
 
   const panel = group({
@@ -109,7 +102,7 @@ export const orderSchema = (units: Units) => {
     thickness: thickness('Thickness'),
     price,
     edge: optionalLength(0, 500, 'Margin kept free all round'),
-    density: densityField(units, 'Density of the panel, for the weight'),
+    density: season.panelDensity,
   })
 
   const cutter = group({
@@ -150,10 +143,8 @@ export const orderSchema = (units: Units) => {
     cutter: v.optional(cutter),
     paper: v.optional(paper),
     'end-allowance': optionalLength(0, 1_000, "Cut off each board's end before the first arm"),
-    wood: v.optional(woodKeys(units)),
-    glue: v.optional(glueKeys(units)),
-    stain: v.optional(stainKeys(units)),
-    finish: v.optional(finishKeys(units)),
+    wood: season.wood,
+    ...season.products,
   })
 
   const backing = group({
@@ -203,7 +194,7 @@ export const orderSchema = (units: Units) => {
     chamfer: optionalLength(0.2, 50, 'Width of the chamfer along the tip edges'),
     thickness: thickness('Thickness of the arms'),
     backing: v.optional(backing),
-    wall: v.optional(wallKeys(units)),
+    wall: season.wall,
   })
 
   return group({
@@ -224,7 +215,7 @@ export const orderSchema = (units: Units) => {
       }),
     ),
     shop: v.optional(shop),
-    climate: v.optional(climateKeys(units)),
+    climate: season.climate,
     stars: v.pipe(
       v.array(star, STARS_ADVICE),
       v.minLength(1, STARS_ADVICE),

@@ -6,8 +6,30 @@ import { choiceField, wholeField } from './fields.js'
 import { measureField } from './measure-field.js'
 import { group } from './schema-group.js'
 
-/** What wood the arms are, `shop: wood` or a board's `wood`. */
-export const woodKeys = (units: Units) =>
+/**
+ * The keys of wood, air and products. What stands in several places of an order is made once, for the schema is made
+ * anew for every order that is read.
+ */
+export const seasonKeys = (units: Units) => {
+  const air = v.optional(airKeys(units))
+  /** The air on the wall, `climate: wall` or a star's own `wall`. */
+  const wall = v.optional(group({ winter: air, summer: air }))
+  return {
+    /** `shop: wood`, or a board's own. */
+    wood: v.optional(woodKeys(units)),
+    wall,
+    climate: v.optional(group({ workshop: air, wall })),
+    panelDensity: densityField(units, 'Density of the panel, for the weight'),
+    products: {
+      glue: v.optional(glueKeys(units)),
+      stain: v.optional(stainKeys(units)),
+      finish: v.optional(finishKeys(units)),
+    },
+  }
+}
+
+/** What wood the arms are. */
+const woodKeys = (units: Units) =>
   group({
     species: v.optional(
       choiceField(
@@ -44,7 +66,7 @@ const coefficient = (units: Units, says: string) => {
   )
 }
 
-export const densityField = (units: Units, says: string) =>
+const densityField = (units: Units, says: string) =>
   v.optional(
     measureField(units, {
       measure: DENSITY,
@@ -94,13 +116,6 @@ const airKeys = (units: Units) =>
     ),
   })
 
-/** The air on the wall, `climate: wall` or a star's `wall`. */
-export const wallKeys = (units: Units) =>
-  group({ winter: v.optional(airKeys(units)), summer: v.optional(airKeys(units)) })
-
-export const climateKeys = (units: Units) =>
-  group({ workshop: v.optional(airKeys(units)), wall: v.optional(wallKeys(units)) })
-
 const duration = (units: Units, says: string) => {
   const allowed = 'a time from 1 min to 60 days, written like 30 min, 24 h or 3 days'
   return v.optional(
@@ -130,16 +145,16 @@ const coverageField = (units: Units) =>
     }),
   )
 
-export const glueKeys = (units: Units) =>
+const glueKeys = (units: Units) =>
   group({
     clamp: duration(units, 'How long the glue stays clamped'),
     cures: duration(units, 'When the glue may be worked on'),
   })
 
-export const stainKeys = (units: Units) =>
+const stainKeys = (units: Units) =>
   group({ coverage: coverageField(units), dries: duration(units, 'When the stain may be coated') })
 
-export const finishKeys = (units: Units) =>
+const finishKeys = (units: Units) =>
   group({
     coverage: coverageField(units),
     coats: v.optional(wholeField({ least: 1, most: 20, says: 'Number of coats of finish' })),
