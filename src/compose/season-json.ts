@@ -1,6 +1,7 @@
 import type { MovedStar, SeasonState, WoodState } from '../season/season.js'
 import { meanMoisture, worstGap } from '../season/season.js'
 import type { AdvisedStar, SeasonPlan } from '../season/season-plan.js'
+import { speciesNamed } from '../tables/species.js'
 
 /**
  * The seasons for programs, a public contract: lengths in mm, angles in degrees, moisture and humidity in %,
@@ -18,6 +19,8 @@ const starJson = (star: AdvisedStar) => ({
     rings: star.wood.rings,
     tangential: star.wood.tangential,
     radial: star.wood.radial,
+    /** How the table's values were seen, `looked-up` or `memory`; null for a wood that is not of the table. */
+    seen: speciesNamed(star.wood.name)?.seen ?? null,
   },
   /** Across the arm, for 1 % of moisture. */
   coefficient: star.coefficient,

@@ -1,6 +1,7 @@
 import type { Saw } from '../order/order.js'
 import { type MovedStar, type SeasonState, worstGap } from '../season/season.js'
 import type { AdvisedStar } from '../season/season-plan.js'
+import { speciesNamed } from '../tables/species.js'
 import { degrees, mm } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
 import { showAngle, showLength, showMovement, trimmed } from '../units/show.js'
@@ -10,9 +11,12 @@ import { SHOP } from '../units/tolerance.js'
 export const gapText = ({ closure, gap }: MovedStar, lengths: LengthStyle): string =>
   gap < SHOP ? 'nothing' : `${showMovement(gap, lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
 
-/** `larch, flat-sawn: 0.32 % across the arm for 1 % of moisture`. */
-export const woodText = ({ wood, coefficient }: AdvisedStar): string =>
-  `${wood.name}, ${wood.rings}-sawn: ${trimmed(coefficient * 100, 3)} % across the grain for 1 % of moisture`
+/** `western larch, flat-sawn: 0.323 % across the grain for 1 % of moisture (from memory, not from the handbook)`. */
+export const woodText = ({ wood, coefficient }: AdvisedStar): string => {
+  const seen = speciesNamed(wood.name)?.seen[wood.rings === 'flat' ? 'tangential' : 'radial']
+  const mark = seen === 'memory' ? ' (a figure from memory, not checked in the handbook)' : ''
+  return `${wood.name}, ${wood.rings}-sawn: ${trimmed(coefficient * 100, 3)} % across the grain for 1 % of moisture${mark}`
+}
 
 /** What free joints show beside the gap: the two edges of a joint are no longer equally long. */
 export const stepText = ({ winter, summer }: AdvisedStar, lengths: LengthStyle): string | undefined => {
@@ -52,7 +56,7 @@ export const layoutText = (season: AdvisedStar, saw: Saw, lengths: LengthStyle):
   const reach = layout.sawReaches
     ? ''
     : `, past the saw's ${showAngle(degrees(saw.limit))}: a band saw or a hand saw`
-  return `along one tip edge, as planned: ${showMovement(worstGap(season, 'edge'), lengths)} at worst. Along the arm's axis: ${showMovement(worstGap(season, 'axis'), lengths)}, from ${board} with ${cuts}${reach}`
+  return `along one tip edge, as planned: ${showMovement(worstGap(season, 'edge'), lengths)} at worst. Along the arm's axis: ${showMovement(worstGap(season, 'axis'), lengths)} and no steps, from ${board} with ${cuts}${reach}`
 }
 
 export const changeText = ({ change }: SeasonState): string =>

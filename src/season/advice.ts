@@ -8,7 +8,6 @@ import type { Units } from '../units/read-length.js'
 import { type LengthStyle, showMovement, trimmed } from '../units/show.js'
 import { showTemperature } from '../units/show-measure.js'
 import { SHOP } from '../units/tolerance.js'
-import type { AxisLayout } from './axis-layout.js'
 import { humidityFor } from './moisture.js'
 import {
   acrossCoefficient,
@@ -33,14 +32,13 @@ export type AdviceCode =
   | 'glue-at-mean'
   | 'float-backing'
   | 'glue-backing'
-  | 'along-axis'
   | 'quarter-sawn'
   | 'calmer-wood'
 
 type Show = (length: Mm) => string
 
 /** What stands in the way of believing the figures comes first; then what helps, the nearest at hand first. */
-export const adviceFor = (season: StarSeason, layout: AxisLayout, lengths: LengthStyle): Advice[] => {
+export const adviceFor = (season: StarSeason, lengths: LengthStyle): Advice[] => {
   const show: Show = (length) => showMovement(length, lengths)
   const calm = worstGap(season, 'edge') < VISIBLE_GAP
   return [
@@ -50,9 +48,7 @@ export const adviceFor = (season: StarSeason, layout: AxisLayout, lengths: Lengt
     acclimatise(season, show),
     ...glueAtMean(season, lengths, show),
     ...backing(season, show),
-    ...(calm
-      ? []
-      : [...alongAxis(season, layout, show), ...quarterSawn(season, show), ...calmerWood(season, show)]),
+    ...(calm ? [] : [...quarterSawn(season, show), ...calmerWood(season, show)]),
   ]
 }
 
@@ -163,17 +159,6 @@ const backing = (season: StarSeason, show: Show): Advice[] => {
           text: `The backing may be glued all over: an arm moves ${across} across against it.`,
         },
       ]
-}
-
-const alongAxis = (season: StarSeason, layout: AxisLayout, show: Show): Advice[] => {
-  const [edge, axis] = [worstGap(season, 'edge'), worstGap(season, 'axis')]
-  if (edge - axis < SHOP || layout.boardAllows === false) return []
-  return [
-    {
-      code: 'along-axis',
-      text: `Lay the arms with the grain along their axis: ${show(axis)} at worst instead of ${show(edge)}.`,
-    },
-  ]
 }
 
 const quarterSawn = (season: StarSeason, show: Show): Advice[] => {

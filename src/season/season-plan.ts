@@ -19,7 +19,10 @@ export const planSeason = (plan: Plan): SeasonPlan => ({
   plan,
   stars: plan.stars.map((star) => {
     const season = starSeason(star, plan.order.climate)
-    const layout = axisLayout(star, plan.order.shop)
-    return { ...season, layout, advice: adviceFor(season, layout, plan.order.lengths) }
+    return {
+      ...season,
+      layout: axisLayout(star, plan.order.shop),
+      advice: adviceFor(season, plan.order.lengths),
+    }
   }),
 })
