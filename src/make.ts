@@ -39,8 +39,8 @@ export interface DrawnFile {
 /** Everything an order comes to. */
 export interface MadeOrder {
   readonly plan: Plan
-  /** The cut plan as text. */
-  readonly card: string
+  /** The cut plan in words. */
+  readonly planText: string
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
@@ -59,10 +59,9 @@ export const makeOrder = (
   { furniture: own = {}, onProgress = () => {} }: MakeOptions = {},
 ): Outcome<MadeOrder> => {
   const order = parseOrder(input)
-  if (!order.ok) return order
-  const furniture = furnitureWith(own, order.value.lengths.units)
-  const plan = planOrder(order.value)
-  if (!furniture.ok || !plan.ok) return refused([furniture, plan].flatMap(problemsOf))
+  const plan = order.ok ? planOrder(order.value) : order
+  const furniture = furnitureWith(own, order.ok ? order.value.lengths.units : 'mm')
+  if (!order.ok || !plan.ok || !furniture.ok) return refused([plan, furniture].flatMap(problemsOf))
   const printed = printDrawings(plan.value, furniture.value, onProgress)
   if (!printed.ok) return printed
 
@@ -73,7 +72,7 @@ export const makeOrder = (
   const cards = plan.value.stars.map((star) => shopCard(star, order.value))
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
-  const card = cutPlan(plan.value)
+  const planText = cutPlan(plan.value)
   const files: MadeFile[] = [
     ...printed.value.flatMap(({ drawing, print, path }): MadeFile[] => [
       { path: `${path}.svg`, content: writeSvg(drawing) },
@@ -83,10 +82,10 @@ export const makeOrder = (
     { path: 'all-patterns.pdf', content: () => pdfChunks(book) },
     { path: 'shop-card.pdf', content: () => pdfChunks(cardBook(cards, order.value)) },
     { path: 'print-check.pdf', content: () => pdfChunks(printCheck(order.value, furniture.value)) },
-    { path: 'cut-plan.txt', content: card },
-    { path: 'index.html', content: overview(plan.value, shown, card, book.pages.length) },
+    { path: 'cut-plan.txt', content: planText },
+    { path: 'index.html', content: overview(plan.value, shown, planText, book.pages.length) },
   ]
-  return done({ plan: plan.value, card, drawings: printed.value, book, files })
+  return done({ plan: plan.value, planText, drawings: printed.value, book, files })
 }
 
 /** Every drawing of every star, laid on the order's paper. */

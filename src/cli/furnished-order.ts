@@ -17,7 +17,7 @@ export const furnishedOrder = async (typed: Typed): Promise<Outcome<FurnishedOrd
   const input = await orderInput(typed)
   const own = await ownFurniture(typed)
   const order = input.ok ? parseOrder(input.value) : input
-  if (!order.ok || !own.ok) return refused([order, own].flatMap(problemsOf))
-  const furniture = furnitureWith(own.value, order.value.lengths.units)
-  return furniture.ok ? done({ order: order.value, furniture: furniture.value }) : furniture
+  const furniture = own.ok ? furnitureWith(own.value, order.ok ? order.value.lengths.units : 'mm') : own
+  if (!order.ok || !furniture.ok) return refused([order, furniture].flatMap(problemsOf))
+  return done({ order: order.value, furniture: furniture.value })
 }

@@ -1,5 +1,6 @@
 import { sizeText } from '../compose/size-text.js'
 import { type MadeOrder, makeOrder } from '../make.js'
+import { parseOrder } from '../order/parse.js'
 import { problemsOf } from '../order/problem.js'
 import { writeOrder } from './files.js'
 import type { Typed } from './order-flags.js'
@@ -13,14 +14,17 @@ export const make = async (typed: Typed): Promise<number> => {
   const quiet = typed.quiet === true
   const input = await orderInput(typed)
   const furniture = await ownFurniture(typed)
-  if (!input.ok || !furniture.ok) return tellProblems([input, furniture].flatMap(problemsOf))
+  if (!input.ok || !furniture.ok) {
+    const order = input.ok ? parseOrder(input.value) : input
+    return tellProblems([order, furniture].flatMap(problemsOf))
+  }
   const shown = progress(quiet)
   const made = makeOrder(input.value, { furniture: furniture.value, onProgress: shown.show })
   shown.clear()
   if (!made.ok) return tellProblems(made.problems)
   const written = await writeOrder(folder, { title: made.value.plan.order.title, files: made.value.files })
   if (!written.ok) return tellProblems(written.problems)
-  if (!quiet) say(`${made.value.card}\n${madeText(made.value, folder, written.value)}`)
+  if (!quiet) say(`${made.value.planText}\n${madeText(made.value, folder, written.value)}`)
   return EXIT.done
 }
 

@@ -27,13 +27,13 @@ const PURPOSE: Readonly<Record<string, string>> = {
 /**
  * A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it.
  *
- * @param card the cut plan as text
+ * @param planText the cut plan in words
  * @param sheets all patterns together take
  */
 export const overview = (
   plan: Plan,
   drawings: readonly ShownDrawing[],
-  card: string,
+  planText: string,
   sheets: number,
 ): string => `<!doctype html>
 <html lang="en">
@@ -56,7 +56,7 @@ export const overview = (
 ${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 <section>
 <h2>Cut plan</h2>
-<pre>${escaped(card)}</pre>
+<pre>${escaped(planText)}</pre>
 </section>
 </body>
 </html>

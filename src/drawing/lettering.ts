@@ -50,8 +50,10 @@ const DEJAVU_FACE: Face = {
 }
 
 /** Helvetica when it has every sign of the line, else DejaVu Sans for the whole of it. */
-const face = (text: string): Face =>
-  [...text].every((sign) => HELVETICA.widths.has(sign)) ? HELVETICA_FACE : DEJAVU_FACE
+const face = (text: string): Face => {
+  for (const sign of text) if (!HELVETICA.widths.has(sign)) return DEJAVU_FACE
+  return HELVETICA_FACE
+}
 
 export const faceName = (text: string): FaceName => face(text).name
 
@@ -73,11 +75,19 @@ const WIDEST = 1.88
 
 /** Width of a line of text whose capitals are `height` high; never less than its face sets it. */
 export const textWidth = (text: string, height: Mm): Mm => {
-  const { widths, apart, perSize, capital } = face(text)
-  const signs = [...text]
-  const advance = (sign: string, index: number): number =>
-    (widths.get(sign) ?? WIDEST * perSize) + (apart.get(sign + (signs[index + 1] ?? '')) ?? 0)
-  return mm((signs.reduce((sum, sign, index) => sum + advance(sign, index), 0) * height) / capital)
+  const used = face(text)
+  return mm((advanceIn(used, text) * height) / used.capital)
+}
+
+/** In the face's own units. */
+const advanceIn = ({ widths, apart, perSize }: Face, text: string): number => {
+  let advance = 0
+  let before = ''
+  for (const sign of text) {
+    advance += (widths.get(sign) ?? WIDEST * perSize) + (apart.get(before)?.get(sign) ?? 0)
+    before = sign
+  }
+  return advance
 }
 
 /** A mark above or below, or a letter that is as tall without one. */
@@ -92,17 +102,44 @@ export const reach = (text: string): { readonly above: number; readonly below: n
 /** Breaks text at spaces into lines no wider than `width`, and within a word only where the word alone is wider. */
 export const wrapText = (text: string, height: Mm, width: Mm): string[] => {
   const fits = (line: string): boolean => textWidth(line, height) <= width
-  const lines: string[] = []
-  let line = ''
+  const lines: MeasuredLine[] = []
   for (const word of unbroken(text).flatMap((each) => pieces(each, fits))) {
-    const longer = line === '' ? word : `${line} ${word}`
-    if (line !== '' && !fits(longer)) {
-      lines.push(line)
-      line = word
-    } else line = longer
+    const measured = measuredLine(word)
+    const before = lines.at(-1)
+    const longer = before && joinedLine(before, measured)
+    if (longer && lineWidth(longer, height) <= width) lines[lines.length - 1] = longer
+    else lines.push(measured)
   }
-  return [...lines, line]
+  return lines.map((line) => line.text)
 }
+
+/** A line, and its advance in both faces: a word that is added may change the face of the whole line. */
+interface MeasuredLine {
+  readonly text: string
+  readonly face: Face
+  readonly helvetica: number
+  readonly dejavu: number
+}
+
+const measuredLine = (text: string): MeasuredLine => ({
+  text,
+  face: face(text),
+  helvetica: advanceIn(HELVETICA_FACE, text),
+  dejavu: advanceIn(DEJAVU_FACE, text),
+})
+
+/** Neither face sets a space apart from its neighbours, so advances add up. */
+const joinedLine = (line: MeasuredLine, word: MeasuredLine): MeasuredLine => ({
+  text: `${line.text} ${word.text}`,
+  face: line.face === HELVETICA_FACE ? word.face : line.face,
+  helvetica: line.helvetica + SPACE.helvetica + word.helvetica,
+  dejavu: line.dejavu + SPACE.dejavu + word.dejavu,
+})
+
+const SPACE = measuredLine(' ')
+
+const lineWidth = (line: MeasuredLine, height: Mm): number =>
+  ((line.face === HELVETICA_FACE ? line.helvetica : line.dejavu) * height) / line.face.capital
 
 /** A word in as few pieces as fit, filled from the front; a single sign stays whole. */
 const pieces = (word: string, fits: (text: string) => boolean): string[] => {

@@ -12,7 +12,7 @@ export interface Bands {
    * Cells of the ink raster by who shows them: bounds of 2 * pages - 1 bands, of which the even ones are shown by one
    * page only and the odd ones by two neighbours.
    */
-  readonly bounds: Int32Array
+  readonly bounds: readonly number[]
 }
 
 export interface Row {
@@ -30,7 +30,7 @@ const NOISE = 1e-9
 
 export const bandsFrom = (start: number, length: number, cells: number, row: Row): Bands => {
   const pages = pagesOver(length, start, row)
-  const bounds = new Int32Array(2 * pages)
+  const bounds = new Array<number>(2 * pages).fill(0)
   for (let page = 1; page < pages; page++) {
     const begins = start + page * row.pitch
     const before = begins - row.pitch + row.window

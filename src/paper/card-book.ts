@@ -26,7 +26,10 @@ const cardPage = (card: Drawing, name: string, order: Order): Page => {
   const { min, max } = drawingExtents(card)
   const top = sheet.along - MARGIN
   const shift = point((sheet.across - min.x - max.x) / 2, top - max.y)
-  const footer = [order.title, `card ${name}`, order.date, order.creator].filter((part) => part !== undefined)
+  const corrected = paper.printed ? 'corrected for the printer' : undefined
+  const footer = [order.title, `card ${name}`, corrected, order.date, order.creator].filter(
+    (part) => part !== undefined,
+  )
   return {
     name,
     sheet,

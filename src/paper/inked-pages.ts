@@ -12,7 +12,8 @@ export interface InkedPages {
  * when that takes more than `most`.
  *
  * A page is needed when it alone shows some ink. Ink that only lies in strips which neighbours share needs one of them;
- * the choice is searched through.
+ * the choice is searched through. A cell on the edge of such a strip counts for the page beside it. Pages that
+ * still stand apart are joined afterwards, group by group, the shortest way, which may take a page more than the best.
  */
 export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number): InkedPages | undefined => {
   const columns = x.pages
@@ -26,7 +27,7 @@ export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number):
   const chosen = open.length > 0 ? fewestChosen(open, most - count) : []
   if (chosen === undefined) return undefined
   for (const page of chosen) printed[page] = 1
-  const all = count + chosen.length + joinCorners(printed, columns)
+  const all = count + chosen.length + joinGroups(printed, columns)
   return all > most ? undefined : { printed, count: all }
 }
 
@@ -99,20 +100,47 @@ const apartGroups = (groups: readonly (readonly number[])[]): number => {
   return apart
 }
 
-/** Prints a page beside every two that meet only at a corner; gives how many were added. */
-const joinCorners = (printed: number[], columns: number): number => {
-  let added = 0
-  for (let page = 0; page + columns < printed.length; page++) {
-    const above = page + columns
-    const has = (at: number): boolean => printed[at] === 1
-    if (page % columns < columns - 1) added += join(printed, has(page) && has(above + 1), page + 1, above)
-    if (page % columns > 0) added += join(printed, has(page) && has(above - 1), page - 1, above)
-  }
-  return added
+/** Prints pages between groups of printed pages that share no edge, the shortest way; gives how many were added. */
+const joinGroups = (printed: number[], columns: number): number => {
+  const way = wayBetweenGroups(printed, columns)
+  if (!way) return 0
+  for (const page of way) printed[page] = 1
+  return way.length + joinGroups(printed, columns)
 }
 
-const join = (printed: number[], meet: boolean, one: number, other: number): number => {
-  if (!meet || printed[one] === 1 || printed[other] === 1) return 0
-  printed[one] = 1
-  return 1
+/** The unprinted pages between the first printed page's group and the nearest other; undefined when all hang together. */
+const wayBetweenGroups = (printed: readonly number[], columns: number): readonly number[] | undefined => {
+  const first = printed.indexOf(1)
+  const cameFrom = new Map([[first, first]])
+  const group = [first]
+  for (const page of group) {
+    for (const next of pagesBeside(page, columns, printed.length)) {
+      if (printed[next] !== 1 || cameFrom.has(next)) continue
+      cameFrom.set(next, next)
+      group.push(next)
+    }
+  }
+  if (printed.every((isPrinted, page) => isPrinted !== 1 || cameFrom.has(page))) return undefined
+  const reached = [...group]
+  for (const page of reached) {
+    for (const next of pagesBeside(page, columns, printed.length)) {
+      if (cameFrom.has(next)) continue
+      cameFrom.set(next, page)
+      if (printed[next] === 1) return wayBack(cameFrom, page)
+      reached.push(next)
+    }
+  }
+  throw new RangeError('a grid hangs together')
 }
+
+const wayBack = (cameFrom: ReadonlyMap<number, number>, page: number): readonly number[] => {
+  const before = cameFrom.get(page) ?? page
+  return before === page ? [] : [page, ...wayBack(cameFrom, before)]
+}
+
+const pagesBeside = (page: number, columns: number, count: number): readonly number[] => [
+  ...(page % columns > 0 ? [page - 1] : []),
+  ...(page % columns < columns - 1 ? [page + 1] : []),
+  ...(page >= columns ? [page - columns] : []),
+  ...(page + columns < count ? [page + columns] : []),
+]

@@ -3,11 +3,18 @@ import type { Furniture } from '../furniture/furniture-set.js'
 import type { Extents } from '../geometry/outline.js'
 import { type Point, point, scale, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
+import { cornerEdges } from './corner-edges.js'
 import { type Layout, type Place, windowCorner } from './layout.js'
 import type { Page, PlacedArtwork } from './page.js'
 import { pageMap } from './page-map.js'
-import { type SeamFurniture, seamFurniture, shapesNear } from './seam-furniture.js'
-import type { Seam } from './seams.js'
+import {
+  cornerFurniture,
+  type SeamFurniture,
+  seamFurniture,
+  shapesNear,
+  WORDS_REACH,
+} from './seam-furniture.js'
+import type { Seam, SeamLine } from './seams.js'
 import type { Sheet } from './sheet.js'
 import { type SheetTitle, strip } from './strip.js'
 import { MAP_WIDTH } from './strip-room.js'
@@ -45,7 +52,8 @@ export const pageOf = (
       const map =
         layout.columns * layout.rows > 1 ? pageMap(layout, figure.outlines, place, below.map, MAP_WIDTH) : []
       return {
-        shapes: [...below.shapes, ...joined.flatMap(({ shapes }) => shapes), ...map],
+        shapes: [...below.shapes, ...joined.flatMap(({ words, shapes }) => [words, ...shapes]), ...map],
+        edges: joined.flatMap(({ edges }) => edges),
         artwork: [
           ...below.artwork,
           ...joined.flatMap(({ marks }) => marks.map((at) => registerMark(at, sheet, furniture))),
@@ -55,10 +63,22 @@ export const pageOf = (
   }
 }
 
-const joinedEdges = (figure: LaidFigure, place: Place, shift: Point): SeamFurniture[] =>
-  figure.seams
-    .filter(({ earlier, later }) => isSame(earlier, place) || isSame(later, place))
-    .map((seam) => seamFurniture(seam, isSame(seam.later, place), shift, nearby(figure, seam, shift)))
+/** Words of one edge keep clear of those of the others. */
+const joinedEdges = (figure: LaidFigure, place: Place, shift: Point): SeamFurniture[] => {
+  const joined: SeamFurniture[] = []
+  const shown = (line: SeamLine): Shape[] => [
+    ...nearby(figure, line, shift),
+    ...joined.map(({ words }) => words),
+  ]
+  for (const seam of figure.seams) {
+    const trimmed = isSame(seam.later, place)
+    if (trimmed || isSame(seam.earlier, place)) joined.push(seamFurniture(seam, trimmed, shift, shown(seam)))
+  }
+  for (const edge of cornerEdges(figure.layout, place)) {
+    joined.push(cornerFurniture(edge, shift, shown(edge.line)))
+  }
+  return joined
+}
 
 /** The mark with its middle on the register point; what of it lies outside the window is cut off with the edge. */
 const registerMark = (at: Point, { window }: Sheet, furniture: Furniture): PlacedArtwork => {
@@ -68,9 +88,11 @@ const registerMark = (at: Point, { window }: Sheet, furniture: Furniture): Place
 
 const isSame = (a: Place, b: Place): boolean => a.row === b.row && a.column === b.column
 
-/** Shapes in and beside the strip of a seam, on the page. */
-const nearby = ({ reach }: LaidFigure, seam: Seam, shift: Point): Shape[] => {
-  const [low, high] = [Math.min(seam.edge, seam.inner), Math.max(seam.edge, seam.inner)]
+/** Shapes beside the edge of a seam, on the page. */
+const nearby = ({ reach }: LaidFigure, seam: SeamLine, shift: Point): Shape[] => {
+  const inward = Math.sign(seam.inner - seam.edge) * WORDS_REACH
+  const across = [seam.edge, seam.inner, seam.edge + inward]
+  const [low, high] = [Math.min(...across), Math.max(...across)]
   const box = seam.upright
     ? { min: point(low, seam.from), max: point(high, seam.to) }
     : { min: point(seam.from, low), max: point(seam.to, high) }

@@ -19,6 +19,8 @@ export interface Page {
 
 export interface PageFurniture {
   readonly shapes: readonly Shape[]
+  /** Lines to cut along; drawn over the shapes, for they lie on the window's frame. */
+  readonly edges?: readonly Shape[]
   readonly artwork: readonly PlacedArtwork[]
 }
 

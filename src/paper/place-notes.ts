@@ -33,8 +33,8 @@ export const setNotes = (notes: Notes): SetNotes[] =>
   })
 
 /**
- * The notes, set in one of several widths, at the first bare place of an area, low places first, as they stand beside or
- * below a figure; undefined when there is none.
+ * The notes, set in one of several widths, at the first bare place of an area, high places first: so they stand close to
+ * a figure in its upper corner, and small drawings can share a sheet; undefined when there is none.
  */
 export const placeNotes = (
   blocks: readonly SetNotes[],
@@ -44,7 +44,7 @@ export const placeNotes = (
   const room = point(area.max.x - area.min.x - 2 * CLEAR, area.max.y - area.min.y - 2 * CLEAR)
   for (const block of blocks) {
     if (block.across > room.x || block.along > room.y) continue
-    for (let up = 0; up <= room.y - block.along; up += CELL) {
+    for (let up = room.y - block.along; up >= 0; up -= CELL) {
       for (let right = 0; right <= room.x - block.across; right += CELL) {
         const low = point(area.min.x + CLEAR + right, area.min.y + CLEAR + up)
         const box = {

@@ -61,12 +61,18 @@ const seamLines = (
   { pitch }: Row,
   beyond: number,
   pieces: readonly (readonly Point[])[],
-): Crossed[][] =>
-  Array.from({ length: pages - 1 }, (_, page) =>
-    pieces
-      .map((corners) => crossingsAt(corners, start + (page + 1) * pitch + beyond))
-      .filter((crossings) => crossings.length > 0),
-  )
+): Crossed[][] => {
+  const lines: Crossed[][] = []
+  for (let page = 1; page < pages; page++) {
+    const line: Crossed[] = []
+    for (const corners of pieces) {
+      const crossings = crossingsAt(corners, start + page * pitch + beyond)
+      if (crossings.length > 0) line.push(crossings)
+    }
+    lines.push(line)
+  }
+  return lines
+}
 
 /** How many pieces the seam meets beside one page. */
 const crossedWithin = (crossed: readonly Crossed[], { start }: Bands, page: number, row: Row): number => {

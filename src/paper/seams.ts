@@ -8,9 +8,15 @@ import { windowSize } from './sheet.js'
  * Where two printed pages are joined: the later page, right or below, is trimmed at the edge of its window and laid on
  * the strip that the earlier page shows too. Places are those of the turned figure.
  */
-export interface Seam {
+export interface Seam extends SeamLine {
   readonly earlier: Place
   readonly later: Place
+  /** Register points, on the trimmed edge. */
+  readonly marks: readonly Point[]
+}
+
+/** An edge to trim, and the strip inside it. */
+export interface SeamLine {
   /** Does it run up the sheet (pages side by side), or across it? */
   readonly upright: boolean
   /** The trimmed edge: its x when upright, its y when not. */
@@ -19,8 +25,6 @@ export interface Seam {
   readonly inner: number
   readonly from: number
   readonly to: number
-  /** Register points, on the trimmed edge. */
-  readonly marks: readonly Point[]
 }
 
 /** Every seam of a layout, in reading order of the later page. */

@@ -7,15 +7,15 @@ export interface FaceTable {
   readonly capital: number
   /** Advance widths by sign: the widths of all signs the face sets. */
   readonly widths: ReadonlyMap<string, number>
-  /** Pairs of signs that the face sets wider apart than their widths, and by how much. */
-  readonly apart: ReadonlyMap<string, number>
+  /** Pairs of signs that the face sets wider apart than their widths, and by how much: by the first, then the second. */
+  readonly apart: ReadonlyMap<string, ReadonlyMap<string, number>>
 }
 
 interface WrittenFace {
   readonly perSize: number
   readonly capital: number
   readonly widths: Readonly<Record<string, string>>
-  readonly apart: Readonly<Record<string, number>>
+  readonly apart: Readonly<Record<string, Readonly<Record<string, number>>>>
 }
 
 const read = ({ perSize, capital, widths, apart }: WrittenFace): FaceTable => ({
@@ -30,7 +30,7 @@ const read = ({ perSize, capital, widths, apart }: WrittenFace): FaceTable => ({
         ),
     ),
   ),
-  apart: new Map(Object.entries(apart)),
+  apart: new Map(Object.entries(apart).map(([first, seconds]) => [first, new Map(Object.entries(seconds))])),
 })
 
 /** Adobe's metrics of Helvetica for the signs of WinAnsiEncoding. */

@@ -66,12 +66,13 @@ const addPage = async (document: Document, page: Page): Promise<void> => {
   data.TrimBox = [0, 0, ...size]
   if (stretch.x !== 1 || stretch.y !== 1) document.scale(stretch.x, stretch.y)
   const on: OnPage = { x: (at) => toPoints(at), y: (at) => toPoints(along - at) }
-  const { shapes, artwork } = page.furniture()
+  const { shapes, edges = [], artwork } = page.furniture()
   await loadLettering(document, textsOf(page.views, shapes, artwork))
   for (const view of page.views) {
     clipped(document, view.window, on, () => drawShapes(document, visible(view), shifted(view, on)))
   }
   drawShapes(document, shapes, on)
+  drawShapes(document, edges, on)
   for (const placed of artwork) clipped(document, placed.window, on, () => drawArtwork(document, placed, on))
 }
 

@@ -3,6 +3,7 @@ import PDFDocument from 'pdfkit'
 import helvetica from 'pdfkit/standard-fonts/Helvetica'
 import { describe, expect, it } from 'vitest'
 import { faceName, letterSize, reach, textWidth, unlettered, wrapText } from '../../src/drawing/lettering.js'
+import { unbroken } from '../../src/drawing/line-breaks.js'
 import { PLAIN_SIGNS, strangeSign } from '../../src/order/lettered-text.js'
 import { mm } from '../../src/units/convert.js'
 import { DEJAVU_FONT, dejavuSigns, helveticaWidth, WINDOWS_1252 } from '../tables/lettering-font.js'
@@ -144,6 +145,15 @@ describe('wrapping', () => {
     expect(lines.join('').replaceAll(' ', '')).toBe(text.replaceAll(' ', ''))
     expect(lines.filter((each) => textWidth(each, mm(2.5)) > width)).toEqual([])
     expect(wrapText('one two', mm(2.5), width)).toEqual(['one two'])
+  })
+
+  // Common practice, no published source: a figure and what belongs to it are read in one.
+  it.each([
+    ['Outline 300.0 × 346.4 mm.', 'Outline|300.0 × 346.4 mm.'],
+    ['set 31 1/2 in from', 'set|31 1/2 in|from'],
+    ['covers 67 % of', 'covers|67 %|of'],
+  ])('leaves %s in its parts', (text, parts) => {
+    expect(unbroken(text).join('|')).toBe(parts)
   })
 
   it('never loses a sign', () => {

@@ -83,7 +83,7 @@ describe('what is refused', () => {
 
   it('more sheets than anyone tapes', () => {
     expect(problemsOf('points: 24, tip-angle: 150, across: 6000', '{ size: A4 }')).toEqual([
-      'shop.paper.size: given Star: star mat. It would take 492 sheets; allowed: up to 400. Use larger paper or a roll.',
+      'shop.paper.size: given Star: star mat. It would take 460 sheets; allowed: up to 400. Use larger paper or a roll.',
     ])
   })
 })

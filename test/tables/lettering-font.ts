@@ -105,15 +105,20 @@ const HELVETICA = new PDFDocument({ autoFirstPage: false })
 const dejavuWidth = (sign: string): number =>
   DEJAVU_FONT.glyphForCodePoint(sign.codePointAt(0) ?? 0).advanceWidth
 
-/** Pairs that kerning sets wider apart than their widths. */
-const apart = (): Record<string, number> =>
+/** Pairs that kerning sets wider apart than their widths: by the first sign, then the second. */
+const apart = (): Record<string, Record<string, number>> =>
   Object.fromEntries(
-    WINDOWS_1252.flatMap((first) =>
-      WINDOWS_1252.map((second): [string, number] => [
-        first + second,
-        helveticaWidth(first + second) - helveticaWidth(first) - helveticaWidth(second),
-      ]),
-    ).filter(([, more]) => more > 0),
+    WINDOWS_1252.map((first): [string, Record<string, number>] => [first, apartAfter(first)]).filter(
+      ([, seconds]) => Object.keys(seconds).length > 0,
+    ),
+  )
+
+const apartAfter = (first: string): Record<string, number> =>
+  Object.fromEntries(
+    WINDOWS_1252.map((second): [string, number] => [
+      second,
+      helveticaWidth(first + second) - helveticaWidth(first) - helveticaWidth(second),
+    ]).filter(([, more]) => more > 0),
   )
 
 /** Every sign the embedded face may set. */
@@ -130,7 +135,7 @@ export const letterWidthsText = (): string =>
   `${JSON.stringify(
     {
       source:
-        'Advance widths by sign, run by run from the code point that stands before it. Helvetica: Adobe Font Metrics of the 14 standard fonts of PDF, as pdfkit 0.20.2 carries them, for the signs of WinAnsiEncoding (ISO 32000-1, Annex D); `apart` holds the pairs that its kerning sets further apart. DejaVu: dejavu-fonts-ttf 2.37, ttf/DejaVuSans.ttf, read by fontkit. Drawn up by `npm run lettering`.',
+        'Advance widths by sign, run by run from the code point that stands before it. Helvetica: Adobe Font Metrics of the 14 standard fonts of PDF, as pdfkit 0.20.2 carries them, for the signs of WinAnsiEncoding (ISO 32000-1, Annex D); `apart` holds the pairs that its kerning sets further apart, by the first sign. DejaVu: dejavu-fonts-ttf 2.37, ttf/DejaVuSans.ttf, read by fontkit. Drawn up by `npm run lettering`.',
       licence:
         'Adobe Font Metrics: may be used, copied and passed on with their notice, Copyright (c) 1985, 1987, 1989, 1990, 1997 Adobe Systems Incorporated. All Rights Reserved. DejaVu: Bitstream Vera and Arev font licence; changes by DejaVu in the public domain.',
       seen: 'derived',

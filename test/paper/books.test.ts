@@ -1,0 +1,164 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { shapeExtents } from '../../src/drawing/bounds.js'
+import { boxesMeet } from '../../src/geometry/outline.js'
+import { point } from '../../src/geometry/point.js'
+import { makeOrder } from '../../src/make.js'
+import { showProblem } from '../../src/order/problem.js'
+import { bytesOf } from '../prints.js'
+import { type ReadPage, readBookmarks, readPdf } from '../read-back/read-pdf.js'
+
+const made = (text: string) => {
+  const order = makeOrder({ text })
+  if (!order.ok) throw new Error(order.problems.map(showProblem).join('\n'))
+  return order.value
+}
+
+const fileOf = async ({ files }: ReturnType<typeof made>, path: string): Promise<Uint8Array> => {
+  const file = files.find((each) => each.path === path)
+  if (!file) throw new Error(`there is no ${path}`)
+  return Uint8Array.from(await bytesOf(file.content))
+}
+
+const ORDERS = ['winter-fair', 'lantern-walk'].map((name) => {
+  const text = readFileSync(`shared/examples/${name}.yaml`, 'utf8')
+  return [name, text] as const
+})
+
+const SMALL =
+  'stars: [{ points: 5, tip-angle: 45, across: 70, backing: { inset: 3 } }, { name: Second, points: 6, tip-angle: 60, across: 60 }]\nshop: { paper: { size: A3 } }'
+
+const EVERY = [...ORDERS, ['small stars', SMALL] as const]
+
+const allTexts = (page: ReadPage | undefined): string => page?.texts.join(' ') ?? ''
+
+describe.each(EVERY)('all-patterns.pdf of %s', (_, text) => {
+  const order = made(text)
+
+  it('has a bookmark for each star in the order of work, and below it one for each drawing, on its page', async () => {
+    const bytes = await fileOf(order, 'all-patterns.pdf')
+    const [bookmarks, pages] = await Promise.all([readBookmarks(bytes), readPdf(bytes)])
+    const stars = [...new Set(order.drawings.map(({ star }) => star))]
+    expect(bookmarks.map(({ title }) => title)).toEqual(stars)
+    for (const bookmark of bookmarks) {
+      const drawings = order.drawings.filter(({ star }) => star === bookmark.title)
+      expect(bookmark.children.map(({ title }) => title)).toEqual(
+        drawings.map(({ drawing }) => drawing.kind.replaceAll('-', ' ')),
+      )
+      expect(bookmark.page).toBe(bookmark.children[0]?.page)
+      for (const [index, child] of bookmark.children.entries()) {
+        const { figure = [], asides = [] } = drawings[index]?.drawing ?? {}
+        const words = figure.flatMap((each) =>
+          each.kind === 'label' && !asides.includes(each) ? [each.text] : [],
+        )
+        const count = drawings[index]?.print.pages.length ?? 0
+        const shown = pages
+          .slice(child.page, child.page + count)
+          .map(allTexts)
+          .join(' ')
+        // A line that runs over a seam is cut there.
+        expect(words.some((text) => shown.includes(text))).toBe(true)
+        if (count === 1) expect(words.filter((text) => !shown.includes(text))).toEqual([])
+      }
+    }
+    const inOrder = bookmarks.flatMap(({ children }) => children.map(({ page }) => page))
+    // A drawing that shares an earlier sheet leads back to it; nothing else does.
+    for (const [index, page] of inOrder.entries()) {
+      const isShared = (order.book.pages[page]?.views.length ?? 0) > 1
+      if (!isShared) expect(page).toBe(Math.max(...inOrder.slice(0, index + 1)))
+    }
+    expect(pages).toHaveLength(order.book.pages.length)
+  })
+
+  it('takes no more pages than the files of its drawings, and shows what they show', async () => {
+    const alone = order.drawings.flatMap(({ print }) => print.pages)
+    expect(order.book.pages.length).toBeLessThanOrEqual(alone.length)
+    const shapes = new Set(order.book.pages.flatMap(({ views }) => views.flatMap((view) => view.shapes)))
+    expect(
+      alone.flatMap(({ views }) => views.flatMap((view) => view.shapes)).filter((each) => !shapes.has(each)),
+    ).toEqual([])
+  })
+
+  it('keeps drawings that share a sheet apart, each whole in a window of its own', () => {
+    for (const { views, sheet } of order.book.pages.filter((page) => page.views.length > 1)) {
+      for (const [index, { window, shapes, shift }] of views.entries()) {
+        const { min, max } = shapeExtents(shapes)
+        expect(min.x + shift.x).toBeGreaterThan(window.min.x)
+        expect(min.y + shift.y).toBeGreaterThan(window.min.y)
+        expect(max.x + shift.x).toBeLessThan(window.max.x)
+        expect(max.y + shift.y).toBeLessThan(window.max.y)
+        expect(window.min.x).toBeGreaterThanOrEqual(sheet.window.min.x - 1e-9)
+        expect(window.min.y).toBeGreaterThanOrEqual(sheet.window.min.y - 1e-9)
+        expect(window.max.x).toBeLessThanOrEqual(sheet.window.max.x + 1e-9)
+        expect(window.max.y).toBeLessThanOrEqual(sheet.window.max.y + 1e-9)
+        // Windows may touch, not overlap.
+        const shrunk = {
+          min: point(window.min.x + 1e-6, window.min.y + 1e-6),
+          max: point(window.max.x - 1e-6, window.max.y - 1e-6),
+        }
+        expect(views.slice(index + 1).filter((other) => boxesMeet(shrunk, other.window))).toEqual([])
+      }
+    }
+  })
+})
+
+it('small drawings share sheets, and the words of all of them are found there', async () => {
+  const order = made(SMALL)
+  const shared = order.book.pages.flatMap(({ views }, index) => (views.length > 1 ? [{ views, index }] : []))
+  expect(shared.length).toBeGreaterThan(0)
+  const pages = await readPdf(await fileOf(order, 'all-patterns.pdf'))
+  for (const { views, index } of shared) {
+    const labels = views.flatMap(({ shapes }) =>
+      shapes.flatMap((shape) => (shape.kind === 'label' ? [shape.text] : [])),
+    )
+    const found = allTexts(pages[index])
+    expect(labels.filter((label) => !found.includes(label))).toEqual([])
+  }
+})
+
+describe.each([
+  ['mm', 10, 25.4],
+  ['in', 25.4, 10],
+] as const)('print-check.pdf in %s', (units, firstStep, secondStep) => {
+  it('has rulers of 150 mm and 6 in both ways, the order’s own units read first', async () => {
+    const order = made(
+      `units: ${units}\nstars: [{ points: 5, tip-angle: 45, across: ${units === 'mm' ? 300 : 12} }]`,
+    )
+    const [page] = await readPdf(await fileOf(order, 'print-check.pdf'))
+    const lines = (page?.strokes ?? []).flatMap(({ points: [a, b], closed }) =>
+      a && b && !closed ? [[a, b] as const] : [],
+    )
+    const whole = 152.4
+    const across = lines.find(([a, b]) => Math.abs(b.x - a.x - whole) < 0.01 && Math.abs(a.y - b.y) < 0.001)
+    const along = lines.find(([a, b]) => Math.abs(b.y - a.y - whole) < 0.01 && Math.abs(a.x - b.x) < 0.001)
+    if (!across || !along) throw new Error('a ruler is missing')
+    // Ticks at whole figures stand on either side: the order's own above the level ruler and left of the upright one.
+    const at = (figure: number, side: 1 | -1): boolean =>
+      lines.some(
+        ([a, b]) =>
+          near(a.x, across[0].x + figure) &&
+          near(b.x, a.x) &&
+          near(a.y, across[0].y) &&
+          near(b.y - a.y, side * 7),
+      )
+    const up = (figure: number, side: 1 | -1): boolean =>
+      lines.some(
+        ([a, b]) =>
+          near(a.y, along[0].y + figure) &&
+          near(b.y, a.y) &&
+          near(a.x, along[0].x) &&
+          near(b.x - a.x, -side * 7),
+      )
+    const figuresOf = (step: number) => [0, 1, 2].map((count) => count * step)
+    const last = (step: number) => (step === 10 ? 150 : 152.4)
+    for (const [step, side] of [
+      [firstStep, 1],
+      [secondStep, -1],
+    ] as const) {
+      for (const figure of [...figuresOf(step), last(step)])
+        expect([figure, at(figure, side), up(figure, side)]).toEqual([figure, true, true])
+    }
+  })
+})
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) < 0.01
