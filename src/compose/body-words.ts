@@ -1,15 +1,19 @@
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import type { Kilograms } from '../units/brand.js'
 import { MM2_PER_M2 } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { showArea, showMass, showVolume } from '../units/show-measure.js'
 
-/** `0.42 kg, ...; its hanger holds 1.68 kg`; nothing while wood or thickness is unknown. */
+/** `0.42 kg a star: ...; a hanger rated for 1.68 kg`; nothing while wood or thickness is unknown. */
 export const weightText = ({ weight, wood }: StarPlan, { lengths }: Order): string | undefined => {
   if (!weight) return undefined
-  const show = (mass: typeof weight.all) => showMass(mass, lengths.units)
+  const show = (mass: Kilograms) => showMass(mass, lengths.units)
+  const arms = `arms ${show(weight.arms)} of ${wood.name}`
+  if (!weight.whole)
+    return `${arms}; for the backing's, and the hanger, give its thickness and the panel's density`
   const plate = weight.plate === undefined ? '' : `, backing ${show(weight.plate)}`
-  return `${show(weight.all)} a star: arms ${show(weight.arms)} of ${wood.name}${plate}; a hanger rated for ${show(weight.hanger)}`
+  return `${show(weight.whole.mass)} a star: ${arms}${plate}; a hanger rated for ${show(weight.whole.hanger)}`
 }
 
 /** How long the joints are, and how much face there is to glue. */

@@ -58,7 +58,7 @@ export const workingOrder = (plan: StarPlan, { lengths, shop, climate }: Order):
       : []),
     `Finish${finish ? `, ${finish.coats} ${finish.coats === 1 ? 'coat' : 'coats'}` : ''}${when(finish?.dries, (time) => ` ${time} apart`)}: both faces and all edges alike${backing ? ', the backing too' : ''}.`,
     `Hanging${when(finish?.cures, (time) => ` after ${time}`)}: above the centre, on the top arm; ${
-      weight ? `hanger for ${showMass(weight.hanger, lengths.units)}; ` : ''
+      weight?.whole ? `hanger for ${showMass(weight.whole.hanger, lengths.units)}; ` : ''
     }pull by hand first.`,
   ]
 }

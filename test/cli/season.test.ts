@@ -105,7 +105,8 @@ describe('plan tells what is glued, coated and hung', () => {
     const chamfer = 10 * star.tipEdge * 4.5 * 0.52 * 1120 * 1e-9
     expect(star.weight.arms).toBeLessThan(solid)
     expect(star.weight.arms).toBeGreaterThan(solid - chamfer)
-    expect(star.weight.hanger).toBeCloseTo(4 * star.weight.all, 12)
+    expect(star.weight.whole.mass).toBeCloseTo(star.weight.arms + star.weight.plate, 12)
+    expect(star.weight.whole.hanger).toBeCloseTo(4 * star.weight.whole.mass, 12)
     expect(star.body.glue.joints).toBeCloseTo(5 * star.jointEdge, 9)
   })
 
