@@ -38,10 +38,13 @@ const assumptions = ({ assumed, shop }: Order, stars: readonly StarPlan[]): stri
     : [...assumed]
 }
 
+/** `Boathouse: 6 stars, 5 points, 30 arms`. */
+export const starTitle = ({ order: { name, quantity }, star, arms }: StarPlan): string =>
+  `${name}: ${quantity} ${quantity === 1 ? 'star' : 'stars'}, ${star.points} points, ${arms} arms`
+
 const starCard = (plan: StarPlan, order: Order): string[] => {
   const { star } = plan
-  const count = `${plan.order.quantity} ${plan.order.quantity === 1 ? 'star' : 'stars'}`
-  const title = `${plan.order.name}: ${count}, ${star.points} points, ${plan.arms} arms`
+  const title = starTitle(plan)
   return [
     title,
     '-'.repeat(title.length),

@@ -3,6 +3,7 @@ import type { SeasonState, WoodState } from '../season/season.js'
 import type { AdvisedStar, SeasonPlan } from '../season/season-plan.js'
 import { showAngle, trimmed } from '../units/show.js'
 import { showAirShort } from '../units/show-measure.js'
+import { starTitle } from './cut-plan.js'
 import { changeText, gapText, layoutText, stepText, stressText, woodText } from './season-words.js'
 import { columns, listing, row, WIDTH } from './text-rows.js'
 import { wrapColumns } from './wrap-columns.js'
@@ -26,10 +27,11 @@ export const seasonCard = ({ plan: { order }, stars }: SeasonPlan): string => {
 
 const starBlock = (star: AdvisedStar, order: Order): string[] => {
   const { lengths } = order
+  const title = starTitle(star.plan)
   const step = stepText(star, lengths)
   return [
-    star.plan.order.name,
-    '-'.repeat(star.plan.order.name.length),
+    title,
+    '-'.repeat(title.length),
     ...row('Wood', woodText(star)),
     '',
     ...seasonTable(star, order),

@@ -10,7 +10,7 @@ describe('season', () => {
   it('tells moisture, angles and gap for workshop, winter and summer, on 84 columns', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' })
     expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(84)
-    expect(out).toContain('Boathouse\n---------')
+    expect(out).toContain('Boathouse: 6 stars, 5 points, 30 arms\n----')
     // Wood Handbook, Table 4-2: 70 °F and 30 % make 6.2 %. Table 13-5 (from memory): western larch, C_T 0.00323.
     expect(out).toMatch(/winter {4}30 %, 21 °C {2}6\.2 %/)
     expect(flat(out)).toContain(
