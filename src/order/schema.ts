@@ -12,7 +12,7 @@ import {
   textField,
   wholeField,
 } from './fields.js'
-import { group } from './schema-group.js'
+import { group, listOf } from './schema-group.js'
 import { seasonKeys } from './wood-keys.js'
 
 /**
@@ -240,13 +240,3 @@ const PAPER_WORDS = [SINGLE, ...PAPER_NAMES.flatMap((name) => [name, name.toLowe
 
 export const paperName = (word: string): PaperName | undefined =>
   PAPER_NAMES.find((name) => name.toLowerCase() === word.toLowerCase())
-
-function listOf<const Entry extends v.GenericSchema>(entry: Entry, most: number, says: string) {
-  return v.optional(
-    v.pipe(
-      v.array(entry, 'Allowed: a list, each entry begun with a dash.'),
-      v.maxLength(most, `Allowed: up to ${most} entries.`),
-      v.description(says),
-    ),
-  )
-}

@@ -152,6 +152,16 @@ report(
   'at most 2.5',
 )
 report(
+  'season with flags : node -e 0',
+  await byTurns(
+    25,
+    () =>
+      node(BUILT, 'season', '--points', '5', '--tip-angle', '45', '--board-width', '70', '--rings', 'flat'),
+    () => node('-e', '0'),
+  ),
+  'at most 2.5',
+)
+report(
   'season of the example order : node -e 0',
   await byTurns(
     25,
