@@ -12,8 +12,8 @@ export interface InkedPages {
  * when that takes more than `most`.
  *
  * A page is needed when it alone shows some ink. Ink that only lies in strips which neighbours share needs one of them;
- * the choice is searched through. A cell on the edge of such a strip counts for the page beside it. Pages that
- * still stand apart are joined afterwards, group by group, the shortest way, which may take a page more than the best.
+ * the choice is searched through. A cell on the edge of such a strip counts for the page beside it. Groups of pages that
+ * stand apart are joined one after the other the shortest way, which of three groups or more may take a page too many.
  */
 export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number): InkedPages | undefined => {
   const columns = x.pages
@@ -23,12 +23,10 @@ export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number):
   for (let page = 0; page < printed.length; page++) {
     if (hasInk(raster, x, y, 2 * (page % columns), 2 * Math.floor(page / columns))) printed[page] = 1
   }
-  const open = sharedByUnprinted(raster, x, y, printed)
-  const chosen = open.length > 0 ? fewestChosen(open, most - count) : []
-  if (chosen === undefined) return undefined
-  for (const page of chosen) printed[page] = 1
-  const all = count + chosen.length + joinGroups(printed, columns)
-  return all > most ? undefined : { printed, count: all }
+  const added = fewestAdded(printed, sharedByUnprinted(raster, x, y, printed), columns, most - count)
+  if (added === undefined) return undefined
+  for (const page of added) printed[page] = 1
+  return { printed, count: count + added.length }
 }
 
 const hasInk = (raster: InkRaster, x: Bands, y: Bands, bandX: number, bandY: number): boolean =>
@@ -74,15 +72,28 @@ const sharedByUnprinted = (
   return open
 }
 
-/** The fewest pages of which every group holds one, at most `most`; undefined when that is not enough. */
-const fewestChosen = (groups: readonly (readonly number[])[], most: number): number[] | undefined => {
-  const [first] = groups
-  if (!first) return []
-  if (apartGroups(groups) > most) return undefined
-  let best: number[] | undefined
+/**
+ * The fewest pages to print besides those that are, so that of every strip one page is printed and all pages hang
+ * together; at most `most`, or undefined.
+ */
+const fewestAdded = (
+  printed: number[],
+  strips: readonly (readonly number[])[],
+  columns: number,
+  most: number,
+): readonly number[] | undefined => {
+  const open = strips.filter((pages) => !pages.some((page) => printed[page] === 1))
+  const [first] = open
+  if (!first) {
+    const joining = joinedOneByOne(printed, columns)
+    return joining.length > most ? undefined : joining
+  }
+  if (apartGroups(open) > most) return undefined
+  let best: readonly number[] | undefined
   for (const page of first) {
-    const left = groups.filter((group) => !group.includes(page))
-    const rest = fewestChosen(left, (best?.length ?? most + 1) - 2)
+    printed[page] = 1
+    const rest = fewestAdded(printed, open, columns, (best?.length ?? most + 1) - 2)
+    printed[page] = 0
     if (rest) best = [page, ...rest]
   }
   return best
@@ -100,26 +111,32 @@ const apartGroups = (groups: readonly (readonly number[])[]): number => {
   return apart
 }
 
-/** Prints pages between groups of printed pages that share no edge, the shortest way; gives how many were added. */
-const joinGroups = (printed: number[], columns: number): number => {
+/** The pages to print so that groups that share no edge hang together: always to the nearest group, the shortest way. */
+const joinedOneByOne = (printed: readonly number[], columns: number): readonly number[] => {
   const way = wayBetweenGroups(printed, columns)
-  if (!way) return 0
-  for (const page of way) printed[page] = 1
-  return way.length + joinGroups(printed, columns)
+  if (!way) return NONE
+  const joined = [...printed]
+  for (const page of way) joined[page] = 1
+  return [...way, ...joinedOneByOne(joined, columns)]
+}
+
+const NONE: readonly number[] = []
+
+/** The printed pages that hang together with the first one. */
+const firstGroup = (printed: readonly number[], columns: number): readonly number[] => {
+  const group = [printed.indexOf(1)]
+  for (const page of group) {
+    for (const next of pagesBeside(page, columns, printed.length)) {
+      if (printed[next] === 1 && !group.includes(next)) group.push(next)
+    }
+  }
+  return group
 }
 
 /** The unprinted pages between the first printed page's group and the nearest other; undefined when all hang together. */
 const wayBetweenGroups = (printed: readonly number[], columns: number): readonly number[] | undefined => {
-  const first = printed.indexOf(1)
-  const cameFrom = new Map([[first, first]])
-  const group = [first]
-  for (const page of group) {
-    for (const next of pagesBeside(page, columns, printed.length)) {
-      if (printed[next] !== 1 || cameFrom.has(next)) continue
-      cameFrom.set(next, next)
-      group.push(next)
-    }
-  }
+  const group = firstGroup(printed, columns)
+  const cameFrom = new Map(group.map((page) => [page, page]))
   if (printed.every((isPrinted, page) => isPrinted !== 1 || cameFrom.has(page))) return undefined
   const reached = [...group]
   for (const page of reached) {

@@ -71,9 +71,8 @@ describe('pages of one grid, against every set of its pages', () => {
       else if (count > leastPages(strokes, narrowed(grid), count)) joinedAmiss.push(count - least)
     }
     expect(same).toBeGreaterThan(500)
-    // Pages are joined after they are chosen: once in two hundred times that takes a page more than the best.
-    expect(joinedAmiss.every((more) => more === 1)).toBe(true)
-    expect(joinedAmiss.length).toBeLessThanOrEqual(3)
+    // Three groups or more are joined one after the other, which once in these cases takes a page more than the best.
+    expect(joinedAmiss).toEqual([1])
   })
 
   it('hang together by whole edges, even where the ink does not', () => {
