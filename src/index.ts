@@ -8,6 +8,8 @@ export { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 export { DRAWINGS, drawingFileName } from './compose/drawings.js'
 export { overview, type ShownDrawing } from './compose/overview.js'
 export { planJson } from './compose/plan-json.js'
+export { seasonCard } from './compose/season-card.js'
+export { seasonJson } from './compose/season-json.js'
 export { shopCard } from './compose/shop-card.js'
 export type { Artwork } from './drawing/artwork.js'
 export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from './drawing/layers.js'
@@ -16,6 +18,7 @@ export { FURNITURE, type FurnitureName, type FurnitureTexts } from './furniture/
 export { defaultFurniture, type Furniture, furnitureWith } from './furniture/furniture-set.js'
 export { type InsetShape, insetLimit, insetOutline } from './geometry/inset.js'
 export { type Kite, kite, kiteOutline } from './geometry/kite.js'
+export { type GrainAlong, type MovedArm, movedArm } from './geometry/moved-arm.js'
 export { extentsOf, type Outline, signedArea, type Vertex } from './geometry/outline.js'
 export type { Point } from './geometry/point.js'
 export {
@@ -52,16 +55,32 @@ export type {
 } from './order/order.js'
 export { type OrderInput, parseOrder } from './order/parse.js'
 export { type Outcome, type Problem, showProblem } from './order/problem.js'
+export type { Air, Climate, Finish, Glue, Rings, Stain, Wall, Wood } from './order/season-order.js'
 export { cardBook } from './paper/card-book.js'
 export type { Bookmark, Page, PrintedBook, PrintedDrawing, View } from './paper/page.js'
 export { drawingBook, type PrintedStar, patternBook } from './paper/pattern-book.js'
 export { printCheck } from './paper/print-check.js'
 export type { Sheet } from './paper/sheet.js'
 export { layOnPaper } from './paper/tile.js'
+export type { CoatedAreas, GluedParts, StarBody } from './plan/body.js'
 export { type Plan, planOrder, planStar, type StarPlan } from './plan/plan.js'
 export type { Warning, WarningCode } from './plan/warnings.js'
-export type { Degrees, Mm, Radians } from './units/brand.js'
-export { degrees, inches, mm, radians } from './units/convert.js'
+export type { StarWeight } from './plan/weight.js'
+export type { Advice, AdviceCode } from './season/advice.js'
+export type { AxisLayout } from './season/axis-layout.js'
+export { humidityFor, moistureIn } from './season/moisture.js'
+export {
+  type MovedStar,
+  movedStar,
+  type SeasonState,
+  type StarSeason,
+  sizeChange,
+  type WoodState,
+} from './season/season.js'
+export { type AdvisedStar, planSeason, type SeasonPlan } from './season/season-plan.js'
+export { SPECIES, type Species, speciesNamed } from './tables/species.js'
+export type { Celsius, Degrees, Hours, Kilograms, Mm, Percent, Radians } from './units/brand.js'
+export { celsius, degrees, inches, mm, percent, radians } from './units/convert.js'
 export { readAngle } from './units/read-angle.js'
 export { readLength, type Units } from './units/read-length.js'
 export { showAngle, showLength, showSetting } from './units/show.js'

@@ -22,6 +22,13 @@ describe('the README is true', () => {
     expect(out.startsWith(shown)).toBe(true)
   })
 
+  it('shows what the seasons do to a star', () => {
+    const { out } = starwright(['season', EXAMPLE, '--star', 'Bakery window'])
+    const shown = blockAfter('<!-- output: season -->')
+    expect(shown.length).toBeGreaterThan(500)
+    expect(out).toContain(shown)
+  })
+
   it.each(['arm-pattern', 'star-mat'])(
     'its picture of the %s is what the tool draws (npm run pictures)',
     (name) => {

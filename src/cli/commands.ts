@@ -56,6 +56,17 @@ export const COMMANDS: readonly Command[] = [
     handle: async (typed) => (await import('./plan.js')).plan(typed),
   },
   {
+    words: 'season [ORDER]',
+    says: 'Tell how the wood moves from workshop to wall, and what to do about it',
+    positionals: {},
+    options: { json: { type: 'boolean', describe: 'For programs: mm, degrees and %, unrounded' } },
+    examples: [
+      ['$0 season winter-fair.yaml', 'the stars of an order, in winter and summer'],
+      ['$0 season --points 5 --tip-angle 45 --board-width 70mm --species "white oak"', 'one star from flags'],
+    ],
+    handle: async (typed) => (await import('./season.js')).season(typed),
+  },
+  {
     words: 'draw <DRAWING> [ORDER]',
     says: `Write one drawing: ${DRAWING_NAMES.join(', ')}`,
     positionals: { DRAWING: { type: 'string', choices: DRAWING_NAMES, describe: 'Which drawing' } },

@@ -1,9 +1,12 @@
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import type { Mm } from '../units/brand.js'
+import { backingFloats } from '../season/advice.js'
+import { starSeason } from '../season/season.js'
+import type { Hours, Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
+import { showMass, showTime } from '../units/show-measure.js'
 import { SHOP } from '../units/tolerance.js'
 import { cutSteps } from './cut-steps.js'
 
@@ -35,23 +38,41 @@ export const firstPiece = ({ star, kite }: StarPlan, { lengths }: Order): string
 export const accuracyText = ({ star, gapPerTenth }: StarPlan, { lengths }: Order): string =>
   `0.1° in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showLength(gapPerTenth, lengths)} at the last joint.`
 
-/** From the cut arms to the wall. Common practice, no published source. */
-export const workingOrder = (plan: StarPlan, { lengths }: Order): string[] => {
-  const { star, order, backing } = plan
+/** From the cut arms to the wall. Common practice, no published source; times are those of the products' labels. */
+export const workingOrder = (plan: StarPlan, { lengths, shop, climate }: Order): string[] => {
+  const { star, order, backing, weight } = plan
   const show = (length: Mm) => showLength(length, lengths)
+  const { glue, stain, finish } = shop
+  const floats = backing !== undefined && backingFloats(starSeason(plan, climate))
   return [
     `Dry fit: all ${star.points} arms on the star mat, face A up, no glue.`,
-    'Glue-up: film on the mat, glue on both faces of a joint, clamp or tape until it closes, no harder. Wipe off wet glue.',
-    `When the glue has cured (see its label): ${order.chamfer === undefined ? 'sand' : `chamfer ${show(order.chamfer)}, sand`}.`,
+    ...(stain
+      ? [`Sand, stain${when(stain.dries, (time) => ` (dries in ${time})`)}; joint faces stay bare.`]
+      : []),
+    `Glue-up: film on the mat, glue on both faces of a joint, clamp or tape until it closes, no harder${when(glue?.clamp, (time) => ` (${time})`)}. Wipe off wet glue.`,
+    `When the glue has cured (${glue?.cures === undefined ? 'see its label' : showTime(glue.cures)}): ${shapedText(order.chamfer === undefined ? undefined : show(order.chamfer), stain !== undefined)}.`,
     ...(backing
       ? [
-          `Backing: ${backing.shape}, ${show(backing.across)} × ${show(backing.height)}, glued on centred, UP to the top tip; nails or screws ${fastenerText(plan, show)}.`,
+          `Backing: ${backing.shape}, ${show(backing.across)} × ${show(backing.height)}, ${floats ? 'glued in the middle only' : 'glued on'}, centred, UP to the top tip; nails or screws ${fastenerText(plan, show)}.`,
         ]
       : []),
-    `Finish: both faces and all edges alike${backing ? ', the backing too' : ''}.`,
-    'Hanging: above the centre, on the top arm; pull by hand first.',
+    `Finish${finish ? `, ${finish.coats} ${finish.coats === 1 ? 'coat' : 'coats'}` : ''}${when(finish?.dries, (time) => ` ${time} apart`)}: both faces and all edges alike${backing ? ', the backing too' : ''}.`,
+    `Hanging${when(finish?.cures, (time) => ` after ${time}`)}: above the centre, on the top arm; ${
+      weight?.whole ? `hanger for ${showMass(weight.whole.hanger, lengths.units)}; ` : ''
+    }pull by hand first.`,
   ]
 }
+
+/** A chamfer cut after staining shows bright wood; what is stained is not sanded any more. */
+const shapedText = (chamfer: string | undefined, stained: boolean): string => {
+  if (stained)
+    return chamfer === undefined ? 'break the edges' : `chamfer ${chamfer}, bright through the stain`
+  return chamfer === undefined ? 'sand' : `chamfer ${chamfer}, sand`
+}
+
+/** The label's time in its words; nothing when the order does not tell it. */
+const when = (time: Hours | undefined, words: (time: string) => string): string =>
+  time === undefined ? '' : words(showTime(time))
 
 const fastenerText = ({ order, backing }: StarPlan, show: (length: Mm) => string): string =>
   order.thickness === undefined || backing?.thickness === undefined

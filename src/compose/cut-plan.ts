@@ -7,13 +7,11 @@ import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
+import { coatText, glueText, weightText } from './body-words.js'
 import { SAW_CAUTION } from './cautions.js'
 import { cutSteps, leftOpenText, settingText } from './cut-steps.js'
+import { columns, listing, row, WIDTH } from './text-rows.js'
 import { wrapColumns } from './wrap-columns.js'
-
-/** Columns of the card: what a terminal and a printed page both carry. */
-const WIDTH = 84
-const HEADING = 11
 
 /** The cut plan as a card to read at the bench: plain text, one block a star. */
 export const cutPlan = ({ order, stars }: Plan): string =>
@@ -40,15 +38,13 @@ const assumptions = ({ assumed, shop }: Order, stars: readonly StarPlan[]): stri
     : [...assumed]
 }
 
-const listing = (heading: string, lines: readonly string[]): string[] =>
-  lines.length === 0
-    ? []
-    : [`${heading}:`, ...lines.flatMap((text) => wrapColumns(`- ${text}`, WIDTH, 2)), '']
+/** `Boathouse: 6 stars, 5 points, 30 arms`. */
+export const starTitle = ({ order: { name, quantity }, star, arms }: StarPlan): string =>
+  `${name}: ${quantity} ${quantity === 1 ? 'star' : 'stars'}, ${star.points} points, ${arms} arms`
 
 const starCard = (plan: StarPlan, order: Order): string[] => {
   const { star } = plan
-  const count = `${plan.order.quantity} ${plan.order.quantity === 1 ? 'star' : 'stars'}`
-  const title = `${plan.order.name}: ${count}, ${star.points} points, ${plan.arms} arms`
+  const title = starTitle(plan)
   return [
     title,
     '-'.repeat(title.length),
@@ -60,6 +56,7 @@ const starCard = (plan: StarPlan, order: Order): string[] => {
     ...sizeRows(plan, order),
     ...boardRows(plan, order),
     ...backingRows(plan, order),
+    ...bodyRows(plan, order),
     ...sawRows(plan, order),
     ...warningLines(plan, (code) => code !== 'short-arm'),
   ]
@@ -68,9 +65,6 @@ const starCard = (plan: StarPlan, order: Order): string[] => {
 /** What must be known before the first cut stands before it; the rest at the end. */
 const warningLines = ({ warnings }: StarPlan, wanted: (code: WarningCode) => boolean): string[] =>
   warnings.filter(({ code }) => wanted(code)).flatMap(({ text }) => wrapColumns(`  ! ${text}`, WIDTH, 4))
-
-const row = (heading: string, text: string): string[] =>
-  wrapColumns(`  ${heading.padEnd(HEADING)}${text}`, WIDTH, HEADING + 2)
 
 const sizeRows = ({ star, kite, order: { chamfer } }: StarPlan, { lengths }: Order): string[] => {
   const show = (length: Mm) => showLength(length, lengths)
@@ -134,6 +128,16 @@ const backingRows = ({ backing, star }: StarPlan, { lengths }: Order): string[] 
     : []
 }
 
+/** What is to be glued, coated and hung, as far as it is known. */
+const bodyRows = (plan: StarPlan, order: Order): string[] =>
+  (
+    [
+      ['Glue', glueText(plan, order)],
+      ['Coat', coatText(plan, order)],
+      ['Weight', weightText(plan, order)],
+    ] as const
+  ).flatMap(([heading, text]) => (text === undefined ? [] : row(heading, text)))
+
 const sawRows = (plan: StarPlan, order: Order): string[] => {
   const { star, firstCut, jointCut } = plan
   const table = [
@@ -151,14 +155,9 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
           ],
         ]),
   ]
-  const widths = [4, 10, 0, 12, 0].map((least, column) =>
-    Math.max(least, ...table.map((cells) => (cells[column] ?? '').length)),
-  )
   return [
     '',
-    ...table.map((cells) =>
-      `    ${cells.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  ')}`.trimEnd(),
-    ),
+    ...columns(table, [4, 10, 0, 12, 0]),
     '',
     ...warningLines(plan, (code) => code === 'short-arm'),
     ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),

@@ -53,6 +53,12 @@ const starJson = (plan: StarPlan) => {
           covers: backing.covers,
         }
       : null,
+    wood: plan.wood,
+    thickness: plan.thickness ?? null,
+    /** Volumes in mm³, areas in mm², of one star. */
+    body: plan.body ?? null,
+    /** In kg, of one star. */
+    weight: plan.weight ?? null,
     warnings: plan.warnings,
   }
 }

@@ -84,6 +84,15 @@ export const signedArea = (outline: Outline): number => {
   return area
 }
 
+/** Length in mm of all edges. Arcs are exact. */
+export const edgeLength = (outline: Outline): Mm =>
+  mm(
+    edges(outline).reduce(
+      (sum, { from, to, arc }) => sum + (arc ? arc.radius * Math.abs(arc.sweep) : distance(from, to)),
+      0,
+    ),
+  )
+
 /** Have two upright boxes a point in common? */
 export const boxesMeet = (a: Extents, b: Extents): boolean =>
   a.min.x <= b.max.x && a.max.x >= b.min.x && a.min.y <= b.max.y && a.max.y >= b.min.y

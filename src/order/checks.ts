@@ -9,6 +9,7 @@ import type { Path } from './read-yaml.js'
 import { REGULAR_ADVICE } from './schema.js'
 import { fileNameOf, starName } from './star-name.js'
 import type { PathProblem } from './unknown-keys.js'
+import { woodChecks } from './wood-checks.js'
 
 /**
  * The rules that join several keys. They read the order as it was written, not as the schema understood it, so that
@@ -30,6 +31,7 @@ export const crossChecks = (root: unknown, units: Units): PathProblem[] => {
     ),
     ...stars.flatMap((star, index) => starChecks(asGroup(star), ['stars', index], units)),
     ...nameChecks(stars),
+    ...woodChecks(order, units),
   ]
 }
 

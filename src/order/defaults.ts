@@ -28,4 +28,16 @@ export const DEFAULTS = {
   /** No cutter named: the outline is followed by hand. */
   cutter: 'hand',
   nearest: '1/32',
+  /** Most boards in a shop are flat-sawn, and they move most: the safe side. */
+  rings: 'flat',
+  /** The Wood Handbook's tables of weight are for 12 %; wood in a house is drier and lighter: the safe side. */
+  weighingMoisture: 12,
+  /** One coat seals, the second makes a film. */
+  coats: 2,
+  /** In % and °C: a closed shop, a heated room in a cold winter, a damp summer. */
+  air: {
+    workshop: { humidity: 45, temperature: 18 },
+    winter: { humidity: 30, temperature: 21 },
+    summer: { humidity: 60, temperature: 24 },
+  },
 } as const

@@ -16,7 +16,7 @@ import { sentences } from './problem.js'
  * description and the flag's help), and where it helps `wayOut`, the advice that closes a refusal.
  */
 
-interface Meaning {
+export interface Meaning {
   readonly says: string
   readonly wayOut?: string
 }
@@ -260,4 +260,4 @@ const guess = (written: string, words: readonly string[]): string | undefined =>
 export const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

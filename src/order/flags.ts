@@ -63,6 +63,11 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   orderFlag('printed-across', ['shop', 'paper', 'printed', 'across']),
   orderFlag('printed-along', ['shop', 'paper', 'printed', 'along']),
   orderFlag('dxf', ['shop', 'cutter', 'dxf']),
+  orderFlag('species', ['shop', 'wood', 'species']),
+  orderFlag('rings', ['shop', 'wood', 'rings']),
+  orderFlag('workshop-humidity', ['climate', 'workshop', 'humidity']),
+  orderFlag('winter-humidity', ['climate', 'wall', 'winter', 'humidity']),
+  orderFlag('summer-humidity', ['climate', 'wall', 'summer', 'humidity']),
 ]
 
 /** Values of flags as typed: text, or true for a switch. */

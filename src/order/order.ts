@@ -4,6 +4,7 @@ import type { PaperName } from '../tables/paper.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import type { LengthStyle } from '../units/show.js'
 import type { Problem } from './problem.js'
+import type { Climate, Finish, Glue, Stain, Wall, Wood } from './season-order.js'
 
 /** Everything a person asked for, in mm and degrees, with every default filled in. */
 export interface Order {
@@ -13,6 +14,7 @@ export interface Order {
   readonly date?: string
   readonly creator?: string
   readonly shop: Shop
+  readonly climate: Climate
   readonly stars: readonly StarOrder[]
   /** What the order left open and the plan rests on, in words. */
   readonly assumed: readonly string[]
@@ -28,6 +30,10 @@ export interface Shop {
   readonly paper: Paper
   /** Cut off each board's end before the first arm. */
   readonly endAllowance: Mm
+  readonly wood: Wood
+  readonly glue?: Glue
+  readonly stain?: Stain
+  readonly finish?: Finish
 }
 
 export interface Saw {
@@ -50,6 +56,7 @@ export interface Board {
   readonly count?: number
   /** Stretches no arm may touch, measured from one end. */
   readonly defects: readonly Stretch[]
+  readonly wood: Wood
 }
 
 export interface Stretch {
@@ -64,6 +71,8 @@ export interface Panel {
   readonly price?: number
   /** Kept free all round. */
   readonly edge: Mm
+  /** In kg/m³. */
+  readonly density?: number
 }
 
 export interface Cutter {
@@ -116,6 +125,8 @@ export interface StarOrder {
   readonly chamfer?: Mm
   readonly thickness?: Mm
   readonly backing?: BackingOrder
+  /** Where it hangs. */
+  readonly wall: Wall
 }
 
 export interface StarPlaces {

@@ -12,7 +12,8 @@ import {
   textField,
   wholeField,
 } from './fields.js'
-import { keysAllowed } from './unknown-keys.js'
+import { group, listOf } from './schema-group.js'
+import { seasonKeys } from './wood-keys.js'
 
 /**
  * The order as a person writes it: the one source of the reader's checks, of the JSON Schema that editors use and of
@@ -27,6 +28,7 @@ export const orderSchema = (units: Units) => {
   const price = v.optional(
     amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }),
   )
+  const season = seasonKeys(units)
   const thickness = (says: string) => optionalLength(0.5, 200, says)
 
   const saw = group({
@@ -91,6 +93,7 @@ export const orderSchema = (units: Units) => {
         v.description('Knots, splits and nail holes: stretches that no arm may touch'),
       ),
     ),
+    wood: season.wood,
   })
 
   const panel = group({
@@ -99,6 +102,7 @@ export const orderSchema = (units: Units) => {
     thickness: thickness('Thickness'),
     price,
     edge: optionalLength(0, 500, 'Margin kept free all round'),
+    density: season.panelDensity,
   })
 
   const cutter = group({
@@ -139,6 +143,8 @@ export const orderSchema = (units: Units) => {
     cutter: v.optional(cutter),
     paper: v.optional(paper),
     'end-allowance': optionalLength(0, 1_000, "Cut off each board's end before the first arm"),
+    wood: season.wood,
+    ...season.products,
   })
 
   const backing = group({
@@ -188,6 +194,7 @@ export const orderSchema = (units: Units) => {
     chamfer: optionalLength(0.2, 50, 'Width of the chamfer along the tip edges'),
     thickness: thickness('Thickness of the arms'),
     backing: v.optional(backing),
+    wall: season.wall,
   })
 
   return group({
@@ -208,6 +215,7 @@ export const orderSchema = (units: Units) => {
       }),
     ),
     shop: v.optional(shop),
+    climate: season.climate,
     stars: v.pipe(
       v.array(star, STARS_ADVICE),
       v.minLength(1, STARS_ADVICE),
@@ -232,18 +240,3 @@ const PAPER_WORDS = [SINGLE, ...PAPER_NAMES.flatMap((name) => [name, name.toLowe
 
 export const paperName = (word: string): PaperName | undefined =>
   PAPER_NAMES.find((name) => name.toLowerCase() === word.toLowerCase())
-
-/** A group of known keys; unknown ones are reported by `unknown-keys.ts`, all of them and with a suggestion. */
-function group<const Entries extends v.ObjectEntries>(entries: Entries) {
-  return v.strictObject(entries, keysAllowed(Object.keys(entries)))
-}
-
-function listOf<const Entry extends v.GenericSchema>(entry: Entry, most: number, says: string) {
-  return v.optional(
-    v.pipe(
-      v.array(entry, 'Allowed: a list, each entry begun with a dash.'),
-      v.maxLength(most, `Allowed: up to ${most} entries.`),
-      v.description(says),
-    ),
-  )
-}

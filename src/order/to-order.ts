@@ -7,6 +7,7 @@ import type { Board, Order, Panel, Paper, PaperSheet, Shop, StarOrder, StarShape
 import type { Path } from './read-yaml.js'
 import { paperName, SINGLE, type WrittenOrder } from './schema.js'
 import { fileNameOf, starName } from './star-name.js'
+import { toClimate, toProducts, toWall, toWood } from './to-season.js'
 
 /**
  * The checked order in mm and degrees, with every default filled in.
@@ -26,7 +27,11 @@ export const toOrder = (
     ...optional('date', written.date),
     ...optional('creator', written.creator),
     shop: toShop(written.shop, units.written),
-    stars: written.stars.map((star, index) => toStar(star, index, written.stars.length, where)),
+    climate: toClimate(written, units.shown),
+    stars: written.stars.map((star, index) => ({
+      ...toStar(star, index, written.stars.length, where),
+      wall: toWall(star.wall, written.climate?.wall),
+    })),
     assumed: assumptions(written, (length) => showLength(length, lengths)),
     overridden,
   }
@@ -52,7 +57,7 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
       detents: saw?.detents ?? [],
       ...optional('crosscut', saw?.crosscut),
     },
-    boards: (shop?.boards ?? []).map(toBoard),
+    boards: (shop?.boards ?? []).map((board) => toBoard(board, shop?.wood)),
     panels: (shop?.panels ?? []).map(toPanel),
     cutter: {
       kind: cutter?.kind ?? DEFAULTS.cutter,
@@ -62,13 +67,19 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
     },
     paper: toPaper(shop?.paper, units),
     endAllowance: shop?.['end-allowance'] ?? DEFAULTS.endAllowance,
+    wood: toWood(undefined, shop?.wood),
+    ...toProducts(shop),
   }
 }
 
-const toBoard = (board: NonNullable<NonNullable<WrittenShop>['boards']>[number]): Board => ({
+const toBoard = (
+  board: NonNullable<NonNullable<WrittenShop>['boards']>[number],
+  wood: NonNullable<WrittenShop>['wood'],
+): Board => ({
   width: board.width,
   length: board.length,
   defects: board.defects ?? [],
+  wood: toWood(board.wood, wood),
   ...optional('thickness', board.thickness),
   ...optional('price', board.price),
   ...optional('count', board.count),
@@ -78,6 +89,7 @@ const toPanel = (panel: NonNullable<NonNullable<WrittenShop>['panels']>[number])
   length: panel.length,
   width: panel.width,
   edge: panel.edge ?? DEFAULTS.panelEdge,
+  ...optional('density', panel.density),
   ...optional('thickness', panel.thickness),
   ...optional('price', panel.price),
 })
@@ -98,7 +110,12 @@ const toSheet = (paper: NonNullable<WrittenShop>['paper'], units: Units): PaperS
 /** What the shops of the country sell. */
 export const usualPaper = (units: Units) => (units === 'in' ? 'Letter' : 'A4')
 
-const toStar = (star: WrittenStar, index: number, count: number, where: (path: Path) => Where): StarOrder => {
+const toStar = (
+  star: WrittenStar,
+  index: number,
+  count: number,
+  where: (path: Path) => Where,
+): Omit<StarOrder, 'wall'> => {
   const name = starName(star, index, count)
   const { points, shape } = toShape(star)
   const size = toSize(star)

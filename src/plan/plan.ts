@@ -4,17 +4,21 @@ import { type Outline, outlineSize } from '../geometry/outline.js'
 import { regularTipAngle, type Star, solveStar } from '../geometry/star.js'
 import type { BackingOrder, Order, Shop, StarOrder } from '../order/order.js'
 import { done, type Outcome, type Problem, refused } from '../order/problem.js'
+import type { Wood } from '../order/season-order.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { type LengthStyle, showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { type Blank, blankOf } from './blank.js'
 import { type BoardUse, boardUse } from './boards.js'
+import type { StarBody } from './body.js'
 import { closureOfFirstCut, closureOfJointCut, closureOfRhombus, gapPerJointError } from './closure.js'
 import { firstMiter, jointMiter, tipAnglesWithin } from './cuts.js'
 import { type MarkPair, markPairs } from './mark-pairs.js'
 import { type SawSetting, sawSetting, withinLimit } from './saw-setting.js'
 import { boardsTooFew, type Warning, warningsFor } from './warnings.js'
+import type { StarWeight } from './weight.js'
+import { chamferTooDeep, woodOf } from './wood.js'
 
 /** The whole cut plan of an order. */
 export interface Plan {
@@ -47,6 +51,14 @@ export interface StarPlan {
   /** Gap at the last joint when every joint cut (of a rhombus arm: every first cut) is off by a tenth of a degree. */
   readonly gapPerTenth: Mm
   readonly backing?: BackingPlan
+  /** Of the arms: as the order says, or as thick as the board they are cut from; unknown when absent. */
+  readonly thickness?: Mm
+  /** What the arms are made of. */
+  readonly wood: Wood
+  /** Absent while the thickness is unknown. */
+  readonly body?: StarBody
+  /** Absent while thickness or density is unknown. */
+  readonly weight?: StarWeight
   readonly warnings: readonly Warning[]
 }
 
@@ -118,6 +130,8 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const area = kiteArea(star)
   const boardPerStar = mm(blank.firstTrim + star.points * blank.pitch)
   const use = boardUse(shop.boards, star.armStrip, order.thickness, blank, arms)
+  const tooDeep = chamferTooDeep(order, use, lengths)
+  if (tooDeep) return refused([tooDeep])
   const reaches = shop.saw.crosscut === undefined || blank.longestCut <= shop.saw.crosscut + SHOP
   const plan = {
     order,
@@ -138,7 +152,8 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
     ...(tipAngles ? { tipAngles } : {}),
     ...(order.backing ? { backing: planBacking(star, order.backing) } : {}),
   }
-  return done({ ...plan, warnings: warningsFor(plan, shop, lengths) })
+  const whole = { ...plan, ...woodOf(plan, shop) }
+  return done({ ...whole, warnings: warningsFor(whole, shop, lengths) })
 }
 
 const tipAngleOf = ({ shape, points }: StarOrder, slenderest: Degrees | undefined): Degrees | undefined => {

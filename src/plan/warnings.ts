@@ -48,7 +48,7 @@ const HAND_WIDTH = mm(80)
 /** Slimmer tips break when dropped or clamped. Common practice, no published source. */
 const FRAGILE_TIP = degrees(30)
 /** A gap that filler and clamps do not hide. Common practice, no published source. */
-const VISIBLE_GAP = mm(0.5)
+export const VISIBLE_GAP = mm(0.5)
 
 export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warning[] => {
   const show: Show = (length) => showLength(length, lengths)
@@ -239,7 +239,8 @@ const backing = ({ backing: plate, star }: Draft, shop: Shop, show: Show): Warni
   return warnings
 }
 
-const plateFits = (
+/** Does the panel hold the plate, lying or standing, and is it as thick? */
+export const plateFits = (
   plate: { readonly across: Mm; readonly height: Mm; readonly thickness?: Mm },
   panel: Panel,
 ): boolean => {

@@ -18,3 +18,14 @@ export type Radians = Brand<'radians'>
 
 /** PDF user-space units: 72 to the inch (ISO 32000-1, 8.3.2.3). */
 export type Points = Brand<'points'>
+
+/** Kilograms. */
+export type Kilograms = Brand<'kg'>
+
+/** Degrees Celsius. */
+export type Celsius = Brand<'celsius'>
+
+/** Hundredths: of the air's humidity, or of oven-dry wood as its moisture. */
+export type Percent = Brand<'percent'>
+
+export type Hours = Brand<'hours'>

@@ -1,4 +1,4 @@
-import type { Degrees, Mm, Points, Radians } from './brand.js'
+import type { Celsius, Degrees, Hours, Kilograms, Mm, Percent, Points, Radians } from './brand.js'
 
 /** Exact by definition (international inch, 1959). */
 export const MM_PER_INCH = 25.4
@@ -17,3 +17,24 @@ export const degrees = (value: number): Degrees => value as Degrees
 export const radians = (value: number): Radians => value as Radians
 export const toRadians = (angle: Degrees): Radians => ((angle * Math.PI) / 180) as Radians
 export const toDegrees = (angle: Radians): Degrees => ((angle * 180) / Math.PI) as Degrees
+
+export const kilograms = (value: number): Kilograms => value as Kilograms
+/** Exact by definition (international pound, 1959). */
+export const KG_PER_POUND = 0.453_592_37
+/** A mass in kg of mm³ at a density in kg/m³. */
+export const massOf = (volume: number, density: number): Kilograms => (volume * 1e-9 * density) as Kilograms
+
+export const celsius = (value: number): Celsius => value as Celsius
+export const fahrenheit = (value: number): Celsius => (((value - 32) * 5) / 9) as Celsius
+export const toFahrenheit = (temperature: Celsius): number => (temperature * 9) / 5 + 32
+
+export const percent = (value: number): Percent => value as Percent
+export const hours = (value: number): Hours => value as Hours
+
+/** mm² in a square metre, and in a square foot. */
+export const MM2_PER_M2 = 1e6
+export const MM2_PER_FT2 = (12 * MM_PER_INCH) ** 2
+/** Litres in a US gallon of 231 cubic inches, exact by definition. */
+export const LITRES_PER_GALLON = (231 * MM_PER_INCH ** 3) / 1e6
+/** kg/m³ in one pound to the cubic foot. */
+export const KG_M3_PER_LB_FT3 = (KG_PER_POUND / (12 * MM_PER_INCH) ** 3) * 1e9

@@ -44,6 +44,13 @@ export const showSetting = (length: Mm, style: LengthStyle): string => {
   return `${text} in ${left < 0 ? '-' : '+'}${fixed(Math.abs(toInches(left)), 3)}`
 }
 
+/**
+ * A small movement or gap: as {@link showLength}, and for inches in thousandths, as a feeler gauge has them, for to the
+ * nearest fraction it would be nothing: `0.014 in`.
+ */
+export const showMovement = (length: Mm, style: LengthStyle): string =>
+  style.units === 'mm' ? showLength(length, style) : `${fixed(toInches(length), 3)} in`
+
 /** An angle to a hundredth of a degree, without trailing zeros: `31.5°`. Minus is a plain hyphen. */
 export const showAngle = (angle: Degrees): string => `${trimmed(angle, 2)}°`
 

@@ -152,6 +152,25 @@ report(
   'at most 2.5',
 )
 report(
+  'season with flags : node -e 0',
+  await byTurns(
+    25,
+    () =>
+      node(BUILT, 'season', '--points', '5', '--tip-angle', '45', '--board-width', '70', '--rings', 'flat'),
+    () => node('-e', '0'),
+  ),
+  'at most 2.5',
+)
+report(
+  'season of the example order : node -e 0',
+  await byTurns(
+    25,
+    () => node(BUILT, 'season', ORDER),
+    () => node('-e', '0'),
+  ),
+  'at most 2.5',
+)
+report(
   `SVG of ${STARS} stars of 24 edges : makerjs exporter`,
   await byTurns(30, () => writeSvg(drawing), bareSvg),
   'at most 1',

@@ -33,7 +33,9 @@ const PLAIN = 'shop: { saw: { limit: 75, kerf: 3 mm, reads-to: 0.5 } }'
 /** Wedges, warnings of every kind, boards to rip and to buy. */
 const RICH = `shop: { saw: { limit: 45, kerf: 3 mm, reads-to: 0.5, crosscut: 50 mm },
   boards: [{ width: 30 mm, length: 2000 mm }, { width: 400 mm, length: 3000 mm, count: 1 }],
-  panels: [{ length: 50 mm, width: 50 mm }] }`
+  panels: [{ length: 50 mm, width: 50 mm }],
+  wood: { species: white oak }, glue: { clamp: 45 min, cures: 24 h }, stain: { coverage: 100 ft2/qt, dries: 2 h },
+  finish: { coverage: 400 ft2/gal, coats: 12, dries: 6 h, cures: 14 days } }`
 const WORDY = 'The lantern star over the long wood jetty by the old stop'
 const WIDE = 'W'.repeat(60)
 
@@ -189,4 +191,51 @@ it('counts the warnings that it leaves to the cut plan', () => {
     ?.labels.map((label) => label.text)
     .join(' ')
   expect(words).toContain(`The cut plan has ${elsewhere} more warnings for this star`)
+})
+
+describe("the working order has the products' own times", () => {
+  const wordsOf = (shop: string, star = ''): string =>
+    cardsOf(
+      `stars: [{ points: 5, tip-angle: 45, board-width: 70, thickness: 19, backing: { thickness: 4 }${star} }]\nshop: { ${shop} }`,
+    )[0]
+      ?.labels.map((label) => label.text)
+      .join(' ') ?? ''
+
+  const told = wordsOf(
+    'wood: { species: white ash }, panels: [{ length: 900, width: 600, thickness: 4, density: 680 }], glue: { clamp: 45 min, cures: 24 h }, stain: { dries: 2 h }, finish: { coats: 3, dries: 6 h, cures: 3 days }',
+    ', chamfer: 3',
+  )
+
+  it.each([
+    ['Sand, stain (dries in 2 h); joint faces stay bare.'],
+    ['until it closes, no harder (45 min).'],
+    ['When the glue has cured (24 h): chamfer 3.0 mm, bright through the stain.'],
+    ['Finish, 3 coats 6 h apart: both faces and all edges alike, the backing too.'],
+    ['Hanging after 3 days: above the centre, on the top arm; hanger for'],
+  ])('%s', (words) => {
+    expect(told).toContain(words)
+  })
+
+  it('in their order, common practice, no published source', () => {
+    const steps = ['Dry fit', 'Sand, stain', 'Glue-up', 'has cured', 'Backing:', 'Finish,', 'Hanging after']
+    const at = steps.map((step) => told.indexOf(step))
+    expect(at).toEqual([...at].sort((a, b) => a - b))
+    expect(at[0]).toBeGreaterThan(0)
+  })
+
+  it('refers to the labels where the order has none, and to no weight', () => {
+    const silent = wordsOf('')
+    expect(silent).toContain('When the glue has cured (see its label): sand.')
+    expect(silent).toContain('Finish: both faces and all edges alike, the backing too.')
+    expect(silent).not.toContain('hanger for')
+  })
+
+  it('lets the backing float where the arms move more than shows', () => {
+    // White ash, C_T 0.00274 (Wood Handbook, Table 13-5), arms 75.8 mm across: 0.5 mm at 2.4 % of moisture.
+    expect(wordsOf('wood: { species: white ash }', ', wall: { winter: { moisture: 6 } }')).toContain(
+      'glued in the middle only, centred',
+    )
+    const calm = ', wall: { winter: { moisture: 8.5 }, summer: { moisture: 9 } }'
+    expect(wordsOf('wood: { species: white ash }', calm)).toContain('glued on, centred')
+  })
 })

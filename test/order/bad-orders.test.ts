@@ -11,6 +11,7 @@ import { NUMBERS } from './bad-orders/numbers.js'
 import { PLANS, PLANS_OF_FLAGS } from './bad-orders/plans.js'
 import { SHAPE_AND_SIZE } from './bad-orders/shape-and-size.js'
 import { SHOP } from './bad-orders/shop.js'
+import { WOOD } from './bad-orders/wood.js'
 
 // Common practice, no published source: what a person is told is judged by reading it. The texts are written out in
 // full, so that a change of wording is seen and read again.
@@ -35,6 +36,7 @@ describe.each([
   ['shape and size', SHAPE_AND_SIZE],
   ['numbers', NUMBERS],
   ['the shop', SHOP],
+  ['wood, air and products', WOOD],
   ['keys and groups', KEYS],
   ['files', FILES],
   ['names', NAMES],
@@ -107,7 +109,7 @@ const HOSTILE = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/u
 
 test('every refusal says something, each on one line, with nothing in it that can act', () => {
   const inputs = [
-    ...[SHAPE_AND_SIZE, NUMBERS, SHOP, KEYS, FILES, NAMES]
+    ...[SHAPE_AND_SIZE, NUMBERS, SHOP, WOOD, KEYS, FILES, NAMES]
       .flat()
       .map(([, lines]) => ({ text: textOf(lines) })),
     ...FLAGS.map(([, input]) => input),

@@ -1,149 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import type { OrderInput } from '../../src/order/parse.js'
+import { JETTY_BLOCK, JETTY_FLOW, JETTY_JSON, JETTY_ORDER } from './jetty-order.js'
 import { type AskedOrder, type AskedStar, orderOf } from './order-of.js'
+import { USUAL_WALL, USUAL_WOOD, usualClimate } from './usual-season.js'
 
 const onlyStarOf = (input: OrderInput): AskedStar => {
   const [star, ...others] = orderOf(input).stars
   if (!star || others.length > 0) throw new Error('the order has not just one star')
   return star
-}
-
-const JETTY_BLOCK = `
-# for the stall by the boat sheds
-title: Winter fair by the lake
-units: mm
-nearest: 1/16
-shop:
-  saw:
-    limit: 50°
-    kerf: 2,4
-    reads-to: 0.25
-    detents: [0, 15, "22,5", 45 deg]
-    crosscut: 30 cm
-  boards:
-    - width: 70
-      thickness: 19
-      length: 2.4 m
-      price: 6.80
-      count: 12
-      defects:
-        - from: 400
-          to: 46 cm
-  panels:
-    - length: 1500
-      width: 750 mm
-      thickness: 4
-      price: 24
-      edge: 15
-  cutter:
-    kind: laser
-    kerf: 0.2
-    bit: 1/8 in
-    dxf: r2000
-  paper:
-    size: a3
-    margin: 8
-    overlap: 12
-  end-allowance: 20
-stars:
-  - name: Jetty
-    quantity: 6
-    points: 5
-    tip-angle: 45
-    board-width: 70
-    chamfer: 3
-    thickness: 19
-    backing:
-      shape: polygon
-      inset: 1/2 in
-      thickness: 4
-  - name: Straight line
-    regular: 5 / 2
-    across: 300
-`
-
-const JETTY_FLOW = `
-title: Winter fair by the lake
-units: mm
-nearest: 1/16
-shop:
-  saw: { limit: 50, kerf: 2.4 mm, reads-to: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 }
-  boards: [{ width: 7 cm, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] }]
-  panels: [{ length: 1.5 m, width: 750, thickness: 4, price: 24, edge: 15 }]
-  cutter: { kind: laser, kerf: 0.2, bit: 3.175, dxf: r2000 }
-  paper: { size: A3, margin: 8, overlap: 12 }
-  end-allowance: 2 cm
-stars:
-  - { name: Jetty, quantity: "6", points: "5", tip-angle: 45°, board-width: 70 mm, chamfer: 3, thickness: 19,
-      backing: { shape: polygon, inset: 12.7, thickness: 4 } }
-  - { name: " Straight line ", regular: 5/2, across: 300 }
-`
-
-const JETTY_JSON = {
-  title: 'Winter fair by the lake',
-  units: 'mm',
-  nearest: '1/16',
-  shop: {
-    saw: { limit: 50, kerf: 2.4, 'reads-to': 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
-    boards: [
-      { width: 70, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] },
-    ],
-    panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15 }],
-    cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
-    paper: { size: 'A3', margin: 8, overlap: 12 },
-    'end-allowance': 20,
-  },
-  stars: [
-    {
-      name: 'Jetty',
-      quantity: 6,
-      points: 5,
-      'tip-angle': 45,
-      'board-width': 70,
-      chamfer: 3,
-      thickness: 19,
-      backing: { shape: 'polygon', inset: 12.7, thickness: 4 },
-    },
-    { name: 'Straight line', regular: '5/2', across: 300 },
-  ],
-}
-
-const JETTY_ORDER = {
-  title: 'Winter fair by the lake',
-  lengths: { units: 'mm', nearest: 16 },
-  shop: {
-    saw: { limit: 50, kerf: 2.4, readsTo: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
-    boards: [
-      { width: 70, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] },
-    ],
-    panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15 }],
-    cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
-    paper: { sheet: { size: 'A3' }, margin: 8, overlap: 12 },
-    endAllowance: 20,
-  },
-  stars: [
-    {
-      name: 'Jetty',
-      fileName: 'jetty',
-      quantity: 6,
-      points: 5,
-      shape: { by: 'tip-angle', tipAngle: 45 },
-      size: { by: 'board-width', length: 70 },
-      chamfer: 3,
-      thickness: 19,
-      backing: { shape: 'polygon', inset: 12.7, thickness: 4 },
-    },
-    {
-      name: 'Straight line',
-      fileName: 'straight-line',
-      quantity: 1,
-      points: 5,
-      shape: { by: 'regular', step: 2 },
-      size: { by: 'across', length: 300 },
-    },
-  ],
-  assumed: [],
-  overridden: [],
 }
 
 /** 12.7 and 1/2 in are one length but for the last bit. */
@@ -170,6 +34,7 @@ const MINIMAL_STAR = {
   quantity: 1,
   points: 5,
   shape: { by: 'tip-angle', tipAngle: 45 },
+  wall: USUAL_WALL,
 }
 
 describe('what an order leaves open', () => {
@@ -184,7 +49,9 @@ describe('what an order leaves open', () => {
         cutter: { kind: 'hand', dxf: 'r12' },
         paper: { sheet: { size: 'A4' }, margin: 10, overlap: 10 },
         endAllowance: 0,
+        wood: USUAL_WOOD,
       },
+      climate: usualClimate('mm'),
       stars: [{ ...MINIMAL_STAR, size: { by: 'board-width', length: 70 } }],
       assumed: [
         'the saw stops at 45° (saw-limit)',
@@ -205,12 +72,14 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
       lengths: { units: 'in', nearest: 32 },
       shop: {
         saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
-        boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [] }],
+        boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [], wood: USUAL_WOOD }],
         panels: [{ length: 48 * 25.4, width: 24 * 25.4, edge: 10 }],
         cutter: { kind: 'hand', dxf: 'r12' },
         paper: { sheet: { size: 'Letter' }, margin: 10, overlap: 10 },
         endAllowance: 0,
+        wood: USUAL_WOOD,
       },
+      climate: usualClimate('in'),
       stars: [
         {
           ...MINIMAL_STAR,

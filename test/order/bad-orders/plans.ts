@@ -11,6 +11,11 @@ export const PLANS: readonly BadOrder[] = [
     ],
   ],
   [
+    'a chamfer through the board',
+    'shop: { boards: [{ width: 95, length: 2400, thickness: 19 }] }\nstars: [{ points: 5, tip-angle: 45, board-width: 90, chamfer: 20 }]',
+    ["stars[0].chamfer, line 2: given 20.0 mm. Allowed: less than the board's thickness, 19.0 mm."],
+  ],
+  [
     'a chamfer wider than the arm',
     'stars: [{ points: 5, tip-angle: 30, tip-edge: 60, chamfer: 45 }]',
     [

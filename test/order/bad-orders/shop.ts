@@ -1,6 +1,7 @@
 import {
   A_STAR,
   type BadOrder,
+  BOARD_KEYS,
   DETENT_ALLOWED,
   DETENTS_RISE,
   inchesAllowed,
@@ -82,8 +83,8 @@ export const SHOP: readonly BadOrder[] = [
     'a board without width and length',
     ['shop: { boards: [{ thickness: 19 }] }', A_STAR],
     [
-      'shop.boards[0], line 1: given no width. Add width. Allowed here: width, thickness, length, price, count, defects.',
-      'shop.boards[0], line 1: given no length. Add length. Allowed here: width, thickness, length, price, count, defects.',
+      `shop.boards[0], line 1: given no width. Add width. Allowed here: ${BOARD_KEYS}`,
+      `shop.boards[0], line 1: given no length. Add length. Allowed here: ${BOARD_KEYS}`,
     ],
   ],
   [

@@ -1,0 +1,58 @@
+import type { Shop, StarOrder } from '../order/order.js'
+import type { Problem } from '../order/problem.js'
+import type { Mm } from '../units/brand.js'
+import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
+import type { BoardUse } from './boards.js'
+import { starBody } from './body.js'
+import type { StarPlan } from './plan.js'
+import { plateFits } from './warnings.js'
+import { weighStar } from './weight.js'
+
+type Drawn = Pick<StarPlan, 'star' | 'order' | 'boardUse' | 'backing'>
+
+/** As the order says, or as thick as the board. */
+const thicknessOf = (order: StarOrder, use: BoardUse | undefined): Mm | undefined =>
+  order.thickness ?? use?.board.thickness
+
+/** What the star is made of, and what it is as a body, as far as the order lets it be known. */
+export const woodOf = (
+  { star, order, boardUse, backing }: Drawn,
+  shop: Shop,
+): Pick<StarPlan, 'wood' | 'thickness' | 'body' | 'weight'> => {
+  const wood = boardUse?.board.wood ?? shop.wood
+  const thickness = thicknessOf(order, boardUse)
+  if (thickness === undefined) return { wood }
+  const panel = backing && shop.panels.find((each) => plateFits(backing, each))
+  const plateThickness = backing?.thickness ?? panel?.thickness
+  const body = starBody(star, {
+    thickness,
+    ...(order.chamfer === undefined ? {} : { chamfer: order.chamfer }),
+    ...(backing
+      ? {
+          plate: {
+            outline: backing.outline,
+            ...(plateThickness === undefined ? {} : { thickness: plateThickness }),
+          },
+        }
+      : {}),
+  })
+  if (wood.density === undefined) return { wood, thickness, body }
+  const panelDensity = panel?.density === undefined ? {} : { panel: panel.density }
+  return { wood, thickness, body, weight: weighStar(body, { wood: wood.density, ...panelDensity }) }
+}
+
+/** A chamfer through the whole of the board; one through a thickness that the order states is refused by its checks. */
+export const chamferTooDeep = (
+  order: StarOrder,
+  use: BoardUse | undefined,
+  lengths: LengthStyle,
+): Problem | undefined => {
+  const thickness = thicknessOf(order, use)
+  return order.chamfer !== undefined && thickness !== undefined && order.chamfer >= thickness
+    ? {
+        ...order.at.chamfer,
+        given: showLength(order.chamfer, lengths),
+        advice: `Allowed: less than the board's thickness, ${showAtMost(thickness, lengths)}.`,
+      }
+    : undefined
+}
