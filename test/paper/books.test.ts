@@ -56,8 +56,8 @@ describe.each(EVERY)('all-patterns.pdf of %s', (_, text) => {
           .slice(child.page, child.page + count)
           .map(allTexts)
           .join(' ')
-        // A line that runs over a seam is cut there.
-        expect(words.some((text) => shown.includes(text))).toBe(true)
+        expect(shown).toContain(drawings[index]?.drawing.title)
+        // On several pages a line that runs over a seam is cut there.
         if (count === 1) expect(words.filter((text) => !shown.includes(text))).toEqual([])
       }
     }
