@@ -1,6 +1,6 @@
 /*
- * For a row of drawings: sheets of the plain grid, sheets of the search, area of the pieces over a window's, and the time.
- * Run: npm run bench:pages
+ * For a row of drawings: sheets of the plain grid, sheets of the search, area of the pieces over a window's, and the
+ * time. Run: npm run bench:pages
  */
 
 import type { DrawingName } from '../../src/compose/drawing-names.js'
