@@ -8,7 +8,7 @@ import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { SAW_CAUTION } from './cautions.js'
-import { cutSteps, leftOpenText, settingText } from './cut-steps.js'
+import { biasText, cutSteps, leftOpenText, settingText } from './cut-steps.js'
 import { wrapColumns } from './wrap-columns.js'
 
 /** Columns of the card: what a terminal and a printed page both carry. */
@@ -160,6 +160,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
       `    ${cells.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  ')}`.trimEnd(),
     ),
     '',
+    ...biasRows(plan, order),
     ...warningLines(plan, (code) => code === 'short-arm'),
     ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),
     ...row(
@@ -168,6 +169,12 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
     ),
     ...pairRows(plan, order),
   ]
+}
+
+/** The joint cuts' bias, or of a rhombus arm the first cut's. */
+const biasRows = ({ star, firstCut, jointCut }: StarPlan, order: Order): string[] => {
+  const text = biasText(blankIsArm(star) ? firstCut : jointCut, order)
+  return text === undefined ? [] : row('Bias', text)
 }
 
 /** Stars close by whose settings fall on marks and leave less open; only when this star's own do not. */

@@ -9,6 +9,8 @@ export const DEFAULTS = {
   kerf: inches(3 / 32),
   /** Half-degree lines are the finest that most printed saw scales carry. */
   readsTo: degrees(0.5),
+  /** A bias without it is taken at its word. */
+  biasUncertainty: degrees(0),
   /** A home printer leaves 4 to 6 mm of each side white. */
   margin: mm(10),
   /** Wide enough for tape and for a register mark that shows on both pages. */
