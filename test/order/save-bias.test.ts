@@ -49,9 +49,9 @@ describe('saved into', () => {
     [
       'an old bias in lines of its own',
       `shop:\n  saw:\n    bias:\n      miter: 0.4   # spring\n      uncertainty: 0.1\n    kerf: 2.4   # thin\n${A_STAR}\n`,
-      'B\n    kerf: 2.4   # thin',
+      'miter: -0.2   # spring\n      uncertainty: 0.04\n    kerf: 2.4   # thin',
     ],
-    ['Windows line ends', `shop:\r\n  saw:\r\n    kerf: 2.4\r\n${A_STAR}\r\n`, 'bias: B'],
+    ['Windows line ends', `shop:\r\n  saw:\r\n    kerf: 2.4\r\n${A_STAR}\r\n`, 'bias: B\r\n    kerf'],
   ])('%s', (_, text, shows) => {
     const now = saved(text)
     expect(now).toContain(shows.replace('B', WRITTEN))
