@@ -18,16 +18,16 @@ import { type Measurable, type Measurement, wouldMeasure } from './measurement.j
 
 /** What a maker wrote of one dry-fitted star: each as `2.8 mm`, or with how far it may be off, `2.8 mm +- 0.2 mm`. */
 export interface WrittenMeasurements {
-  readonly gap?: string
-  readonly opensAt?: string
-  readonly willNotDropInBy?: string
+  readonly gap?: string | undefined
+  readonly opensAt?: string | undefined
+  readonly willNotDropInBy?: string | undefined
   readonly tip: readonly string[]
   readonly side: readonly string[]
   readonly centre: readonly string[]
   readonly tipEdge: readonly string[]
   readonly across: readonly string[]
-  readonly anglesBy?: string
-  readonly lengthsBy?: string
+  readonly anglesBy?: string | undefined
+  readonly lengthsBy?: string | undefined
 }
 
 /** Tools and how far what they read may be off. */
