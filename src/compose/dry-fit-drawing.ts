@@ -1,6 +1,7 @@
+import { arrow } from '../drawing/dimension.js'
 import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Shape } from '../drawing/model.js'
-import { centredLabel, chain, label, line, path } from '../drawing/shapes.js'
+import { centredLabel, label, line, path } from '../drawing/shapes.js'
 import type { DryFit } from '../fit/dry-fit.js'
 import { hatch } from '../geometry/hatch.js'
 import { boxOf, closedOutline } from '../geometry/outline.js'
@@ -58,7 +59,7 @@ export const dryFitDrawing = (fit: DryFit, order: Order): Drawing => {
     ...arms.map(({ apex, tip }, index) =>
       centredLabel(String(index + 1), between(apex, tip, 0.62), { layer: 'PATTERN', height: 5 }),
     ),
-    ...gapMark(fit, order, max.y),
+    ...arms.slice(-1).flatMap((last) => gapMark(fit, order, last, max.y)),
   ]
   return notedDrawing({
     kind: 'dry-fit',
@@ -133,17 +134,22 @@ const meet = (a: Point, b: Point, c: Point, d: Point): Point => {
   return between(a, b, (apart.x * other.y - apart.y * other.x) / cross)
 }
 
-/** The gap's size over the star, and a line down to the open end. */
-const gapMark = ({ arm, closure, gap, verdict }: DryFit, order: Order, top: number): Shape[] => {
+/** The gap's size over the star, and an arrow from there into the open end of the last joint. */
+const gapMark = (
+  { arm, closure, gap, verdict }: DryFit,
+  order: Order,
+  { apex }: DrawnArm,
+  top: number,
+): Shape[] => {
   if (verdict === 'unknown') return []
-  const y = top + 5
   const joint = (arm.jointEdge * RADIUS) / arm.radius
+  const from = point(0, top + 5)
+  const foot = closure > 0 ? point(0, joint) : point(0.4 * apex.x, 0.15 * joint)
   const text = `gap ${showLength(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
-  const foot = closure > 0 ? point(0, joint) : point(0, joint * 0.12)
   return [
-    label(text, point(0, y + 1.5), { layer: 'DIM', anchor: 'middle' }),
-    chain('DIM', [point(0, y), foot]),
-    ...[-1, 1].map((side) => line('DIM', foot, add(foot, point(side * 0.9, 2.8)))),
+    label(text, add(from, point(0, 1.5)), { layer: 'DIM', anchor: 'middle' }),
+    line('DIM', from, foot),
+    ...arrow(foot, direction(foot, from)),
   ]
 }
 

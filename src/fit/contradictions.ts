@@ -62,12 +62,13 @@ const problemOf = (
 ): Problem => {
   const { of, place, given } = measurement
   const angular = of === 'tip' || of === 'side' || of === 'centre'
-  const gapOf = (closure: number): string => showLength(closureGap(star.jointEdge, degrees(closure)), lengths)
+  const gapOf = (closure: number): number => Math.sign(closure) * closureGap(star.jointEdge, degrees(closure))
   const show = (value: number): string =>
-    angular ? showAngle(degrees(value)) : of === 'gap' ? gapOf(value) : showLength(mm(value), lengths)
+    angular ? showAngle(degrees(Math.abs(value))) : showLength(mm(Math.abs(value)), lengths)
   // What all make it, with the own residual taken off, is what the others make it.
   const residual = found.equations[found.measured.indexOf(measurement)]?.value ?? 0
   const by = wouldMeasure(of, star, found.arms) + residual - off
+  const away = of === 'gap' ? gapOf(by + off) - gapOf(by) : off
   const end = of === 'gap' ? ` at the ${by > 0 ? 'valley' : 'centre'}` : ''
   const names = [...new Set(others.map((each) => each.place))]
   const against =
@@ -75,6 +76,6 @@ const problemOf = (
   return {
     place,
     given,
-    advice: `It contradicts ${against}, which make it ${show(by)}${end}: ${show(Math.abs(off))} away. One of them is misread: measure again.`,
+    advice: `It contradicts ${against}, by which it is ${show(of === 'gap' ? gapOf(by) : by)}${end}: ${show(away)} away. One of them is misread: measure again.`,
   }
 }

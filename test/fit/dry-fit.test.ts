@@ -126,7 +126,7 @@ describe('measurements that contradict each other', () => {
         given: '123',
         // By gap and tip the sides are 121.5 - 0.2.
         advice:
-          'It contradicts --gap, --tip, which make it 121.3°: 1.7° away. One of them is misread: measure again.',
+          'It contradicts --gap, --tip, by which it is 121.3°: 1.7° away. One of them is misread: measure again.',
       },
     ])
   })
@@ -135,7 +135,7 @@ describe('measurements that contradict each other', () => {
     const sides = [1, 2, 3].map(() => measurement('side', 121.3, 0.1))
     const contradiction = tryDryFit(plan, [measurement('gap', 8, 0.3), ...sides, measurement('tip', 45, 0.1)])
     expect(contradiction.ok ? '' : contradiction.problems[0]?.advice).toContain(
-      'It contradicts --side, --tip, which make it 2.9 mm at the centre: 10.',
+      'It contradicts --side, --tip, by which it is 2.9 mm at the centre: 10.',
     )
   })
 
