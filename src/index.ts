@@ -6,6 +6,9 @@
 export { cutPlan } from './compose/cut-plan.js'
 export { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 export { DRAWINGS, drawingFileName } from './compose/drawings.js'
+export { dryFitCard } from './compose/dry-fit-card.js'
+export { dryFitDrawing } from './compose/dry-fit-drawing.js'
+export { dryFitJson } from './compose/dry-fit-json.js'
 export { overview, type ShownDrawing } from './compose/overview.js'
 export { planJson } from './compose/plan-json.js'
 export { seasonCard } from './compose/season-card.js'
@@ -14,6 +17,13 @@ export { shopCard } from './compose/shop-card.js'
 export type { Artwork } from './drawing/artwork.js'
 export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from './drawing/layers.js'
 export type { Drawing, Label, Notes, Path, Shape } from './drawing/model.js'
+export { type ArmErrors, armAsCut, type CutArm, closureOf } from './fit/arm.js'
+export { type DryFit, type DryFitTerms, dryFit, type NewSetting } from './fit/dry-fit.js'
+export type { Measurable, Measurement, Spread } from './fit/measurement.js'
+export { readMeasurements, type WrittenMeasurements } from './fit/read-measurements.js'
+export { readTerms, type WrittenTerms } from './fit/read-terms.js'
+export { type Recut, recutArms } from './fit/recut.js'
+export { normal, seeded } from './fit/seeded.js'
 export { FURNITURE, type FurnitureName, type FurnitureTexts } from './furniture/furniture-names.js'
 export { defaultFurniture, type Furniture, furnitureWith } from './furniture/furniture-set.js'
 export { type InsetShape, insetLimit, insetOutline } from './geometry/inset.js'
@@ -50,11 +60,13 @@ export type {
   PrintedCheck,
   PrintedLength,
   Saw,
+  SawBias,
   Shop,
   StarOrder,
 } from './order/order.js'
 export { type OrderInput, parseOrder } from './order/parse.js'
 export { type Outcome, type Problem, showProblem } from './order/problem.js'
+export { biasAsWritten, withBias } from './order/save-bias.js'
 export type { Air, Climate, Finish, Glue, Rings, Stain, Wall, Wood } from './order/season-order.js'
 export { cardBook } from './paper/card-book.js'
 export type { Bookmark, Page, PrintedBook, PrintedDrawing, View } from './paper/page.js'

@@ -16,6 +16,7 @@ export const ROOMS = [
   'order',
   'plan',
   'season',
+  'fit',
   'drawing',
   'furniture',
   'compose',

@@ -22,6 +22,41 @@ const OWN_FURNITURE: Options = {
 }
 const QUIET: Options = { type: 'boolean', describe: 'Print nothing but problems' }
 
+const measured = (describe: string): Options => ({ type: 'string', requiresArg: true, describe })
+
+const DRY_FIT_OPTIONS: Readonly<Record<string, Options>> = {
+  gap: measured('Gap at the open end of the last joint, as 2.8mm or 2.8mm+-0.2mm; 0 when it closes'),
+  'opens-at': {
+    choices: ['valley', 'centre'],
+    requiresArg: true,
+    describe: 'The end at which that gap opens',
+  },
+  'will-not-drop-in-by': measured(
+    'The last arm will not drop in: laid against one neighbour, it overlaps the other by this much at the valley',
+  ),
+  'measured-tip': measured('Tip angle of an arm, as 45.2 or 45.2+-0.1; may be repeated, like the next four'),
+  'measured-side': measured('Side angle of an arm, at the valley'),
+  'measured-centre': measured('Centre angle of an arm'),
+  'measured-tip-edge': measured('Tip edge of an arm, tip to valley'),
+  'measured-across': measured('Tip to tip at the widest, over joints that are closed'),
+  'angles-by': {
+    choices: ['bevel-gauge', 'protractor'],
+    requiresArg: true,
+    describe: 'Tool for angles without +-: bevel-gauge (0.5 degrees either way) or digital protractor (0.2)',
+  },
+  'lengths-by': {
+    choices: ['tape', 'rule', 'caliper'],
+    requiresArg: true,
+    describe: 'Tool for lengths without +-: tape (1 mm), rule (0.3 mm, usual for gaps) or caliper (0.1 mm)',
+  },
+  'cut-at': measured('What the saw read at the joint cuts; as planned when it is left out'),
+  'clean-up': measured('Least thickness a new joint face takes off; 0.5 mm when it is left out'),
+  json: { type: 'boolean', describe: 'For programs: mm and degrees, unrounded' },
+  to: { type: 'string', requiresArg: true, describe: 'Draw it too: FILE.svg or FILE.pdf' },
+  replace: REPLACE,
+  save: { type: 'boolean', describe: "Write the saw's learned bias into the order file" },
+}
+
 export const COMMANDS: readonly Command[] = [
   {
     words: 'make [ORDER]',
@@ -86,6 +121,24 @@ export const COMMANDS: readonly Command[] = [
       ['$0 draw arm-pattern --regular 6/2 --across 300mm --to arm.pdf', 'one pattern from flags'],
     ],
     handle: async (typed) => (await import('./draw.js')).draw(typed),
+  },
+  {
+    words: 'dryfit [ORDER]',
+    says: 'From one dry-fitted star: what to turn at the saw, how far to move the stop, what to recut',
+    positionals: {},
+    options: DRY_FIT_OPTIONS,
+    examples: [
+      [
+        '$0 dryfit winter-fair.yaml --star Boathouse --gap 2.2mm --opens-at centre',
+        'a last joint that gapes',
+      ],
+      [
+        '$0 dryfit fair.yaml --star Boathouse --will-not-drop-in-by 2mm --measured-tip 45.2+-0.1',
+        'and a tip angle',
+      ],
+      ['$0 dryfit fair.yaml --star Boathouse --gap 1mm --opens-at valley --to fit.pdf', 'with a drawing'],
+    ],
+    handle: async (typed) => (await import('./dryfit.js')).dryfit(typed),
   },
   {
     words: 'print-check [ORDER]',

@@ -1,6 +1,18 @@
 import { createHash, randomBytes } from 'node:crypto'
 import { rmSync } from 'node:fs'
-import { lstat, mkdir, open, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises'
+import {
+  chmod,
+  lstat,
+  mkdir,
+  open,
+  readdir,
+  readFile,
+  realpath,
+  rename,
+  rm,
+  rmdir,
+  stat,
+} from 'node:fs/promises'
 import { dirname, join, relative, resolve } from 'node:path'
 import type { FileContent, MadeFile } from '../make.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
@@ -185,6 +197,32 @@ export const writeDrawing = async (
   } catch (error) {
     await rm(unfinished, { force: true }).catch(() => {})
     return refused([{ ...at, advice: `${reasonOf(error)} Choose another file.` }])
+  }
+}
+
+/**
+ * Puts a new text into an order file that still holds the old one, through a temporary file beside it; its permissions
+ * stay, and a link stays a link.
+ */
+export const changeOrder = async (file: string, old: string, text: string): Promise<Outcome<void>> => {
+  const at = { place: '--save', given: showGiven(file) }
+  try {
+    const target = await realpath(resolve(file))
+    if ((await readFile(target, 'utf8')) !== old) {
+      return refused([{ ...at, advice: 'The file was changed meanwhile. Try again.' }])
+    }
+    const { mode } = await stat(target)
+    const unfinished = `${target}.unfinished-${randomBytes(6).toString('hex')}`
+    try {
+      await writeNew(unfinished, text)
+      await chmod(unfinished, mode)
+      await rename(unfinished, target)
+    } finally {
+      await rm(unfinished, { force: true })
+    }
+    return done(undefined)
+  } catch (error) {
+    return refused([{ ...at, advice: `${reasonOf(error)} Paste the bias into the order yourself.` }])
   }
 }
 

@@ -85,7 +85,7 @@ const commandLine = (words: readonly string[], after: After): Argv => {
         : '',
     )
     .completion('completion', 'Print a script that completes commands and flags in your shell')
-    .demandCommand(1, 'Say what to do: make, plan, season, draw or print-check.')
+    .demandCommand(1, `Say what to do: ${orList(COMMANDS.map(({ words }) => words.split(' ')[0] ?? words))}.`)
     .strict()
     .recommendCommands()
     .alias({ help: 'h' })
@@ -95,6 +95,9 @@ const commandLine = (words: readonly string[], after: After): Argv => {
       throw message ? ({ usage: message } satisfies UsageMistake) : error
     })
 }
+
+/** `make, plan or draw`. */
+const orList = (words: readonly string[]): string => `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`
 
 const addCommand = (line: Argv, command: Command, told: boolean, after: After): void => {
   const build = (own: Argv): Argv => {

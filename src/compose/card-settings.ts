@@ -8,7 +8,7 @@ import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
 import { type Block, linesHeight, movedShapes, stacked, textBlock } from './card-blocks.js'
-import { leftOpenText } from './cut-steps.js'
+import { biasText, leftOpenText } from './cut-steps.js'
 
 /** Lettering of what must be read at the saw but stands close to a figure. */
 const CAPTION = 3.5
@@ -58,8 +58,12 @@ const stopFigure = (caption: string, length: Mm, { lengths }: Order): Figure => 
 
 const markNote = (plan: StarPlan, cut: PlannedCut, order: Order): string => {
   const left = leftOpenText(cut, plan, order)
-  return `Nearest mark ${showAngle(cut.mark)}: leaves ${left === 'nothing' ? 'nothing open' : `open ${left}`}.`
+  const bias = biasText(cut, order)
+  const told = bias === undefined ? '' : ` ${capital(bias)}.`
+  return `Nearest mark ${showAngle(cut.mark)}: leaves ${left === 'nothing' ? 'nothing open' : `open ${left}`}.${told}`
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** Figures from left to right, on a further row where one finds no room; the note beside the last or below. */
 const cutRow = (figures: readonly Figure[], note: string, height: number, width: number): Block => {

@@ -9,7 +9,7 @@ import { fixed, showAngle, showLength, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { coatText, glueText, weightText } from './body-words.js'
 import { SAW_CAUTION } from './cautions.js'
-import { cutSteps, leftOpenText, settingText } from './cut-steps.js'
+import { biasText, cutSteps, leftOpenText, settingText } from './cut-steps.js'
 import { columns, listing, row, WIDTH } from './text-rows.js'
 import { wrapColumns } from './wrap-columns.js'
 
@@ -159,6 +159,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
     '',
     ...columns(table, [4, 10, 0, 12, 0]),
     '',
+    ...biasRows(plan, order),
     ...warningLines(plan, (code) => code === 'short-arm'),
     ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),
     ...row(
@@ -167,6 +168,12 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
     ),
     ...pairRows(plan, order),
   ]
+}
+
+/** The joint cuts' bias, or of a rhombus arm the first cut's. */
+const biasRows = ({ star, firstCut, jointCut }: StarPlan, order: Order): string[] => {
+  const text = biasText(blankIsArm(star) ? firstCut : jointCut, order)
+  return text === undefined ? [] : row('Bias', text)
 }
 
 /** Stars close by whose settings fall on marks and leave less open; only when this star's own do not. */

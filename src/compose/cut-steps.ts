@@ -10,6 +10,15 @@ import { showAngle, showLength, showSetting } from '../units/show.js'
 export const settingText = ({ reading, wedge }: PlannedCut): string =>
   wedge ? `${showAngle(reading)} + ${showAngle(wedge.angle)} wedge` : showAngle(reading)
 
+/** `read 31.7° to cut 31.5°: …`, where a setting makes a learned bias good; undefined where it does not. */
+export const biasText = ({ miter, bias }: PlannedCut, { shop }: Order): string | undefined => {
+  if (bias === undefined || shop.saw.bias === undefined) return undefined
+  const { uncertainty } = shop.saw.bias
+  const sure = uncertainty === 0 ? '' : `, give or take ${showAngle(uncertainty)}`
+  const way = bias < 0 ? 'shallower' : 'steeper'
+  return `read ${showAngle(degrees(Math.abs(miter - bias)))} to cut ${showAngle(miter)}: this saw cuts ${showAngle(degrees(Math.abs(bias)))} ${way} than its scale says${sure}`
+}
+
 /** A step at the saw and what to do in it. */
 export interface CutStep {
   readonly name: string

@@ -63,10 +63,12 @@ const starJson = (plan: StarPlan) => {
   }
 }
 
-const settingJson = ({ reading, wedge, mark, closureAtMark, withinLimit }: StarPlan['firstCut']) => ({
+const settingJson = ({ reading, wedge, mark, closureAtMark, withinLimit, bias }: StarPlan['firstCut']) => ({
   reading,
   wedge: wedge?.angle ?? null,
   mark,
   closureAtMark,
   withinLimit,
+  /** What the cut comes out at less what the scale reads; the reading makes it good. */
+  bias: bias ?? 0,
 })

@@ -9,6 +9,8 @@ export const DEFAULTS = {
   kerf: inches(3 / 32),
   /** Half-degree lines are the finest that most printed saw scales carry. */
   readsTo: degrees(0.5),
+  /** A bias without it is taken at its word. */
+  biasUncertainty: degrees(0),
   /** A home printer leaves 4 to 6 mm of each side white. */
   margin: mm(10),
   /** Wide enough for tape and for a register mark that shows on both pages. */
@@ -40,4 +42,22 @@ export const DEFAULTS = {
     winter: { humidity: 30, temperature: 21 },
     summer: { humidity: 60, temperature: 24 },
   },
+  /**
+   * How far the true value may lie from what is read, either way. Tape: class II may be 0.5 mm off up to a metre
+   * (Directive 2014/32/EU, annex X, from memory), and half a division is read. Rule: a steel one, or a step gauge in the
+   * gap. Bevel gauge: set to the corner and laid on a scale of whole degrees. Protractor: a digital one shows tenths and
+   * is as much off, and the corner is not clean. The rest is common practice, no published source.
+   */
+  tape: mm(1),
+  rule: mm(0.3),
+  caliper: mm(0.1),
+  bevelGauge: degrees(0.5),
+  protractor: degrees(0.2),
+  /** From cut to cut with saw, stop and hold-down left alone: one standard deviation. */
+  faceSpread: degrees(0.03),
+  stopSpread: mm(0.1),
+  /** A blade that takes off less at one end runs out of the wood. */
+  cleanUp: mm(0.5),
+  /** A gap that filler and clamps still hide. */
+  acceptedGap: mm(0.5),
 } as const

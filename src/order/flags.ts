@@ -54,6 +54,7 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   orderFlag('reads-to', ['shop', 'saw', 'reads-to']),
   orderFlag('detents', ['shop', 'saw', 'detents'], 'list'),
   orderFlag('crosscut', ['shop', 'saw', 'crosscut']),
+  orderFlag('saw-bias', ['shop', 'saw', 'bias', 'miter']),
   orderFlag('end-allowance', ['shop', 'end-allowance']),
   orderFlag('paper', ['shop', 'paper', 'size']),
   orderFlag('roll', ['shop', 'paper', 'roll']),

@@ -45,6 +45,18 @@ export interface Saw {
   readonly detents: readonly Degrees[]
   /** The longest cut across a board; unknown when absent. */
   readonly crosscut?: Mm
+  /** Learned from dry fits; none when absent. */
+  readonly bias?: SawBias
+}
+
+/**
+ * What the cuts that close the ring come out at, less what the scale reads: below zero they come out shallower. An
+ * error of the first cut is in it by half, for only the sum closes the ring.
+ */
+export interface SawBias {
+  readonly miter: Degrees
+  /** Expanded, coverage factor 2 (GUM, JCGM 100:2008, 6.2.1). */
+  readonly uncertainty: Degrees
 }
 
 export interface Board {

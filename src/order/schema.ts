@@ -13,6 +13,7 @@ import {
   wholeField,
 } from './fields.js'
 import { group, listOf } from './schema-group.js'
+import { signedAngleField } from './signed-angle-field.js'
 import { seasonKeys } from './wood-keys.js'
 
 /**
@@ -70,6 +71,18 @@ export const orderSchema = (units: Units) => {
       2_000,
       'Longest cut the blade makes across a board',
       "The saw's manual names it.",
+    ),
+    bias: v.optional(
+      group({
+        miter: signedAngleField({
+          most: MOST_BIAS,
+          says: 'What the joint cuts come out at, less what the scale reads; dryfit learns it',
+          wayOut: 'Below zero the cuts come out shallower than the scale says.',
+        }),
+        uncertainty: v.optional(
+          angleField({ above: 0, inclusive: true, most: MOST_BIAS, says: 'How sure that is, either way' }),
+        ),
+      }),
     ),
   })
 
@@ -224,6 +237,9 @@ export const orderSchema = (units: Units) => {
     ),
   })
 }
+
+/** A saw that is further off is not read, it is out of order. */
+export const MOST_BIAS = 5
 
 export type WrittenOrder = v.InferOutput<ReturnType<typeof orderSchema>>
 

@@ -3,7 +3,18 @@ import { showAngle, showLength } from '../units/show.js'
 import { regularPoints } from './checks.js'
 import { DEFAULTS } from './defaults.js'
 import { SIZE_KEYS } from './flags.js'
-import type { Board, Order, Panel, Paper, PaperSheet, Shop, StarOrder, StarShape, Where } from './order.js'
+import type {
+  Board,
+  Order,
+  Panel,
+  Paper,
+  PaperSheet,
+  Saw,
+  Shop,
+  StarOrder,
+  StarShape,
+  Where,
+} from './order.js'
 import type { Path } from './read-yaml.js'
 import { paperName, SINGLE, type WrittenOrder } from './schema.js'
 import { fileNameOf, starName } from './star-name.js'
@@ -56,6 +67,7 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
       readsTo: saw?.['reads-to'] ?? DEFAULTS.readsTo,
       detents: saw?.detents ?? [],
       ...optional('crosscut', saw?.crosscut),
+      ...optional('bias', toBias(saw?.bias)),
     },
     boards: (shop?.boards ?? []).map((board) => toBoard(board, shop?.wood)),
     panels: (shop?.panels ?? []).map(toPanel),
@@ -71,6 +83,9 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
     ...toProducts(shop),
   }
 }
+
+const toBias = (bias: NonNullable<NonNullable<WrittenShop>['saw']>['bias']): Saw['bias'] =>
+  bias && { miter: bias.miter, uncertainty: bias.uncertainty ?? DEFAULTS.biasUncertainty }
 
 const toBoard = (
   board: NonNullable<NonNullable<WrittenShop>['boards']>[number],

@@ -3,6 +3,7 @@ import type { Saw } from '../order/order.js'
 import type { Degrees } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
+import { biasOf } from './saw-setting.js'
 
 /** Miter of the cut that makes the blank; negative when it leans the other way (tip angle over 90°). */
 export const firstMiter = (tipAngle: Degrees): Degrees => degrees(90 - tipAngle)
@@ -13,7 +14,7 @@ export const jointMiter = (points: number, tipAngle: Degrees): Degrees =>
 
 /** The tip angles a saw can cut without a wedge, from the slenderest star to the bluntest; undefined when none. */
 export const tipAnglesWithin = (saw: Saw, points: number): { least: Degrees; most: Degrees } | undefined => {
-  const least = Math.max(90 - saw.limit, 180 - centreAngle(points) - 2 * saw.limit)
+  const least = Math.max(90 - saw.limit, 180 - centreAngle(points) - 2 * (saw.limit + biasOf(saw)))
   const most = Math.min(90 + saw.limit, tipAngleLimit(points))
   const possible = least <= most + SAME_ANGLE && least > 0 && least < tipAngleLimit(points)
   return possible ? { least: degrees(least), most: degrees(most) } : undefined

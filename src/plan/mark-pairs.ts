@@ -5,7 +5,7 @@ import { degrees } from '../units/convert.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 import { closureOfJointCut } from './closure.js'
 import { jointMiter } from './cuts.js'
-import { nearestMark, sawMarks } from './saw-setting.js'
+import { biasOf, nearestMark, sawMarks } from './saw-setting.js'
 
 /** A star near the wanted one whose two settings both lie on marks of this saw. */
 export interface MarkPair {
@@ -32,7 +32,7 @@ export const markPairs = (saw: Saw, points: number, tipAngle: Degrees): MarkPair
     const pairTip = degrees(90 - first)
     if (!(pairTip > 0 && pairTip < tipAngleLimit(points)) || Math.abs(pairTip - tipAngle) > FURTHEST)
       return []
-    const exact = jointMiter(points, pairTip)
+    const exact = degrees(jointMiter(points, pairTip) - biasOf(saw))
     if (exact > saw.limit + SAME_ANGLE) return []
     const joint = nearestMark(saw, exact)
     const open = closureOfJointCut(points, exact, joint)

@@ -15,7 +15,7 @@ import type { StarBody } from './body.js'
 import { closureOfFirstCut, closureOfJointCut, closureOfRhombus, gapPerJointError } from './closure.js'
 import { firstMiter, jointMiter, tipAnglesWithin } from './cuts.js'
 import { type MarkPair, markPairs } from './mark-pairs.js'
-import { type SawSetting, sawSetting, withinLimit } from './saw-setting.js'
+import { biasOf, type SawSetting, sawSetting, withinLimit } from './saw-setting.js'
 import { boardsTooFew, type Warning, warningsFor } from './warnings.js'
 import type { StarWeight } from './weight.js'
 import { chamferTooDeep, woodOf } from './wood.js'
@@ -120,10 +120,11 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   if (problems.length > 0) return refused(problems)
 
   const rhombus = blankIsArm(star)
-  const firstCut = plannedCut(shop, firstMiter(tipAngle), (miter, set) =>
+  const bias = biasOf(shop.saw)
+  const firstCut = plannedCut(shop, firstMiter(tipAngle), rhombus ? bias : degrees(0), (miter, set) =>
     rhombus ? closureOfRhombus(star.points, miter, set) : closureOfFirstCut(star.points, miter, set),
   )
-  const jointCut = plannedCut(shop, jointMiter(star.points, tipAngle), (miter, set) =>
+  const jointCut = plannedCut(shop, jointMiter(star.points, tipAngle), bias, (miter, set) =>
     rhombus ? degrees(0) : closureOfJointCut(star.points, miter, set),
   )
   const arms = star.points * order.quantity
@@ -170,13 +171,14 @@ const tipAngleOf = ({ shape, points }: StarOrder, slenderest: Degrees | undefine
 const plannedCut = (
   shop: Shop,
   miter: Degrees,
+  bias: Degrees,
   closureAt: (miter: Degrees, set: Degrees) => Degrees,
 ): PlannedCut => {
-  const setting = sawSetting(shop.saw, miter)
+  const setting = sawSetting(shop.saw, miter, bias)
   const closure = closureAt(miter, setting.miterAtMark)
   return {
     ...setting,
-    withinLimit: withinLimit(shop.saw, miter),
+    withinLimit: withinLimit(shop.saw, degrees(miter - bias)),
     closureAtMark: Math.abs(closure) < SAME_ANGLE ? degrees(0) : closure,
   }
 }

@@ -7,9 +7,11 @@ import { SAME_ANGLE } from '../units/tolerance.js'
 export interface SawSetting {
   /** The exact miter angle from a square crosscut; negative when the cut leans the other way. */
   readonly miter: Degrees
+  /** The saw's bias that the reading makes good; absent when there is none. */
+  readonly bias?: Degrees
   /** A wedge between fence and work takes what the saw cannot; absent within the saw's limit. */
   readonly wedge?: FenceWedge
-  /** What to read at the saw: the miter's size, less the wedge. Never negative. */
+  /** What to read at the saw: the miter's size, less the bias and the wedge. Never negative. */
   readonly reading: Degrees
   /** The nearest scale line or detent to that reading. */
   readonly mark: Degrees
@@ -22,13 +24,18 @@ export interface FenceWedge {
   readonly angle: Degrees
 }
 
-export const sawSetting = (saw: Saw, miter: Degrees): SawSetting => {
-  const wedge = fenceWedge(saw, miter)
-  const reading = degrees(Math.abs(miter) - (wedge?.angle ?? 0))
+/** @param bias what the cut comes out at less what the scale reads, for a cut that closes the ring */
+export const sawSetting = (saw: Saw, miter: Degrees, bias = degrees(0)): SawSetting => {
+  const dialled = degrees(miter - bias)
+  const wedge = fenceWedge(saw, dialled)
+  const reading = degrees(Math.abs(dialled) - (wedge?.angle ?? 0))
   const mark = nearestMark(saw, reading)
-  const miterAtMark = degrees(Math.sign(miter) * (mark + (wedge?.angle ?? 0)))
-  return { miter, reading, mark, miterAtMark: miter === 0 ? mark : miterAtMark, ...(wedge ? { wedge } : {}) }
+  const miterAtMark = degrees((dialled < 0 ? -1 : 1) * (mark + (wedge?.angle ?? 0)) + bias)
+  return { miter, reading, mark, miterAtMark, ...(bias === 0 ? {} : { bias }), ...(wedge ? { wedge } : {}) }
 }
+
+/** The bias of the cuts that close the ring; 0 when none was learned. */
+export const biasOf = ({ bias }: Saw): Degrees => bias?.miter ?? degrees(0)
 
 /** Within the saw's own reach, without a wedge? */
 export const withinLimit = (saw: Saw, miter: Degrees): boolean => Math.abs(miter) <= saw.limit + SAME_ANGLE

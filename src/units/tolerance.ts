@@ -14,3 +14,9 @@ export const WHOLE = 1e-9
 
 /** Two saw settings closer than this are one setting: far below any scale, far above rounding noise. */
 export const SAME_ANGLE = degrees(1e-9)
+
+/**
+ * A measurement that lies outside what others tell by less than this share of itself tells nothing new: above rounding
+ * noise, far below what any tool could make use of.
+ */
+export const TOLD_APART = 1e-6

@@ -171,6 +171,15 @@ report(
   'at most 2.5',
 )
 report(
+  'dryfit of one star : node -e 0',
+  await byTurns(
+    25,
+    () => node(BUILT, 'dryfit', ORDER, '--star', 'Boathouse', '--gap', '2mm', '--opens-at', 'centre'),
+    () => node('-e', '0'),
+  ),
+  'at most 2.5',
+)
+report(
   `SVG of ${STARS} stars of 24 edges : makerjs exporter`,
   await byTurns(30, () => writeSvg(drawing), bareSvg),
   'at most 1',

@@ -31,7 +31,14 @@ describe('an editor and the reader agree that an order is right:', () => {
       units: 'in',
       nearest: '1/16',
       shop: {
-        saw: { limit: 50, kerf: '3/32', 'reads-to': 0.5, detents: [0, '22.5°', 45], crosscut: '12 in' },
+        saw: {
+          limit: 50,
+          kerf: '3/32',
+          'reads-to': 0.5,
+          detents: [0, '22.5°', 45],
+          crosscut: '12 in',
+          bias: { miter: '-0.2', uncertainty: 0.03 },
+        },
         boards: [
           {
             width: 3.5,

@@ -24,6 +24,8 @@ export const TIP_ANGLE_ALLOWED =
 export const LIMIT_ALLOWED =
   'Allowed: an angle from 2 to 75 degrees, written like 45, 22.5 or 31,5°. Read it off the saw: most stop between 45 and 60.'
 export const DETENT_ALLOWED = 'Allowed: an angle from 0 to 75 degrees, written like 45, 22.5 or 31,5°.'
+export const BIAS_ALLOWED =
+  'Allowed: an angle from -5 to 5 degrees, written like -0.2 or 0,15°. Below zero the cuts come out shallower than the scale says.'
 export const DETENTS_RISE =
   'Allowed: angles from small to large, each once. In a list write a decimal point, not a comma.'
 export const REGULAR_ALLOWED =
@@ -42,7 +44,7 @@ export const STAR_KEYS =
   'name, note, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing, wall.'
 export const SHOP_KEYS = 'saw, boards, panels, cutter, paper, end-allowance, wood, glue, stain, finish.'
 export const BOARD_KEYS = 'width, thickness, length, price, count, defects, wood.'
-export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut.'
+export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut, bias.'
 export const STARS_ALLOWED =
   'Allowed: a list of one star or more, such as stars: [{ points: 5, tip-angle: 45, board-width: 70 mm }].'
 export const NOT_YAML = 'given text that is not YAML or JSON.'

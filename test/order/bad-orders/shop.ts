@@ -1,6 +1,7 @@
 import {
   A_STAR,
   type BadOrder,
+  BIAS_ALLOWED,
   BOARD_KEYS,
   DETENT_ALLOWED,
   DETENTS_RISE,
@@ -71,6 +72,29 @@ export const SHOP: readonly BadOrder[] = [
     'a detent twice',
     ['shop: { saw: { detents: [0, 15, 15, 30] } }', A_STAR],
     [`shop.saw.detents[2], line 1: given 15 after 15. ${DETENTS_RISE}`],
+  ],
+  [
+    'a bias of a saw that is out of order',
+    ['shop: { saw: { bias: { miter: -5.5 } } }', A_STAR],
+    [`shop.saw.bias.miter, line 1: given -5.5. ${BIAS_ALLOWED}`],
+  ],
+  [
+    'a bias with two signs, and a sureness below nothing',
+    ['shop: { saw: { bias: { miter: "--0.2", uncertainty: -0.1 } } }', A_STAR],
+    [
+      `shop.saw.bias.miter, line 1: given "--0.2". ${BIAS_ALLOWED}`,
+      'shop.saw.bias.uncertainty, line 1: given -0.1. An angle has no sign. Allowed: an angle from 0 to 5 degrees, written like 45, 22.5 or 31,5°.',
+    ],
+  ],
+  [
+    'a bias without its angle',
+    ['shop: { saw: { bias: { uncertainty: 0.1 } } }', A_STAR],
+    [`shop.saw.bias, line 1: given no miter. Add miter (--saw-bias). Allowed here: miter, uncertainty.`],
+  ],
+  [
+    'a bias that is a number',
+    ['shop: { saw: { bias: -0.2 } }', A_STAR],
+    ['shop.saw.bias, line 1: given -0.2. Allowed here: miter, uncertainty.'],
   ],
   [
     'a crosscut shorter than a rule',

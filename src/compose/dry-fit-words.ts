@@ -1,0 +1,187 @@
+import type { DryFit } from '../fit/dry-fit.js'
+import { type Measurable, type Measurement, wouldMeasure } from '../fit/measurement.js'
+import { blankIsArm } from '../geometry/kite.js'
+import type { Order } from '../order/order.js'
+import { biasAsWritten } from '../order/save-bias.js'
+import { closureGap } from '../plan/closure.js'
+import type { Degrees, Mm } from '../units/brand.js'
+import { degrees, mm } from '../units/convert.js'
+import { showAngle, showLength, showSetting } from '../units/show.js'
+import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
+import { closureText, settingText } from './cut-steps.js'
+
+/** A heading and what stands behind it. */
+export interface Words {
+  readonly heading: string
+  readonly text: string
+}
+
+const positive = (angle: Degrees): Degrees => degrees(Math.abs(angle))
+const size = (length: Mm): Mm => mm(Math.abs(length))
+
+const MEASURED: Readonly<Record<Exclude<Measurable, 'gap'>, string>> = {
+  tip: 'tip angle',
+  side: 'side angle',
+  centre: 'centre angle',
+  'tip-edge': 'tip edge',
+  across: 'tip to tip at the widest',
+}
+
+/** What was measured, what it means, and what it leaves open. */
+export const findings = (fit: DryFit, order: Order): Words[] => [
+  ...fit.found.measured.map((each, index) => ({
+    heading: index === 0 ? 'Measured' : '',
+    text: measuredText(each, fit, order),
+  })),
+  { heading: 'Closing', text: closingText(fit, order) },
+  ...errorWords(fit, order),
+  ...fit.untold.map(({ what, settledBy }, index) => ({
+    heading: index === 0 ? 'Not told' : '',
+    text: `${UNTOLD[what](fit)} ${SETTLES[settledBy]} would settle it (${FLAGS[settledBy]}).`,
+  })),
+]
+
+const measuredText = ({ of, value, within }: Measurement, { plan }: DryFit, { lengths }: Order): string => {
+  const length = (written: number): string => showLength(mm(written), lengths)
+  if (of === 'gap') {
+    const end =
+      value === 0 ? '' : value > 0 ? ' at the valley' : ' at the centre, or the last arm too wide by it'
+    return `gap ${length(Math.abs(value))}${end} (± ${length(within)})`
+  }
+  const show = of === 'tip-edge' || of === 'across' ? length : (angle: number) => showAngle(degrees(angle))
+  const wanted = wouldMeasure(of, plan.star, { tip: degrees(0), side: degrees(0), tipEdge: mm(0) })
+  return `${MEASURED[of]} ${show(value)} (± ${show(within)}; wanted ${show(wanted)})`
+}
+
+const closingText = (fit: DryFit, order: Order): string => {
+  const { closure, closureUncertainty, gap, verdict, plan } = fit
+  if (verdict === 'unknown') return 'nothing measured tells whether the last joint closes.'
+  const { lengths } = order
+  const full = `all ${plan.star.points} arms together ${showAngle(positive(closure))} ${closure > 0 ? 'less' : 'more'} than a full turn, give or take ${showAngle(closureUncertainty)}`
+  const joint = `${showLength(gap, lengths)} at the last joint`
+  if (verdict === 'closes') return `it closes: ${full}, ${joint}.`
+  if (verdict === 'unsure') {
+    return `not told apart from closing: ${full}, ${joint}. Measure the gap more finely before you turn the saw.`
+  }
+  return `the arms are too ${closure > 0 ? 'slim' : 'fat'}: ${full}, ${joint}.`
+}
+
+const errorWords = (fit: DryFit, { lengths }: Order): Words[] => {
+  const { errors, uncertainty, found, plan } = fit
+  const [tip, side, tipEdge] = found.assumed
+  const angle = (error: Degrees, sure: Degrees, more: string, less: string): string =>
+    `${showAngle(positive(error))} ± ${showAngle(sure)} too ${error > 0 ? more : less}`
+  const texts = [
+    ...(tip ? [] : [`tips ${angle(errors.tip, uncertainty.tip, 'fat', 'slim')}`]),
+    ...(side || blankIsArm(plan.star)
+      ? []
+      : [`joint cuts ${angle(errors.side, uncertainty.side, 'steep', 'shallow')}`]),
+    ...(tipEdge
+      ? []
+      : [
+          `tip edges ${showLength(size(errors.tipEdge), lengths)} ± ${showLength(uncertainty.tipEdge, lengths)} too ${errors.tipEdge > 0 ? 'long' : 'short'}`,
+        ]),
+  ]
+  const taken = [...(tip ? ['tips'] : []), ...(side ? ['joint cuts'] : []), ...(tipEdge ? ['stop'] : [])]
+  const rest = taken.length === 0 ? '' : `; ${taken.join(' and ')} taken for right`
+  return texts.length === 0 ? [] : [{ heading: 'Errors', text: `most probably ${texts.join(', ')}${rest}.` }]
+}
+
+const UNTOLD: Readonly<Record<DryFit['untold'][number]['what'], (fit: DryFit) => string>> = {
+  apart: () =>
+    'The first cut and the joint cuts cannot be told apart; the joint cuts can make good for both.',
+  closing: () => 'Whether the ring closes.',
+  stop: () => 'The stop.',
+}
+
+const SETTLES: Readonly<Record<Measurable, string>> = {
+  gap: 'The gap at the last joint',
+  tip: 'The tip angle of one arm',
+  side: 'A side angle of one arm',
+  centre: 'The centre angle of one arm',
+  'tip-edge': 'A tip edge',
+  across: 'The width, tip to tip,',
+}
+
+const FLAGS: Readonly<Record<Measurable, string>> = {
+  gap: '--gap',
+  tip: '--measured-tip',
+  side: '--measured-side',
+  centre: '--measured-centre',
+  'tip-edge': '--measured-tip-edge',
+  across: '--measured-across',
+}
+
+/** What to do, in this order; nothing when the saw stays as it is. */
+export const recutSteps = (fit: DryFit, order: Order): string[] =>
+  fit.verdict === 'turn' ? [turnStep(fit, order), ...mendSteps(fit, order)] : []
+
+const turnStep = ({ setting, terms, plan }: DryFit, order: Order): string => {
+  const cut = blankIsArm(plan.star) ? 'first cut' : 'joint cuts'
+  const way = setting.reading + (setting.wedge?.angle ?? 0) > terms.reading ? 'steeper' : 'shallower'
+  const open = setting.closureAtMark
+  const left =
+    Math.abs(open) < SAME_ANGLE
+      ? 'leaves nothing open'
+      : `leaves ${closureText(open, closureGap(plan.star.jointEdge, open), order)}: set it between the marks`
+  return `Saw, ${cut}: turn the reading from ${showAngle(terms.reading)} to ${settingText(setting)}, ${way}. Nearest mark ${showAngle(setting.mark)}, which ${left}.`
+}
+
+const mendSteps = (fit: DryFit, order: Order): string[] => {
+  const { recut, setting, plan } = fit
+  const { star } = plan
+  if (!recut) {
+    return ['The arms cannot be recut: too little would be left. Cut new ones at that setting.']
+  }
+  const move = showSetting(recut.stopMove, order.lengths)
+  const first = setting.mending
+    ? `These arms: give them joint cuts, with the saw at ${showAngle(setting.mending.reading)} and the tip against a stop ${showSetting(recut.star.tipEdge, order.lengths)} from the blade.`
+    : `Stop: move it toward the blade by ${move}.`
+  return [
+    first,
+    'Recut one arm first, both joint faces: the tip at the stop, as at cut 2, then turned over, as at cut 3. Arm clamped, offcut free; lower the blade slowly, for so thin a slice pushes it aside.',
+    `Check that arm: centre ${showAngle(recut.star.centreAngle)}, sides ${showAngle(recut.star.sideAngle)}, tip edges ${showLength(recut.star.tipEdge, order.lengths)}.`,
+    `Then the other ${star.points - 1} arms with nothing moved: cut 2 on all, then cut 3 on all. Both faces of all ${star.points} arms, or they no longer match.`,
+    'Dry-fit again before any glue.',
+  ]
+}
+
+/** What the recut costs, what to expect, and what this saw has taught. */
+export const outcomes = (fit: DryFit, order: Order): Words[] => {
+  const { lengths } = order
+  const { recut, terms, verdict } = fit
+  const show = (length: Mm): string => showLength(length, lengths)
+  if (verdict === 'unknown') return []
+  const bias = { heading: 'Saw bias', text: biasText(fit) }
+  if (verdict !== 'turn' || !recut) return [bias]
+  const { star } = fit.plan
+  return [
+    {
+      heading: 'Comes off',
+      text: `${show(recut.off.valley)} at the valley and ${show(recut.off.centre)} at the centre of each joint face; ${show(terms.cleanUp)} of it so that the whole face is cut fresh`,
+    },
+    {
+      heading: 'New star',
+      text: `${show(recut.star.across)} across, ${show(recut.star.height)} high; tip edge ${show(recut.star.tipEdge)}, joint edge ${show(recut.star.jointEdge)}`,
+    },
+    ...(star.tipEdge - recut.star.tipEdge > SHOP
+      ? [
+          {
+            heading: 'Wood',
+            text: `too short to be recut at the size ordered: ${show(mm(star.tipEdge - recut.star.tipEdge))} is missing on each tip edge, and the star comes out ${show(mm(star.across - recut.star.across))} narrower. For the full width cut new arms.`,
+          },
+        ]
+      : []),
+    {
+      heading: 'Expect',
+      text: `the last joint closes within ${show(closureGap(recut.star.jointEdge, fit.recutUncertainty))} (${showAngle(fit.recutUncertainty)}; coverage factor 2, about 95 %), if the saw is set exactly; a tenth of a degree more or less is ${show(fit.plan.gapPerTenth)}`,
+    },
+    bias,
+  ]
+}
+
+const biasText = ({ setting }: DryFit): string => {
+  const { learned } = setting
+  const way = learned < 0 ? 'shallower' : 'steeper'
+  return `cuts come out ${showAngle(positive(learned))} ± ${showAngle(setting.uncertainty)} ${way} than the scale says. For the order, under shop: saw: (or --save writes it): bias: ${biasAsWritten({ miter: learned, uncertainty: setting.uncertainty })}`
+}
