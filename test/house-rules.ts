@@ -15,6 +15,7 @@ export const ROOMS = [
   'geometry',
   'order',
   'plan',
+  'stock',
   'drawing',
   'furniture',
   'compose',
@@ -81,6 +82,7 @@ const KEPT_IN: readonly (readonly [RegExp, string])[] = [
   [/^saxes(\/|$)/, 'furniture'],
   [/^svgpath(\/|$)/, 'furniture'],
   [/^dejavu-fonts-ttf(\/|$)/, 'write'],
+  [/^highs(\/|$)/, 'stock'],
 ]
 
 const brokenPackages = (file: SourceFile): string[] =>

@@ -28,7 +28,13 @@ export interface Shop {
   readonly paper: Paper
   /** Cut off each board's end before the first arm. */
   readonly endAllowance: Mm
+  /** What must be free of defects: the arm alone, or the whole blank it is cut from. */
+  readonly sound: SoundPart
+  /** What the blade that rips boards removes; absent where a board gives one strip only. */
+  readonly ripKerf?: Mm
 }
+
+export type SoundPart = 'arm' | 'blank'
 
 export interface Saw {
   /** The steepest miter the saw reaches, either way from square. */
@@ -42,13 +48,15 @@ export interface Saw {
 }
 
 export interface Board {
+  /** What the maker calls it. */
+  readonly name?: string
   readonly width: Mm
   readonly length: Mm
   readonly thickness?: Mm
   readonly price?: number
   /** How many are on the rack; as many as needed when absent. */
   readonly count?: number
-  /** Stretches no arm may touch, measured from one end. */
+  /** Stretches that no arm may touch, measured from one end. */
   readonly defects: readonly Stretch[]
 }
 
@@ -116,6 +124,8 @@ export interface StarOrder {
   readonly chamfer?: Mm
   readonly thickness?: Mm
   readonly backing?: BackingOrder
+  /** Price of what else goes into one star: hanger, screws, glue, finish. */
+  readonly hardware?: number
 }
 
 export interface StarPlaces {

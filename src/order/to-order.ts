@@ -62,6 +62,8 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
     },
     paper: toPaper(shop?.paper, units),
     endAllowance: shop?.['end-allowance'] ?? DEFAULTS.endAllowance,
+    sound: shop?.sound ?? DEFAULTS.sound,
+    ...optional('ripKerf', shop?.['rip-kerf']),
   }
 }
 
@@ -69,6 +71,7 @@ const toBoard = (board: NonNullable<NonNullable<WrittenShop>['boards']>[number])
   width: board.width,
   length: board.length,
   defects: board.defects ?? [],
+  ...optional('name', board.name),
   ...optional('thickness', board.thickness),
   ...optional('price', board.price),
   ...optional('count', board.count),
@@ -115,6 +118,7 @@ const toStar = (star: WrittenStar, index: number, count: number, where: (path: P
     ...optional('chamfer', star.chamfer),
     ...optional('thickness', star.thickness),
     ...optional('backing', toBacking(star.backing)),
+    ...optional('hardware', star.hardware),
   }
 }
 

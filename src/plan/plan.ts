@@ -117,7 +117,7 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const arms = star.points * order.quantity
   const area = kiteArea(star)
   const boardPerStar = mm(blank.firstTrim + star.points * blank.pitch)
-  const use = boardUse(shop.boards, star.armStrip, order.thickness, blank, arms)
+  const use = boardUse(shop, star.armStrip, order.thickness, blank, arms)
   const reaches = shop.saw.crosscut === undefined || blank.longestCut <= shop.saw.crosscut + SHOP
   const plan = {
     order,

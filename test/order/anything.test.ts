@@ -88,6 +88,8 @@ const shop = group({
   cutter: group({ kind: mostly('laser', 'router', 'hand'), kerf: mostly('0.2 mm'), bit: mostly('1/8 in') }),
   paper: group({ size: mostly('A4', 'letter'), margin: mostly('10 mm'), overlap: mostly('10 mm') }),
   'end-allowance': mostly('0 mm', '1 in'),
+  sound: mostly('arm', 'blank'),
+  'rip-kerf': mostly('3 mm', '1/8 in'),
 })
 
 const size = mostly('70 mm', '3 1/2 in', '300 mm', '1 ft', '20 m', '6 mm')
@@ -105,6 +107,7 @@ const star = fc
       quantity: count,
       chamfer: mostly('3 mm', '18 mm'),
       thickness,
+      hardware: count,
       backing: group({ shape: mostly('star', 'polygon', 'disc'), inset: mostly('6 mm', '1/2 in', '90 mm') }),
     }),
   )

@@ -34,6 +34,7 @@ describe('an editor and the reader agree that an order is right:', () => {
         saw: { limit: 50, kerf: '3/32', 'reads-to': 0.5, detents: [0, '22.5°', 45], crosscut: '12 in' },
         boards: [
           {
+            name: 'Shed door, left half',
             width: 3.5,
             thickness: '3/4',
             length: '8 ft',
@@ -46,6 +47,8 @@ describe('an editor and the reader agree that an order is right:', () => {
         cutter: { kind: 'router', kerf: '1/8', bit: '1/8', dxf: 'r2000' },
         paper: { roll: '24 in', margin: '1/2', overlap: '1/2' },
         'end-allowance': 1,
+        sound: 'blank',
+        'rip-kerf': '1/8',
       },
       stars: [
         {
@@ -58,6 +61,7 @@ describe('an editor and the reader agree that an order is right:', () => {
           chamfer: '1/8',
           thickness: '3/4',
           backing: { shape: 'disc', inset: '1/2', thickness: '1/4' },
+          hardware: 1.2,
         },
         { name: 'Chapel', regular: '8/3', across: '14 in' },
         { name: 'Mill', points: 6, slenderest: true, height: 14 },

@@ -39,7 +39,7 @@ export const PAPERS = 'Allowed: A4, A3, A2, A1, A0, Letter, Legal, Tabloid, ANSI
 export const UNITS_ALLOWED = 'Allowed: mm or in.'
 export const ORDER_KEYS = 'title, date, creator, units, nearest, shop, stars.'
 export const STAR_KEYS =
-  'name, note, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing.'
+  'name, note, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing, hardware.'
 export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut.'
 export const STARS_ALLOWED =
   'Allowed: a list of one star or more, such as stars: [{ points: 5, tip-angle: 45, board-width: 70 mm }].'

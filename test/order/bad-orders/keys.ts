@@ -68,7 +68,7 @@ export const KEYS: readonly BadOrder[] = [
     'a key of the saw in the shop',
     ['shop: { limit: 50 }', A_STAR],
     [
-      'shop.limit, line 1: given the unknown key "limit". As a key it is shop: saw: limit. Allowed here: saw, boards, panels, cutter, paper, end-allowance.',
+      'shop.limit, line 1: given the unknown key "limit". As a key it is shop: saw: limit. Allowed here: saw, boards, panels, cutter, paper, end-allowance, sound, rip-kerf.',
     ],
   ],
   [
@@ -220,7 +220,9 @@ export const KEYS: readonly BadOrder[] = [
   [
     'a shop that is an empty list',
     ['shop: []', A_STAR],
-    ['shop, line 1: given a list. Allowed here: saw, boards, panels, cutter, paper, end-allowance.'],
+    [
+      'shop, line 1: given a list. Allowed here: saw, boards, panels, cutter, paper, end-allowance, sound, rip-kerf.',
+    ],
   ],
   [
     'a hundred and one stars',
@@ -264,7 +266,7 @@ export const KEYS: readonly BadOrder[] = [
       `title, line 1: given 12. Put quotes around it. ${TEXT_ALLOWED}`,
       `shop.saw.kerf, line 5: given -2.4. A length has no sign. ${KERF_ALLOWED}`,
       `shop.saw.limt, line 6: given the unknown key "limt". Did you mean limit? Allowed here: ${SAW_KEYS}`,
-      'shop.boards[0], line 8: given no length. Add length. Allowed here: width, thickness, length, price, count, defects.',
+      'shop.boards[0], line 8: given no length. Add length. Allowed here: name, width, thickness, length, price, count, defects.',
       'shop.boards[0].price, line 9: given "free". Allowed: a number from 0 to 1000000.',
       `stars[0], line 11: given across and radius. ${SIZES} The others follow from it.`,
       'stars[0].tip-angle, line 13: given 120. A 5-point star needs less than 108°: tip angle and centre angle (72°) together stay below 180°, or there is no valley. Give a smaller tip angle or more points.',
