@@ -24,7 +24,7 @@ export interface Worths {
 const CELLS = 8192
 /** Steps after which a search is cut short. */
 const LONGEST_SEARCH = 50_000
-const LONGEST_LISTING = 2_000_000
+const LONGEST_LISTING = 500_000
 const NOISE = 1e-9
 
 /** Blanks that may be chosen together, and the length left for them. */

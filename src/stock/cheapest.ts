@@ -1,4 +1,5 @@
 import { SAME_POINT } from '../units/tolerance.js'
+import { chosenAnew } from './choose-anew.js'
 import {
   blanksOf,
   type CutSupply,
@@ -8,8 +9,10 @@ import {
   type Filling,
   nextCost,
 } from './cutting-problem.js'
+import { dive } from './dive.js'
 import { firstFit } from './first-fit.js'
 import type { Solver } from './highs.js'
+import { improved } from './improve.js'
 import { lowerBound } from './lower-bound.js'
 import { type BoardPrices, type Deadline, priceBoards } from './price-boards.js'
 import { allWithin, joined, offeredBy, wholeBoards } from './whole-boards.js'
@@ -28,9 +31,9 @@ export const quickCutting = (problem: CuttingProblem): Cutting =>
   judged(firstFit(problem), lowerBound(problem), problem)
 
 /**
- * The cheapest way of cutting. First-fit decreasing and a bound come first and settle most orders; then prices of the
- * blanks by column generation, whole boards from the fillings these bring up, and at last whole boards from every
- * filling that could still be cheaper, which is exact. When the time runs out it is the best found, with its bound.
+ * The cheapest way of cutting. First-fit decreasing and a bound come first and settle most orders; then the blanks are
+ * priced by column generation, and whole boards are taken in a dive; at last whole boards are chosen from every filling
+ * that could still be cheaper, which is exact. When the time runs out it is the best found, with its bound.
  *
  * @param solver loads the solver, when it is needed
  */
@@ -57,14 +60,17 @@ const search = (problem: CuttingProblem, quick: Cutting, solver: Solver, deadlin
 
   const prices = priceBoards(problem, quick.cuts, solver, isProof, share(0.5))
   if (better(quick.cuts, prices.bound)) return best
-  const generated = offeredBy(prices.fillings, problem)
-  const first = wholeBoards(problem, generated, best.cuts, solver, secondsLeft(share(0.7)))
-  if (first && better(first.cuts, 0)) return best
+  const dived = dive(problem, prices, solver, share(0.3))
+  if (dived.cuts && better(dived.cuts, 0)) return best
+  const found = { ...prices, cuts: dived.found }
+  const settled = (cuts: readonly CutSupply[]): boolean => judged(cuts, best.bound, problem).proved
+  if (better(improved(problem, found, best.cuts, settled, share(0.55)), 0)) return best
   const every = everyFilling(problem, prices, best.cost)
-  if (!every) return best
-  const offered = joined(every, offeredBy(best.cuts, problem))
-  const exact = wholeBoards(problem, offered, best.cuts, solver, secondsLeft(deadline))
-  if (exact) better(exact.cuts, Math.min(exact.bound, best.cost))
+  if (every) {
+    const offered = joined(every, offeredBy(best.cuts, problem))
+    const exact = wholeBoards(problem, offered, best.cuts, solver, secondsLeft(deadline))
+    if (exact) better(exact.cuts, Math.min(exact.bound, best.cost))
+  } else better(chosenAnew(problem, found, best.cuts, solver, settled, deadline), 0)
   return best
 }
 

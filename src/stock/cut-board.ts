@@ -26,7 +26,14 @@ export interface CutStrip {
   readonly offcut: Offcut
 }
 
-export interface LaidBlank {
+export interface LaidBlank extends PlacedBlank {
+  /** Has it a cut of its own in front? Else it begins where the one before was cut off, or at a square end. */
+  readonly trimmed: boolean
+  /** Has it a cut of its own behind? Else the next one's trim sets it free. */
+  readonly cutOff: boolean
+}
+
+interface PlacedBlank {
   readonly kind: BlankKind
   /** Its side on the fence's edge. */
   readonly from: Mm
@@ -43,7 +50,6 @@ export interface SawCut {
   readonly slot: 'before' | 'after'
   /** Whose setting it has. */
   readonly kind: BlankKind
-  readonly makes: 'trim' | 'blank'
 }
 
 /** What is left after the last cut. */
@@ -95,8 +101,8 @@ const cutStrip = (
   filled: readonly FilledRoom[],
   kinds: readonly BlankKind[],
 ): CutStrip => {
-  const blanks = filled.flatMap((each) => laidBlanks(each, width, kinds))
-  const cuts = cutsFor(blanks)
+  const blanks = withCuts(filled.flatMap((each) => placedBlanks(each, width, kinds)))
+  const cuts = sawCuts(blanks)
   const last = cuts.at(-1)
   const from = mm(last ? last.at + (last.slot === 'after' ? last.kind.plan.blank.slot : 0) : 0)
   const length = mm(Math.max(0, board.length - from))
@@ -104,11 +110,11 @@ const cutStrip = (
 }
 
 /** From the gentlest slant to the steepest, so that the slant is lost once; last the one that may reach furthest. */
-const laidBlanks = (
+const placedBlanks = (
   { room, limits, filling }: FilledRoom,
   width: Mm,
   kinds: readonly BlankKind[],
-): LaidBlank[] => {
+): PlacedBlank[] => {
   const slantOf = (kind: BlankKind): Mm => slantOn(kind.plan.star, width)
   const used = limits.placings.filter(({ blank }) => (filling[blank] ?? 0) > 0)
   const furthest = used.reduce((most, { spare }) => Math.max(most, spare), 0)
@@ -121,7 +127,7 @@ const laidBlanks = (
       ),
     ...(last ? [last.blank] : []),
   ].flatMap((blank) => kinds[blank] ?? [])
-  const laid: LaidBlank[] = []
+  const laid: PlacedBlank[] = []
   for (const kind of order) {
     const before = laid.at(-1)
     const slant = slantOf(kind)
@@ -134,26 +140,31 @@ const laidBlanks = (
 }
 
 /** A cut before each blank that does not begin where the last one was cut off, and one behind each. */
-const cutsFor = (blanks: readonly LaidBlank[]): SawCut[] => {
-  const cuts: SawCut[] = []
-  blanks.forEach((blank, index) => {
-    const { kind, from, to, slant } = blank
+const withCuts = (blanks: readonly PlacedBlank[]): LaidBlank[] =>
+  blanks.map((blank, index) => {
     const before = blanks[index - 1]
     const next = blanks[index + 1]
-    const squareEnd = from < SAME_POINT && slant < SAME_POINT
-    if (!squareEnd && !(before && isCutOffAt(before, blank)))
-      cuts.push({ at: from, slot: 'before', kind, makes: 'trim' })
-    if (!(next && crosses(blank, next))) cuts.push({ at: to, slot: 'after', kind, makes: 'blank' })
+    const squareEnd = blank.from < SAME_POINT && blank.slant < SAME_POINT
+    return {
+      ...blank,
+      trimmed: !squareEnd && !(before && isCutOffAt(before, blank)),
+      cutOff: !(next && crosses(blank, next)),
+    }
   })
-  return cuts
-}
 
-const isCutOffAt = (before: LaidBlank, { from, slant }: LaidBlank): boolean =>
+/** Every crosscut of a strip, from its first end on. */
+const sawCuts = (blanks: readonly LaidBlank[]): SawCut[] =>
+  blanks.flatMap(({ kind, from, to, trimmed, cutOff }): SawCut[] => [
+    ...(trimmed ? [{ at: from, slot: 'before' as const, kind }] : []),
+    ...(cutOff ? [{ at: to, slot: 'after' as const, kind }] : []),
+  ])
+
+const isCutOffAt = (before: PlacedBlank, { from, slant }: PlacedBlank): boolean =>
   Math.abs(before.slant - slant) < SAME_POINT &&
   Math.abs(before.to + before.kind.plan.blank.slot - from) < SAME_POINT
 
 /** Beyond a defect the cut behind a steep blank may run into the next one: then the next one's own cut frees both. */
-const crosses = (blank: LaidBlank, next: LaidBlank): boolean =>
+const crosses = (blank: PlacedBlank, next: PlacedBlank): boolean =>
   blank.to + blank.kind.plan.blank.slot + Math.max(0, blank.slant - next.slant) > next.from + SAME_POINT
 
 const offcutHolds = (last: FilledRoom | undefined, kinds: readonly BlankKind[]): Offcut['holds'] => {

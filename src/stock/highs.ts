@@ -21,7 +21,7 @@ export interface GrowingProgram {
 }
 
 export interface LinearAnswer {
-  readonly cost: number
+  readonly quantities: readonly number[]
   /** What one more of each row would cost. */
   readonly rowPrices: readonly number[]
 }
@@ -108,7 +108,8 @@ const growing = (model: Model, rows: readonly Row[]): GrowingProgram => {
       model.options.set('time_limit', seconds)
       model.run()
       if (model.getModelStatus() !== OPTIMAL) return undefined
-      return { cost: model.getObjectiveValue(), rowPrices: [...model.getSolution().rowDual] }
+      const { colValue, rowDual } = model.getSolution()
+      return { quantities: [...colValue], rowPrices: [...rowDual] }
     },
   }
 }

@@ -3,22 +3,19 @@ import { type CuttingProblem, costStep, nextCost, type Supply } from './cutting-
 
 /**
  * A cost that no way of cutting undercuts, found without a solver. Give each blank a value; a board cannot hold more
- * than its rooms are worth, and the boards together must hold the worth of all blanks. Tried with the blanks' lengths
- * as values, of all of them and of the longest alone, and with each kind of blank by itself.
+ * than its rooms are worth, and the boards together must hold the worth of all blanks. The blanks' lengths are tried as
+ * values, and where there are few kinds each kind by itself.
  */
 export const lowerBound = (problem: CuttingProblem): number => {
   const { demands } = problem
-  const longestFirst = [...demands].sort((a, b) => b.length - a.length)
-  const byLength = longestFirst.map(({ length }) =>
-    demands.map((demand) => (demand.length >= length ? demand.length : 0)),
-  )
+  const lengths = demands.map(({ length }) => length)
   const alone = demands.map((_, blank) => demands.map((_, each) => (each === blank ? 1 : 0)))
-  const bounds = [...byLength.slice(0, MOST_TRIED), ...byLength.slice(-1), ...alone.slice(0, MOST_TRIED)]
-  return Math.max(0, ...bounds.map((values) => coverBound(problem, values)))
+  const tried = [lengths, ...(demands.length <= FEW_KINDS ? alone : [])]
+  return Math.max(0, ...tried.map((values) => coverBound(problem, values)))
 }
 
-/** Orders of more kinds go to the solver anyway. */
-const MOST_TRIED = 16
+/** Of many kinds no single one decides the cost. */
+const FEW_KINDS = 6
 
 const coverBound = (problem: CuttingProblem, values: readonly number[]): number => {
   const worths = worthsOf(problem, values)

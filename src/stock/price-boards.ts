@@ -1,18 +1,23 @@
-import { type Worths, worthsOf } from './best-filling.js'
-import type { CutSupply, CuttingProblem, Filling } from './cutting-problem.js'
+import { type BestFilling, type Worths, worthsOf } from './best-filling.js'
+import type { CutSupply, CuttingProblem, Room } from './cutting-problem.js'
 import type { Column, LinearAnswer, Row, Solver } from './highs.js'
 import { worthOfSupply } from './lower-bound.js'
 
 /** What each kind of blank is worth, and what each supply's limit is, when the boards are as dear as they are. */
-export interface BoardPrices {
+export interface Prices {
   /** At this worth of the blanks no board holds more than it costs, its scarcity counted. */
   readonly values: readonly number[]
   /** What one more of each supply would save. */
   readonly scarcity: readonly number[]
   /** No way of cutting costs less. */
   readonly bound: number
-  /** Fillings that were found good, by supply and room. */
-  readonly fillings: readonly CutSupply[]
+}
+
+export interface BoardPrices extends Prices {
+  /** Every way of cutting that was found good. */
+  readonly cuts: readonly CutSupply[]
+  /** How many boards are cut in each of these ways when parts of boards may be bought too. */
+  readonly quantities: readonly number[]
 }
 
 /**
@@ -32,17 +37,21 @@ export const priceBoards = (
   { until, now }: Deadline,
 ): BoardPrices =>
   solver.growing(rowsOf(problem), (program) => {
-    const fillings: CutSupply[] = [...known]
-    program.add(known.map((cut) => columnOf(cut, problem)))
-    let best: BoardPrices = { values: [], scarcity: [], bound: 0, fillings }
+    const cuts: CutSupply[] = known.map((cut) => ({ ...cut, times: 1 }))
+    program.add(cuts.map((cut) => columnOf(cut, problem)))
+    let best: BoardPrices = { values: [], scarcity: [], bound: 0, cuts, quantities: [] }
     for (;;) {
       const seconds = (until - now()) / 1000
       const answer = seconds > 0 ? program.solve(seconds) : undefined
       if (!answer) return best
       const { prices, better } = priceOnce(problem, answer)
-      if (prices.bound > best.bound || best.values.length === 0) best = { ...prices, fillings }
+      const { quantities } = answer
+      best =
+        prices.bound > best.bound || best.values.length === 0
+          ? { ...prices, cuts, quantities }
+          : { ...best, quantities }
       if (better.length === 0 || enough(best.bound)) return best
-      fillings.push(...better)
+      cuts.push(...better)
       program.add(better.map((cut) => columnOf(cut, problem)))
     }
   })
@@ -77,7 +86,7 @@ const NOISE = 1e-7
 const priceOnce = (
   problem: CuttingProblem,
   { rowPrices }: LinearAnswer,
-): { prices: Omit<BoardPrices, 'fillings'>; better: CutSupply[] } => {
+): { prices: Prices; better: CutSupply[] } => {
   const { demands, supplies } = problem
   const values = demands.map((_, blank) => Math.max(0, rowPrices[blank] ?? 0))
   const scarcity = supplies.map((_, index) => Math.max(0, -(rowPrices[demands.length + index] ?? 0)))
@@ -90,25 +99,34 @@ const priceOnce = (
     if (atMost <= price + NOISE * dearest) return atMost
     const cut = bestCut(problem, index, worths)
     if (cut.worth > price + NOISE * dearest) better.push(cut.cut)
-    return cut.most
+    return cut.worth
   })
   return { prices: feasiblePrices(problem, values, worth), better }
 }
 
+/** The best way of cutting a board, and a worth that none exceeds. */
 const bestCut = (
   { supplies }: CuttingProblem,
   index: number,
   worths: Worths,
-): { cut: CutSupply; worth: number; most: number } => {
+): { cut: CutSupply; worth: number } => {
   const { rooms = [], ways = [] } = supplies[index] ?? {}
-  const best = rooms.map(worths.best)
-  let [way, most] = [0, Number.NEGATIVE_INFINITY]
-  ways.forEach((each, number) => {
-    const sum = each.reduce((total, room) => total + (best[room]?.worth ?? 0), 0)
-    if (sum > most) [way, most] = [number, sum]
-  })
-  const fillings: Filling[] = (ways[way] ?? []).map((room) => best[room]?.filling ?? [])
-  return { cut: { supply: index, way, fillings, times: 1 }, worth: most, most }
+  const atMost = rooms.map(worths.atMost)
+  const sumOf = (way: readonly number[], worth: (room: number) => number): number =>
+    way.reduce((sum, room) => sum + worth(room), 0)
+  const found = rooms.map((): BestFilling | undefined => undefined)
+  const bestIn = (room: number): BestFilling => (found[room] ??= worths.best(rooms[room] as Room))
+  let [best, worth] = [0, Number.NEGATIVE_INFINITY]
+  const promising = ways
+    .map((way, number) => ({ way, number, most: sumOf(way, (room) => atMost[room] ?? 0) }))
+    .sort((a, b) => b.most - a.most)
+  for (const { way, number, most } of promising) {
+    if (most <= worth) break
+    const sum = sumOf(way, (room) => bestIn(room).worth)
+    if (sum > worth) [best, worth] = [number, sum]
+  }
+  const fillings = (ways[best] ?? []).map((room) => bestIn(room).filling)
+  return { cut: { supply: index, way: best, fillings, times: 1 }, worth }
 }
 
 /** Prices scaled down until no endless supply is worth more than it costs; what a supply that ends is worth beyond is its scarcity. */
@@ -116,7 +134,7 @@ const feasiblePrices = (
   { demands, supplies }: CuttingProblem,
   values: readonly number[],
   worth: readonly number[],
-): Omit<BoardPrices, 'fillings'> => {
+): Prices => {
   const scale = Math.min(
     1,
     ...supplies.map(({ cost, limit }, index) =>
@@ -134,3 +152,27 @@ const feasiblePrices = (
   )
   return { values: scaled, scarcity, bound: gain - paid }
 }
+
+/**
+ * The ways of cutting that a cheaper choice can be made of: at the prices none of its boards may lose the whole gap.
+ *
+ * @param gap what the choice at hand costs more than the bound
+ */
+export const promising = (
+  cuts: readonly CutSupply[],
+  { values, scarcity }: Prices,
+  { supplies }: CuttingProblem,
+  gap: number,
+): CutSupply[] => cuts.filter((cut) => lossOf(cut, values, supplies) + (scarcity[cut.supply] ?? 0) < gap)
+
+/** What a board costs more than its blanks are worth. */
+export const lossOf = (
+  { supply, fillings }: CutSupply,
+  values: readonly number[],
+  supplies: CuttingProblem['supplies'],
+): number =>
+  (supplies[supply]?.cost ?? 0) -
+  fillings.reduce(
+    (sum, filling) => sum + filling.reduce((inner, count, blank) => inner + count * (values[blank] ?? 0), 0),
+    0,
+  )

@@ -2,7 +2,7 @@ import { SAME_POINT } from '../units/tolerance.js'
 import { worthsOf } from './best-filling.js'
 import type { CutSupply, CuttingProblem, Filling, Supply } from './cutting-problem.js'
 import type { Column, Row, Solver } from './highs.js'
-import type { BoardPrices } from './price-boards.js'
+import type { Prices } from './price-boards.js'
 
 /** Which ways of ripping and which fillings of rooms whole boards are chosen from. */
 export interface Offered {
@@ -47,7 +47,7 @@ export const joined = (a: Offered, b: Offered): Offered => ({
 })
 
 /** More than this the solver cannot go through in the time a maker waits. */
-const MOST_FILLINGS = 30_000
+const MOST_FILLINGS = 10_000
 
 /**
  * Every way and filling that a cutting of less than `bound + gap` can be made of: at the given prices none of its
@@ -57,7 +57,7 @@ const MOST_FILLINGS = 30_000
  */
 export const allWithin = (
   problem: CuttingProblem,
-  { values, scarcity }: BoardPrices,
+  { values, scarcity }: Prices,
   gap: number,
 ): Offered | undefined => {
   const worths = worthsOf(problem, values)
