@@ -8,10 +8,12 @@ import {
   areaText,
   type BlankRun,
   blankRuns,
+  boardsTaken,
   boardText,
   crosscutText,
   kindNames,
   markText,
+  narrowerText,
   offcutText,
   percentText,
   takenText,
@@ -36,7 +38,7 @@ export const cuttingList = (stock: StockPlan): string => {
     ...titled(`${title}: boards`, '='),
     ...row('Take', `${takenText(stock)}; ${percentText(stock.yield)} of the wood becomes star.`),
     ...row('', verdictText(stock)),
-    ...boards.flatMap(({ board, number, times }) =>
+    ...boardsTaken(boards).flatMap(({ board, number, times }) =>
       row('', `${times} × ${boardText({ board, number }, lengths)}${priceText(board.price, times)}`),
     ),
     ...unpricedNote(stock),
@@ -106,8 +108,11 @@ const stripLines = (
   stripSketch(cut.board, strip, TEXT_WIDTH, longest),
   ...ripRow(cut, strip, index, lengths),
   ...blankRuns(strip).flatMap((run) => runRow(run, lengths)),
+  ...noteRow(narrowerText(strip)),
   ...row('Offcut', offcutText(strip, lengths)),
 ]
+
+const noteRow = (note: string | undefined): string[] => (note === undefined ? [] : row('Note', note))
 
 const ripRow = (
   { strips, rippedOff }: CutBoard,

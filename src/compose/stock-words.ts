@@ -35,6 +35,24 @@ export const boardText = (
 export const boardSize = ({ width, length }: Board, lengths: LengthStyle): string =>
   `${showLength(width, lengths)} × ${showLength(length, lengths)}`
 
+/** How many boards of each entry of the order are taken, whichever way they are cut. */
+export const boardsTaken = (boards: readonly CutBoard[]): Pick<CutBoard, 'board' | 'number' | 'times'>[] =>
+  [...new Set(boards.map(({ board }) => board))].map((board) => {
+    const alike = boards.filter((each) => each.board === board)
+    const times = alike.reduce((sum, each) => sum + each.times, 0)
+    return { board, number: alike[0]?.number ?? 0, times }
+  })
+
+/** Kinds that do not need all of a strip's width stay on it as it is. */
+export const narrowerText = ({ blanks, width }: CutStrip): string | undefined => {
+  const letters = [...new Set(blanks.map(({ kind }) => kind))]
+    .filter(({ plan }) => plan.star.armStrip < width - SHOP)
+    .map(({ letter }) => letter)
+  return letters.length === 0
+    ? undefined
+    : `${letters.join(', ')} ${letters.length === 1 ? 'is' : 'are'} narrower than the strip: leave the strip as it is, lay the tip edge on its edge at the fence, and the joint cuts take off the rest.`
+}
+
 export const kindNames = ({ stars }: BlankKind): string => stars.map(({ order }) => order.name).join(', ')
 
 /** What to set for the crosscuts of a kind, and how they lie. */

@@ -1,5 +1,4 @@
 import { SAME_POINT } from '../units/tolerance.js'
-import { chosenAnew } from './choose-anew.js'
 import {
   blanksOf,
   type CutSupply,
@@ -60,19 +59,22 @@ const search = (problem: CuttingProblem, quick: Cutting, solver: Solver, deadlin
 
   const prices = priceBoards(problem, quick.cuts, solver, isProof, share(0.5))
   if (better(quick.cuts, prices.bound)) return best
-  const dived = dive(problem, prices, solver, share(0.3))
+  const dived = dive(problem, prices, solver, share(0.25))
   if (dived.cuts && better(dived.cuts, 0)) return best
   const found = { ...prices, cuts: dived.found }
   const settled = (cuts: readonly CutSupply[]): boolean => judged(cuts, best.bound, problem).proved
-  if (better(improved(problem, found, best.cuts, settled, share(0.55)), 0)) return best
+  if (better(improved(problem, found, best.cuts, settled, deadline, SHORT_PATIENCE), 0)) return best
   const every = everyFilling(problem, prices, best.cost)
   if (every) {
     const offered = joined(every, offeredBy(best.cuts, problem))
     const exact = wholeBoards(problem, offered, best.cuts, solver, secondsLeft(deadline))
     if (exact) better(exact.cuts, Math.min(exact.bound, best.cost))
-  } else better(chosenAnew(problem, found, best.cuts, solver, settled, deadline), 0)
+  } else better(improved(problem, found, best.cuts, settled, deadline, Infinity), 0)
   return best
 }
+
+/** Rounds without a gain before the exact choice is tried. */
+const SHORT_PATIENCE = 200
 
 const secondsLeft = ({ until, now }: Deadline): number => Math.max(0.1, (until - now()) / 1000)
 

@@ -6,11 +6,11 @@ import { type BoardPrices, type Deadline, lossOf } from './price-boards.js'
 import { type Random, randomNumbers } from './random-numbers.js'
 
 /** Boards given up at a time. */
-const [FEWEST, MOST] = [2, 8]
+const [FEWEST, MOST] = [2, 6]
 /** How much dearer than the best a cutting may be to go on from, in parts of the cost. */
-const STRAY = 0.002
+const STRAY = 0.015
 /** How far the blanks' worth and the boards' cost are varied. */
-const VARIED = 0.15
+const VARIED = 0.02
 
 /**
  * Gives up some boards of a cutting, fills boards with their blanks anew in an order left to chance, and keeps what is
@@ -18,6 +18,7 @@ const VARIED = 0.15
  * 139-171.) Chance is the same in every run.
  *
  * @param enough is the cutting good enough?
+ * @param patience rounds without a gain after which it stops
  */
 export const improved = (
   problem: CuttingProblem,
@@ -25,12 +26,15 @@ export const improved = (
   known: readonly CutSupply[],
   enough: (cuts: readonly CutSupply[]) => boolean,
   deadline: Deadline,
+  patience: number,
 ): readonly CutSupply[] => {
   const random = randomNumbers(1)
   const fill = boardFiller(problem, prices.cuts)
   let best = single(known)
   let at = best
-  while (deadline.now() < deadline.until && !enough(best)) {
+  let idle = 0
+  while (idle < patience && deadline.now() < deadline.until && !enough(best)) {
+    idle += 1
     const count = FEWEST + Math.floor(random() * (MOST - FEWEST + 1))
     const { given, kept } = parted(at, prices, problem, random, count)
     const anew = single(fill(leftBy(kept, problem), chanceTaste(problem, prices.values, random)))
@@ -38,13 +42,16 @@ export const improved = (
     const bestCost = costOf(best, problem)
     if (cost > bestCost * (1 + STRAY)) continue
     at = [...kept, ...anew]
-    if (cost < bestCost - SAME_POINT) best = at
+    if (cost < bestCost - SAME_POINT) {
+      best = at
+      idle = 0
+    }
   }
   return best
 }
 
 /** Each board by itself. */
-export const single = (cuts: readonly CutSupply[]): CutSupply[] =>
+const single = (cuts: readonly CutSupply[]): CutSupply[] =>
   cuts.flatMap((cut) => Array.from({ length: cut.times }, (): CutSupply => ({ ...cut, times: 1 })))
 
 const leftBy = (kept: readonly CutSupply[], problem: CuttingProblem): Left => {
@@ -67,7 +74,7 @@ export const problemLeft = (kept: readonly CutSupply[], problem: CuttingProblem)
 }
 
 /** Boards that lose much at the prices are given up more often. */
-export const parted = (
+const parted = (
   cuts: readonly CutSupply[],
   { values }: BoardPrices,
   { supplies }: CuttingProblem,

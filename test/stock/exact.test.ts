@@ -5,6 +5,7 @@ import { planStock } from '../../src/stock/stock.js'
 import { leastCost } from './brute-force.js'
 import { smallOrder } from './small-order.js'
 
+/** A clock that stands still: orders this small are proved long before it matters. */
 const ENDLESS = { until: 60_000, now: () => 0 }
 
 /** Compares until `count` orders had boards enough; tells how many of them cost something. */

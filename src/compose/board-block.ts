@@ -1,0 +1,100 @@
+import { MEDIUM, SMALL } from '../drawing/lettering.js'
+import { point } from '../geometry/point.js'
+import type { CutBoard, CutStrip } from '../stock/cut-board.js'
+import { type LengthStyle, showLength } from '../units/show.js'
+import { SHOP } from '../units/tolerance.js'
+import { type Block, lineBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { type Mark, markLabels } from './mark-labels.js'
+import { blankRuns, boardText, crosscutText, markText, narrowerText, offcutText } from './stock-words.js'
+import { stripPicture } from './strip-picture.js'
+
+/** Where a board stands among those that are taken, counted from 1. */
+export interface BoardPlace {
+  readonly first: number
+  readonly count: number
+}
+
+export const placeText = ({ times }: CutBoard, { first, count }: BoardPlace): string =>
+  times === 1
+    ? `Board ${first} of ${count}`
+    : `Boards ${first} to ${first + times - 1} of ${count}, cut alike`
+
+/** One board of the cutting list: its strips to scale with every mark, the saw's settings, the offcut. */
+export const boardBlock = (
+  cut: CutBoard,
+  place: BoardPlace,
+  scale: number,
+  width: number,
+  lengths: LengthStyle,
+): Block =>
+  stacked(
+    [
+      lineBlock([`${placeText(cut, place)}: ${boardText(cut, lengths)}`], MEDIUM, 'PATTERN'),
+      ...cut.strips.map((strip, index) => stripBlock(cut, strip, index, scale, width, lengths)),
+    ],
+    1.5,
+  )
+
+const stripBlock = (
+  cut: CutBoard,
+  strip: CutStrip,
+  index: number,
+  scale: number,
+  width: number,
+  lengths: LengthStyle,
+): Block => {
+  const rippedOff = cut.strips.length > 1 ? 0 : cut.rippedOff
+  const picture = stripPicture(cut.board, strip, rippedOff, scale, lengths)
+  const marks = strip.cuts.map(
+    ({ at, slot }): Mark => ({
+      x: at / scale,
+      text: `${slot === 'before' ? 'T ' : ''}${markText(at, lengths)}`,
+    }),
+  )
+  const labels = markLabels(marks, -picture.height, width)
+  const pictured: Block = labels
+    ? { height: picture.height + labels.height, shapes: [...picture.shapes, ...labels.shapes] }
+    : stacked(
+        [
+          picture,
+          { height: 0.1, shapes: [] },
+          textBlock([marks.map(({ text }) => text).join(', ')], SMALL, width),
+        ],
+        1,
+      )
+  return stacked([textBlock([stripText(cut, strip, index, lengths)], SMALL, width), pictured], 1.5)
+}
+
+const stripText = (
+  { strips, rippedOff }: CutBoard,
+  strip: CutStrip,
+  index: number,
+  lengths: LengthStyle,
+): string => {
+  const ripped =
+    strips.length > 1
+      ? `Strip ${index + 1} of ${strips.length}, ripped to ${showLength(strip.width, lengths)}. `
+      : rippedOff < SHOP
+        ? ''
+        : `Ripped to ${showLength(strip.width, lengths)}. `
+  const runs = blankRuns(strip).map(
+    ({ kind, blanks }) => `${blanks.length} × ${kind.letter}, ${crosscutText(kind)}`,
+  )
+  const note = narrowerText(strip)
+  return `${ripped}${runs.join('; ')}. Offcut ${offcutText(strip, lengths)}.${note === undefined ? '' : ` ${note}`}`
+}
+
+/** A strip alone, for a row of a shop card. */
+export const stripRow = (
+  cut: CutBoard,
+  strip: CutStrip,
+  heading: string,
+  scale: number,
+  lengths: LengthStyle,
+): Block => {
+  const picture = stripPicture(cut.board, strip, 0, scale, lengths)
+  return stacked(
+    [lineBlock([heading], SMALL), { ...picture, shapes: movedShapes(picture.shapes, point(0, 0)) }],
+    1,
+  )
+}
