@@ -4,11 +4,14 @@
  */
 
 export { cutPlan } from './compose/cut-plan.js'
+export { cuttingList } from './compose/cutting-list.js'
+export { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 export { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 export { DRAWINGS, drawingFileName } from './compose/drawings.js'
 export { overview, type ShownDrawing } from './compose/overview.js'
 export { planJson } from './compose/plan-json.js'
 export { shopCard } from './compose/shop-card.js'
+export { stockJson } from './compose/stock-json.js'
 export type { Artwork } from './drawing/artwork.js'
 export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from './drawing/layers.js'
 export type { Drawing, Label, Notes, Path, Shape } from './drawing/model.js'
@@ -48,11 +51,12 @@ export type {
   PrintedLength,
   Saw,
   Shop,
+  SoundPart,
   StarOrder,
 } from './order/order.js'
 export { type OrderInput, parseOrder } from './order/parse.js'
 export { type Outcome, type Problem, showProblem } from './order/problem.js'
-export { cardBook } from './paper/card-book.js'
+export { cardBook, cuttingBook } from './paper/card-book.js'
 export type { Bookmark, Page, PrintedBook, PrintedDrawing, View } from './paper/page.js'
 export { drawingBook, type PrintedStar, patternBook } from './paper/pattern-book.js'
 export { printCheck } from './paper/print-check.js'
@@ -60,6 +64,11 @@ export type { Sheet } from './paper/sheet.js'
 export { layOnPaper } from './paper/tile.js'
 export { type Plan, planOrder, planStar, type StarPlan } from './plan/plan.js'
 export type { Warning, WarningCode } from './plan/warnings.js'
+export type { BlankKind } from './stock/blank-kinds.js'
+export type { CutBoard, CutStrip, LaidBlank, Offcut, SawCut } from './stock/cut-board.js'
+export type { Deadline } from './stock/price-boards.js'
+export type { StarCost } from './stock/quotation.js'
+export { planStock, quickStock, type StockPlan } from './stock/stock.js'
 export type { Degrees, Mm, Radians } from './units/brand.js'
 export { degrees, inches, mm, radians } from './units/convert.js'
 export { readAngle } from './units/read-angle.js'

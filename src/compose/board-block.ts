@@ -1,12 +1,13 @@
 import { MEDIUM, SMALL } from '../drawing/lettering.js'
-import { point } from '../geometry/point.js'
+import type { StarPlan } from '../plan/plan.js'
 import type { CutBoard, CutStrip } from '../stock/cut-board.js'
+import type { StockPlan } from '../stock/stock.js'
 import { type LengthStyle, showLength } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
-import { type Block, lineBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { type Block, lineBlock, stacked, textBlock } from './card-blocks.js'
 import { type Mark, markLabels } from './mark-labels.js'
 import { blankRuns, boardText, crosscutText, markText, narrowerText, offcutText } from './stock-words.js'
-import { stripPicture } from './strip-picture.js'
+import { pictureScale, stripPicture } from './strip-picture.js'
 
 /** Where a board stands among those that are taken, counted from 1. */
 export interface BoardPlace {
@@ -84,17 +85,32 @@ const stripText = (
   return `${ripped}${runs.join('; ')}. Offcut ${offcutText(strip, lengths)}.${note === undefined ? '' : ` ${note}`}`
 }
 
-/** A strip alone, for a row of a shop card. */
-export const stripRow = (
-  cut: CutBoard,
-  strip: CutStrip,
-  heading: string,
-  scale: number,
-  lengths: LengthStyle,
-): Block => {
-  const picture = stripPicture(cut.board, strip, 0, scale, lengths)
+/** The first board that arms of a star are cut from, as a row of its shop card. */
+export const firstBoardRow = (
+  star: StarPlan,
+  { boards, plan }: StockPlan,
+  width: number,
+): Block | undefined => {
+  const count = boards.reduce((sum, { times }) => sum + times, 0)
+  const isOfStar = ({ blanks }: CutStrip): boolean => blanks.some(({ kind }) => kind.stars.includes(star))
+  const cut = boards.find(({ strips }) => strips.some(isOfStar))
+  const strip = cut?.strips.find(isOfStar)
+  const kind = strip?.blanks.find(({ kind }) => kind.stars.includes(star))?.kind
+  if (!cut || !strip || !kind) return undefined
+  const { lengths } = plan.order
+  const first = boards.slice(0, boards.indexOf(cut)).reduce((sum, { times }) => sum + times, 1)
+  const scale = pictureScale([cut.board], width)
   return stacked(
-    [lineBlock([heading], SMALL), { ...picture, shapes: movedShapes(picture.shapes, point(0, 0)) }],
+    [
+      textBlock(
+        [
+          `${placeText(cut, { first, count })}: ${boardText(cut, lengths)}, 1 : ${scale}; this star's blanks are ${kind.letter}. Every mark stands in the cutting list.`,
+        ],
+        SMALL,
+        width,
+      ),
+      stripPicture(cut.board, strip, 0, scale, lengths),
+    ],
     1,
   )
 }
