@@ -104,7 +104,7 @@ export const firstBoardRow = (
     [
       textBlock(
         [
-          `${placeText(cut, { first, count })}: ${boardText(cut, lengths)}, 1 : ${scale}; this star's blanks are ${kind.letter}. Every mark stands in the cutting list.`,
+          `${placeText(cut, { first, count })}, 1 : ${scale}; blanks of this star: ${kind.letter}; all marks in the cutting list`,
         ],
         SMALL,
         width,

@@ -56,8 +56,8 @@ const SETTINGS = [
 const STEPS = 62
 
 /**
- * One star's card, to hang by the saw: settings, its first board to scale where there is room, one drawing a cut, what
- * to check, what comes after, the cautions.
+ * One star's card, to hang by the saw: its first board to scale where there is room, settings, one drawing a cut, what to
+ * check, what comes after, the cautions.
  */
 export const shopCard = (plan: StarPlan, order: Order, stock?: StockPlan): Drawing => {
   const bands = cardBands(plan, order, stock)
@@ -85,23 +85,26 @@ const frame = (): Shape =>
 
 /** From top to bottom; the step drawings take the height that the others leave. */
 const cardBands = (plan: StarPlan, order: Order, stock: StockPlan | undefined): Block[] => {
-  const board = stock && firstBoardRow(plan, stock, INSIDE)
-  const rows = board ? [[board], []] : [[]]
-  const layouts = SETTINGS.flatMap(({ figures, name, apart }) =>
-    rows.map((boards) => {
-      const above = [titleBand(plan, order, name), cardSettings(plan, order, figures, INSIDE), ...boards]
+  const layouts = [...(stock ? [stock] : []), undefined].flatMap((boards) =>
+    SETTINGS.map(({ figures, name, apart }) => {
+      const above = [titleBand(plan, order, name, boards), cardSettings(plan, order, figures, INSIDE)]
       const below = [listBand(plan, order), cautionBand(plan, order, apart)]
       const taken = [...above, ...below].reduce((sum, { height }) => sum + height, 0)
-      const bands = above.length + 1 + below.length
-      return { above, below, left: HEIGHT - taken - 2 * bands * BAND_GAP }
+      return { above, below, left: HEIGHT - taken - 10 * BAND_GAP }
     }),
   )
   const layout = layouts.find(({ left }) => left >= STEPS) ?? layouts.at(-1)
   return layout ? [...layout.above, stepDrawings(plan, order, INSIDE, layout.left), ...layout.below] : []
 }
 
-const titleBand = (plan: StarPlan, order: Order, name: typeof LARGE_NAME): Block => {
+const titleBand = (
+  plan: StarPlan,
+  order: Order,
+  name: typeof LARGE_NAME,
+  stock: StockPlan | undefined,
+): Block => {
   const across = INSIDE - PICTURE_WIDTH - COLUMNS
+  const board = stock && firstBoardRow(plan, stock, across)
   const words = stacked(
     [
       fittedText(plan.order.name, name, across),
@@ -113,7 +116,8 @@ const titleBand = (plan: StarPlan, order: Order, name: typeof LARGE_NAME): Block
         ],
         across,
       ),
-      textBlock(boardLines(plan, order), MUST_READ, across),
+      textBlock(boardLines(plan, order).slice(0, board ? 1 : undefined), MUST_READ, across),
+      ...(board ? [board] : []),
       textBlock([readingNote(order)], NOTES, across),
     ],
     2.6,
