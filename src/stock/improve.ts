@@ -11,6 +11,8 @@ const [FEWEST, MOST] = [2, 6]
 const STRAY = 0.015
 /** How far the blanks' worth and the boards' cost are varied. */
 const VARIED = 0.02
+/** A blank that costs nothing more must be laid all the same: its worth over its length. */
+const LEAST_WORTH = 1e-6
 
 /**
  * Gives up some boards of a cutting, fills boards with their blanks anew in an order left to chance, and keeps what is
@@ -101,7 +103,7 @@ const chanceTaste = (
   const dearness = supplies.map(() => varied(1))
   return {
     order: byFalling(demands.map(({ length }) => length * (0.5 + random()))),
-    worth: values.map(varied),
+    worth: demands.map(({ length }, blank) => varied((values[blank] ?? 0) + LEAST_WORTH * length)),
     dearness: (supply) => dearness[supply] ?? 1,
   }
 }

@@ -3,10 +3,8 @@ import { parseOrder } from '../../src/order/parse.js'
 import { planOrder } from '../../src/plan/plan.js'
 import { planStock } from '../../src/stock/stock.js'
 import { leastCost } from './brute-force.js'
+import { counted } from './clock.js'
 import { smallOrder } from './small-order.js'
-
-/** A clock that stands still: orders this small are proved long before it matters. */
-const ENDLESS = { until: 60_000, now: () => 0 }
 
 /** Compares until `count` orders had boards enough; tells how many of them cost something. */
 const compare = async (count: number, ripKerf?: number): Promise<number> => {
@@ -16,7 +14,7 @@ const compare = async (count: number, ripKerf?: number): Promise<number> => {
     const plan = order.ok ? planOrder(order.value) : order
     if (!plan.ok) throw new Error(JSON.stringify(plan.problems))
     const least = leastCost(plan.value)
-    const stock = await planStock(plan.value, ENDLESS)
+    const stock = await planStock(plan.value, counted(10_000))
     expect(stock.ok, `seed ${seed}`).toBe(least !== undefined)
     if (!stock.ok || least === undefined) continue
     served += 1
