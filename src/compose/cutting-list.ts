@@ -138,6 +138,8 @@ const runRow = ({ kind, blanks }: BlankRun, lengths: LengthStyle): string[] => {
 
 const quotation = ({ stars, priced, plan: { order } }: StockPlan): string[] => {
   const money = (amount: number | undefined): string => (amount === undefined ? '-' : fixed(amount, 2))
+  const isPriced = ({ boards, panel, hardware }: StarCost): boolean =>
+    [boards, panel, hardware].some((part) => part !== undefined)
   const all = (cost: StarCost): number => cost.total * cost.plan.order.quantity
   const rows = stars.map((cost) => [
     `  ${cost.plan.order.name}`,
@@ -146,8 +148,8 @@ const quotation = ({ stars, priced, plan: { order } }: StockPlan): string[] => {
     money(priced ? cost.boards : undefined),
     money(cost.panel),
     money(cost.hardware),
-    money(cost.total),
-    money(all(cost)),
+    money(isPriced(cost) ? cost.total : undefined),
+    money(isPriced(cost) ? all(cost) : undefined),
   ])
   const heading = ['  Star', 'stars', 'wood', 'boards', 'panel', 'hardware', 'one star', 'all of them']
   const sum = [
