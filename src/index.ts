@@ -4,6 +4,8 @@
  */
 
 export { cutPlan } from './compose/cut-plan.js'
+export { cuttingList } from './compose/cutting-list.js'
+export { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 export { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 export { DRAWINGS, drawingFileName } from './compose/drawings.js'
 export { dryFitCard } from './compose/dry-fit-card.js'
@@ -14,6 +16,7 @@ export { planJson } from './compose/plan-json.js'
 export { seasonCard } from './compose/season-card.js'
 export { seasonJson } from './compose/season-json.js'
 export { shopCard } from './compose/shop-card.js'
+export { stockJson } from './compose/stock-json.js'
 export type { Artwork } from './drawing/artwork.js'
 export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from './drawing/layers.js'
 export type { Drawing, Label, Notes, Path, Shape } from './drawing/model.js'
@@ -62,13 +65,14 @@ export type {
   Saw,
   SawBias,
   Shop,
+  SoundPart,
   StarOrder,
 } from './order/order.js'
 export { type OrderInput, parseOrder } from './order/parse.js'
 export { type Outcome, type Problem, showProblem } from './order/problem.js'
 export { biasAsWritten, withBias } from './order/save-bias.js'
 export type { Air, Climate, Finish, Glue, Rings, Stain, Wall, Wood } from './order/season-order.js'
-export { cardBook } from './paper/card-book.js'
+export { cardBook, cuttingBook } from './paper/card-book.js'
 export type { Bookmark, Page, PrintedBook, PrintedDrawing, View } from './paper/page.js'
 export { drawingBook, type PrintedStar, patternBook } from './paper/pattern-book.js'
 export { printCheck } from './paper/print-check.js'
@@ -90,6 +94,11 @@ export {
   type WoodState,
 } from './season/season.js'
 export { type AdvisedStar, planSeason, type SeasonPlan } from './season/season-plan.js'
+export type { BlankKind } from './stock/blank-kinds.js'
+export type { CutBoard, CutStrip, LaidBlank, Offcut, SawCut } from './stock/cut-board.js'
+export type { Deadline } from './stock/price-boards.js'
+export type { StarCost } from './stock/quotation.js'
+export { planStock, quickStock, type StockPlan } from './stock/stock.js'
 export { SPECIES, type Species, speciesNamed } from './tables/species.js'
 export type { Celsius, Degrees, Hours, Kilograms, Mm, Percent, Radians } from './units/brand.js'
 export { celsius, degrees, inches, mm, percent, radians } from './units/convert.js'

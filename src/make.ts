@@ -1,4 +1,6 @@
 import { cutPlan } from './compose/cut-plan.js'
+import { cuttingList } from './compose/cutting-list.js'
+import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 import { DRAWING_NAMES } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { overview } from './compose/overview.js'
@@ -9,12 +11,13 @@ import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
 import type { Order } from './order/order.js'
 import { type OrderInput, parseOrder } from './order/parse.js'
 import { done, type Outcome, problemsOf, refused } from './order/problem.js'
-import { cardBook } from './paper/card-book.js'
+import { cardBook, cuttingBook } from './paper/card-book.js'
 import type { PrintedBook, PrintedDrawing } from './paper/page.js'
 import { drawingBook, patternBook } from './paper/pattern-book.js'
 import { printCheck } from './paper/print-check.js'
 import { layOnPaper } from './paper/tile.js'
 import { type Plan, planOrder, type StarPlan } from './plan/plan.js'
+import { quickStock, type StockPlan } from './stock/stock.js'
 import { writeDxf } from './write/dxf.js'
 import { pdfChunks } from './write/pdf.js'
 import { writeSvg } from './write/svg.js'
@@ -69,7 +72,8 @@ export const makeOrder = (
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
-  const cards = plan.value.stars.map((star) => shopCard(star, order.value))
+  const stock = provedStock(plan.value)
+  const cards = plan.value.stars.map((star) => shopCard(star, order.value, stock))
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
   const planText = cutPlan(plan.value)
@@ -83,10 +87,32 @@ export const makeOrder = (
     { path: 'shop-card.pdf', content: () => pdfChunks(cardBook(cards, order.value)) },
     { path: 'print-check.pdf', content: () => pdfChunks(printCheck(order.value, furniture.value)) },
     { path: 'cut-plan.txt', content: planText },
-    { path: 'index.html', content: overview(plan.value, shown, planText, book.pages.length) },
+    ...(stock ? stockFiles(stock) : []),
+    {
+      path: 'index.html',
+      content: overview(plan.value, shown, planText, {
+        sheets: book.pages.length,
+        boards: stock !== undefined,
+      }),
+    },
   ]
   return done({ plan: plan.value, planText, drawings: printed.value, book, files })
 }
+
+/** The cheapest boards where they are found at once; `starwright stock` searches for them where they are not. */
+const provedStock = (plan: Plan): StockPlan | undefined => {
+  const stock = quickStock(plan)
+  return stock.ok && stock.value.proved ? stock.value : undefined
+}
+
+const stockFiles = (stock: StockPlan): MadeFile[] => [
+  { path: 'cutting-list.txt', content: cuttingList(stock) },
+  { path: 'cutting-list.svg', content: writeSvg(cuttingSheet(stock)) },
+  {
+    path: 'cutting-list.pdf',
+    content: () => pdfChunks(cuttingBook(cuttingPages(stock), stock.plan.order)),
+  },
+]
 
 /** Every drawing of every star, laid on the order's paper. */
 const printDrawings = (

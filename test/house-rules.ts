@@ -17,6 +17,7 @@ export const ROOMS = [
   'plan',
   'season',
   'fit',
+  'stock',
   'drawing',
   'furniture',
   'compose',
@@ -83,6 +84,7 @@ const KEPT_IN: readonly (readonly [RegExp, string])[] = [
   [/^saxes(\/|$)/, 'furniture'],
   [/^svgpath(\/|$)/, 'furniture'],
   [/^dejavu-fonts-ttf(\/|$)/, 'write'],
+  [/^highs(\/|$)/, 'stock'],
 ]
 
 const brokenPackages = (file: SourceFile): string[] =>

@@ -40,6 +40,19 @@ describe('the README is true', () => {
     },
   )
 
+  it('shows what the cutting list says, and its table adds up', () => {
+    const { out } = starwright(['stock', EXAMPLE])
+    const shown = blockAfter('<!-- output: stock -->')
+    expect(shown.length).toBeGreaterThan(300)
+    expect(out).toContain(shown)
+    const marks = [...README.matchAll(/^\| (?:trim|\d|the last slot ends) \| ([\d.]+) \| ([\d.]+) \|$/gm)]
+    // 70 / sin 45°, and 2.4 / cos 45° for each slot, by hand.
+    const expected = [0, 98.995, 201.384, 303.773, 406.162, 508.551, 511.945]
+    expect(marks.map(([, near]) => Number(near))).toEqual(expected.map((at) => Number(at.toFixed(1))))
+    expect(marks.map(([, , far]) => Number(far))).toEqual(expected.map((at) => Number((at + 70).toFixed(1))))
+    expect(out).toContain('22 × C     saw 45°: trim 0.0, then 99.0, 201.4, 303.8, 406.2, 508.6')
+  })
+
   it('its order is a good order', () => {
     const order = parseOrder({ text: blockAfter('## The order') })
     expect(order.ok && planOrder(order.value).ok).toBe(true)

@@ -102,6 +102,32 @@ export const COMMANDS: readonly Command[] = [
     handle: async (typed) => (await import('./season.js')).season(typed),
   },
   {
+    words: 'stock [ORDER]',
+    says: 'Choose the cheapest boards and say where to cut them; what each star costs',
+    positionals: {},
+    options: {
+      json: { type: 'boolean', describe: "For programs: mm and the order's currency, unrounded" },
+      to: {
+        type: 'string',
+        requiresArg: true,
+        describe: 'A file for the drawn cutting list: .svg or .pdf',
+      },
+      seconds: {
+        type: 'string',
+        requiresArg: true,
+        describe: 'Longest search for the cheapest boards; 8 when left out',
+      },
+      replace: REPLACE,
+      quiet: QUIET,
+    },
+    examples: [
+      ['$0 stock winter-fair.yaml', 'boards to take, cutting list, price of a star'],
+      ['$0 stock winter-fair.yaml --to boards.pdf', 'the same drawn to scale'],
+      ['$0 stock winter-fair.yaml --rip-kerf 3mm', 'wide boards may be ripped into strips'],
+    ],
+    handle: async (typed) => (await import('./stock.js')).stock(typed),
+  },
+  {
     words: 'draw <DRAWING> [ORDER]',
     says: `Write one drawing: ${DRAWING_NAMES.join(', ')}`,
     positionals: { DRAWING: { type: 'string', choices: DRAWING_NAMES, describe: 'Which drawing' } },

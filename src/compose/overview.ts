@@ -28,13 +28,13 @@ const PURPOSE: Readonly<Record<string, string>> = {
  * A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it.
  *
  * @param planText the cut plan in words
- * @param sheets all patterns together take
+ * @param also how many sheets all patterns together take, and whether there is a cutting list
  */
 export const overview = (
   plan: Plan,
   drawings: readonly ShownDrawing[],
   planText: string,
-  sheets: number,
+  { sheets, boards }: { readonly sheets: number; readonly boards: boolean },
 ): string => `<!doctype html>
 <html lang="en">
 <head>
@@ -52,6 +52,7 @@ export const overview = (
 <li><a href="all-patterns.pdf">all-patterns.pdf</a>: every pattern to print, in the order of work, ${sheets === 1 ? '1 sheet' : `${sheets} sheets`}.</li>
 <li><a href="shop-card.pdf">shop-card.pdf</a>: one page a star to hang by the saw.</li>
 <li><a href="cut-plan.txt">cut-plan.txt</a>: the cut plan as text, also below.</li>
+<li>${boards ? BOARDS_CHOSEN : BOARDS_OPEN}</li>
 </ul>
 ${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 <section>
@@ -61,6 +62,12 @@ ${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 </body>
 </html>
 `
+
+const BOARDS_CHOSEN =
+  '<a href="cutting-list.pdf">cutting-list.pdf</a>: the cheapest boards for the whole order, every cut at its distance (also as <a href="cutting-list.txt">text</a> with the price of a star, and as <a href="cutting-list.svg">SVG</a>).'
+
+const BOARDS_OPEN =
+  'The boards to buy: <code>starwright stock</code> with this order finds the cheapest, the cutting list, and the price of a star.'
 
 const starSection = (star: StarPlan, plan: Plan, drawings: readonly ShownDrawing[]): string => {
   const { name, quantity, note } = star.order

@@ -5,7 +5,9 @@ import { closedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import type { StockPlan } from '../stock/stock.js'
 import { mm } from '../units/convert.js'
+import { firstBoardRow } from './board-block.js'
 import {
   type Block,
   checkList,
@@ -53,9 +55,12 @@ const SETTINGS = [
 /** Below this height the step drawings are hard to read from where the saw stands. */
 const STEPS = 62
 
-/** One star's card, to hang by the saw: settings, one drawing a cut, what to check, what comes after, the cautions. */
-export const shopCard = (plan: StarPlan, order: Order): Drawing => {
-  const bands = cardBands(plan, order)
+/**
+ * One star's card, to hang by the saw: its first board to scale where there is room, settings, one drawing a cut, what to
+ * check, what comes after, the cautions.
+ */
+export const shopCard = (plan: StarPlan, order: Order, stock?: StockPlan): Drawing => {
+  const bands = cardBands(plan, order, stock)
   const taken = bands.reduce((sum, { height }) => sum + height, 0)
   const gap = (HEIGHT - taken) / (2 * bands.length)
   const shapes: Shape[] = [frame()]
@@ -79,28 +84,27 @@ const frame = (): Shape =>
   path('NOTE', closedOutline([point(0, 0), point(WIDTH, 0), point(WIDTH, HEIGHT), point(0, HEIGHT)]))
 
 /** From top to bottom; the step drawings take the height that the others leave. */
-const cardBands = (plan: StarPlan, order: Order): Block[] => {
-  const layouts = SETTINGS.map(({ figures, name, apart }) => {
-    const title = titleBand(plan, order, name)
-    const cautions = cautionBand(plan, order, apart)
-    const settings = cardSettings(plan, order, figures, INSIDE)
-    const lists = listBand(plan, order)
-    const taken = [title, settings, lists, cautions].reduce((sum, { height }) => sum + height, 0)
-    return { title, settings, lists, cautions, left: HEIGHT - taken - 10 * BAND_GAP }
-  })
+const cardBands = (plan: StarPlan, order: Order, stock: StockPlan | undefined): Block[] => {
+  const layouts = [...(stock ? [stock] : []), undefined].flatMap((boards) =>
+    SETTINGS.map(({ figures, name, apart }) => {
+      const above = [titleBand(plan, order, name, boards), cardSettings(plan, order, figures, INSIDE)]
+      const below = [listBand(plan, order), cautionBand(plan, order, apart)]
+      const taken = [...above, ...below].reduce((sum, { height }) => sum + height, 0)
+      return { above, below, left: HEIGHT - taken - 10 * BAND_GAP }
+    }),
+  )
   const layout = layouts.find(({ left }) => left >= STEPS) ?? layouts.at(-1)
-  if (!layout) return []
-  return [
-    layout.title,
-    layout.settings,
-    stepDrawings(plan, order, INSIDE, layout.left),
-    layout.lists,
-    layout.cautions,
-  ]
+  return layout ? [...layout.above, stepDrawings(plan, order, INSIDE, layout.left), ...layout.below] : []
 }
 
-const titleBand = (plan: StarPlan, order: Order, name: typeof LARGE_NAME): Block => {
+const titleBand = (
+  plan: StarPlan,
+  order: Order,
+  name: typeof LARGE_NAME,
+  stock: StockPlan | undefined,
+): Block => {
   const across = INSIDE - PICTURE_WIDTH - COLUMNS
+  const board = stock && firstBoardRow(plan, stock, across)
   const words = stacked(
     [
       fittedText(plan.order.name, name, across),
@@ -112,7 +116,8 @@ const titleBand = (plan: StarPlan, order: Order, name: typeof LARGE_NAME): Block
         ],
         across,
       ),
-      textBlock(boardLines(plan, order), MUST_READ, across),
+      textBlock(boardLines(plan, order).slice(0, board ? 1 : undefined), MUST_READ, across),
+      ...(board ? [board] : []),
       textBlock([readingNote(order)], NOTES, across),
     ],
     2.6,

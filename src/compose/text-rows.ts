@@ -23,3 +23,20 @@ export const columns = (table: readonly (readonly string[])[], least: readonly n
     `    ${cells.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  ')}`.trimEnd(),
   )
 }
+
+/** Columns as wide as their widest cell; those named stand to the right. */
+export const table = (rows: readonly (readonly string[])[], toRight: ReadonlySet<number>): string[] => {
+  const widths = (rows[0] ?? []).map((_, column) =>
+    Math.max(...rows.map((cells) => (cells[column] ?? '').length)),
+  )
+  return rows.map((cells) =>
+    cells
+      .map((cell, column) =>
+        toRight.has(column) ? cell.padStart(widths[column] ?? 0) : cell.padEnd(widths[column] ?? 0),
+      )
+      .join('  ')
+      .trimEnd(),
+  )
+}
+
+export const titled = (title: string, line: '=' | '-'): string[] => [title, line.repeat(title.length)]

@@ -19,6 +19,8 @@ export const DEFAULTS = {
   longest: LONGEST_PAGE,
   /** A fresh-sawn end; boards with splits or paint need more. */
   endAllowance: mm(0),
+  /** The corners of a blank fall off as waste. */
+  sound: 'arm',
   /** Keeps the plate's edge out of sight from the side, and clear of a chamfer. */
   inset: mm(12),
   /** Sheet goods from the shop carry a bruised edge. */

@@ -34,7 +34,13 @@ export interface Shop {
   readonly glue?: Glue
   readonly stain?: Stain
   readonly finish?: Finish
+  /** What must be free of defects: the arm alone, or the whole blank it is cut from. */
+  readonly sound: SoundPart
+  /** What the blade that rips boards removes; absent where a board gives one strip only. */
+  readonly ripKerf?: Mm
 }
+
+export type SoundPart = 'arm' | 'blank'
 
 export interface Saw {
   /** The steepest miter the saw reaches, either way from square. */
@@ -60,13 +66,15 @@ export interface SawBias {
 }
 
 export interface Board {
+  /** What the maker calls it. */
+  readonly name?: string
   readonly width: Mm
   readonly length: Mm
   readonly thickness?: Mm
   readonly price?: number
   /** How many are on the rack; as many as needed when absent. */
   readonly count?: number
-  /** Stretches no arm may touch, measured from one end. */
+  /** Stretches that no arm may touch, measured from one end. */
   readonly defects: readonly Stretch[]
   readonly wood: Wood
 }
@@ -139,6 +147,8 @@ export interface StarOrder {
   readonly backing?: BackingOrder
   /** Where it hangs. */
   readonly wall: Wall
+  /** Price of what else goes into one star: hanger, screws, glue, finish. */
+  readonly hardware?: number
 }
 
 export interface StarPlaces {

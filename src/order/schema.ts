@@ -92,6 +92,9 @@ export const orderSchema = (units: Units) => {
   })
 
   const board = group({
+    name: v.optional(
+      textField({ longest: 60, use: 'name', says: 'What you call this board, as chalked on its end' }),
+    ),
     width: lengthField(units, { least: 5, most: 1_000, says: 'True width, as measured' }),
     thickness: thickness('True thickness, as measured'),
     length: lengthField(units, { least: 50, most: 20_000, says: 'Length' }),
@@ -158,6 +161,17 @@ export const orderSchema = (units: Units) => {
     'end-allowance': optionalLength(0, 1_000, "Cut off each board's end before the first arm"),
     wood: season.wood,
     ...season.products,
+    sound: v.optional(
+      choiceField(['arm', 'blank'], {
+        says: 'What must be free of defects: the arm, or the whole blank it is cut from',
+      }),
+    ),
+    'rip-kerf': optionalLength(
+      0.1,
+      10,
+      'Wide boards may be ripped into several strips, by a blade that removes this width',
+      'Measure the slot of a test cut, or leave it out: then each board gives one strip.',
+    ),
   })
 
   const backing = group({
@@ -208,6 +222,13 @@ export const orderSchema = (units: Units) => {
     thickness: thickness('Thickness of the arms'),
     backing: v.optional(backing),
     wall: season.wall,
+    hardware: v.optional(
+      amountField({
+        least: 0,
+        most: 1_000_000,
+        says: 'Price of hanger, screws, glue and finish for one star',
+      }),
+    ),
   })
 
   return group({

@@ -81,6 +81,8 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
     endAllowance: shop?.['end-allowance'] ?? DEFAULTS.endAllowance,
     wood: toWood(undefined, shop?.wood),
     ...toProducts(shop),
+    sound: shop?.sound ?? DEFAULTS.sound,
+    ...optional('ripKerf', shop?.['rip-kerf']),
   }
 }
 
@@ -95,6 +97,7 @@ const toBoard = (
   length: board.length,
   defects: board.defects ?? [],
   wood: toWood(board.wood, wood),
+  ...optional('name', board.name),
   ...optional('thickness', board.thickness),
   ...optional('price', board.price),
   ...optional('count', board.count),
@@ -147,6 +150,7 @@ const toStar = (
     ...optional('chamfer', star.chamfer),
     ...optional('thickness', star.thickness),
     ...optional('backing', toBacking(star.backing)),
+    ...optional('hardware', star.hardware),
   }
 }
 

@@ -11,10 +11,17 @@ import type { Page, PrintedBook } from './page.js'
 import { sheetOfSize } from './sheet.js'
 
 /** Cards to hang by the saw, each on an upright sheet of letter-paper size, whatever the patterns are printed on. */
-export const cardBook = (cards: readonly Drawing[], order: Order): PrintedBook => ({
-  title: `${order.title}: shop cards`,
-  pages: cards.map((card, index) => cardPage(card, `${index + 1} of ${cards.length}`, order)),
-  bookmarks: cards.map(({ title }, page) => ({ title, page, children: [] })),
+export const cardBook = (cards: readonly Drawing[], order: Order): PrintedBook =>
+  bookOf(cards, order, 'shop cards', 'card')
+
+/** The cutting list's pages, to hang beside them. */
+export const cuttingBook = (pages: readonly Drawing[], order: Order): PrintedBook =>
+  bookOf(pages, order, 'boards', 'page')
+
+const bookOf = (cards: readonly Drawing[], order: Order, title: string, each: string): PrintedBook => ({
+  title: `${order.title}: ${title}`,
+  pages: cards.map((card, index) => cardPage(card, `${each} ${index + 1} of ${cards.length}`, order)),
+  bookmarks: cards.map((card, page) => ({ title: card.title, page, children: [] })),
 })
 
 /** White around a card: what every printer leaves. */
@@ -27,7 +34,7 @@ const cardPage = (card: Drawing, name: string, order: Order): Page => {
   const top = sheet.along - MARGIN
   const shift = point((sheet.across - min.x - max.x) / 2, top - max.y)
   const corrected = paper.printed ? 'corrected for the printer' : undefined
-  const footer = [order.title, `card ${name}`, corrected, order.date, order.creator].filter(
+  const footer = [order.title, name, corrected, order.date, order.creator].filter(
     (part) => part !== undefined,
   )
   return {

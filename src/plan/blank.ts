@@ -7,10 +7,14 @@ import { firstMiter, jointMiter } from './cuts.js'
 export interface Blank {
   /** Along the board's edge, cut to cut; the blank is a rhombus, so it is also the slanted side. */
   readonly side: Mm
-  /** Board used per blank, the blade's width included. */
+  /** Along the board's edge, what the blade removes on the slant. */
+  readonly slot: Mm
+  /** Board used per blank, the slot included. */
   readonly pitch: Mm
   /** Lost to the slant of the cuts, once for every stretch of sound wood. */
   readonly slant: Mm
+  /** How far the blank's last corner reaches along the board beyond all of its arm: waste, which may be unsound. */
+  readonly overhang: Mm
   /** Lost once per board: the slant, and the allowance for a bad end. */
   readonly firstTrim: Mm
   /** The longest way the blade goes through the board, be it the first cut or a joint cut. */
@@ -21,12 +25,32 @@ export const blankOf = (star: Star, kerf: Mm, endAllowance: Mm): Blank => {
   const lean = toRadians(firstMiter(star.tipAngle))
   const jointLean = toRadians(jointMiter(star.points, star.tipAngle))
   const side = mm(star.armStrip / Math.cos(lean))
-  const slant = mm(star.armStrip * Math.abs(Math.tan(lean)))
+  const slant = slantOn(star, star.armStrip)
+  const slot = mm(kerf / Math.cos(lean))
   return {
     side,
-    pitch: mm(side + kerf / Math.cos(lean)),
+    slot,
+    pitch: mm(side + slot),
     slant,
+    overhang: overhangOn(star, star.armStrip),
     firstTrim: mm(slant + endAllowance),
     longestCut: mm(star.armStrip / Math.min(Math.cos(lean), Math.cos(jointLean))),
   }
+}
+
+/** What the slant of the first cut takes along a strip of the given width. */
+export const slantOn = (star: Star, strip: Mm): Mm =>
+  mm(strip * Math.abs(Math.tan(toRadians(firstMiter(star.tipAngle)))))
+
+/**
+ * How far the blank's last corner lies beyond all of its arm on a strip of the given width, along the board and toward
+ * the side the first cut leans to. The arm ends with its centre; when the tip angle is over 90° the cut leans to the
+ * tip's side, and there it ends with a valley.
+ */
+export const overhangOn = (star: Star, strip: Mm): Mm => {
+  const tip = toRadians(star.tipAngle)
+  const side = star.armStrip / Math.sin(tip)
+  const armEnd =
+    star.tipAngle <= 90 ? star.radius * Math.cos(tip / 2) : side + star.tipEdge * Math.abs(Math.cos(tip))
+  return mm(Math.max(0, side + slantOn(star, strip) - armEnd))
 }

@@ -130,7 +130,7 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const arms = star.points * order.quantity
   const area = kiteArea(star)
   const boardPerStar = mm(blank.firstTrim + star.points * blank.pitch)
-  const use = boardUse(shop.boards, star.armStrip, order.thickness, blank, arms)
+  const use = boardUse(shop, star.armStrip, order.thickness, blank, arms)
   const tooDeep = chamferTooDeep(order, use, lengths)
   if (tooDeep) return refused([tooDeep])
   const reaches = shop.saw.crosscut === undefined || blank.longestCut <= shop.saw.crosscut + SHOP

@@ -135,7 +135,7 @@ export const boardsTooFew = (plans: readonly StarPlan[], show: Show): ReadonlyMa
 }
 
 /** Is it the width, the thickness or the length that no board has? */
-const noBoardText = (
+export const noBoardText = (
   { star, order, blank }: Pick<Draft, 'star' | 'order' | 'blank'>,
   shop: Shop,
   show: Show,
@@ -152,7 +152,7 @@ const noBoardText = (
   ) {
     return `The boards that are wide enough for the arms (${show(star.armStrip)}) are thinner than ${show(order.thickness)}.`
   }
-  return `No board is long enough for one arm: it takes ${show(mm(blank.firstTrim + blank.pitch))} of length.`
+  return `No board has sound wood long enough for one arm: it takes ${show(mm(blank.firstTrim + blank.pitch))} of length.`
 }
 
 /** A width that is only a name: a board sold as 4 inches measures 3 1/2 (DOC PS 20). */

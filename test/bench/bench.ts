@@ -17,6 +17,7 @@ import type { Sheet } from '../../src/paper/sheet.js'
 import { degrees, mm, toPoints } from '../../src/units/convert.js'
 import { writePdf } from '../../src/write/pdf.js'
 import { writeSvg } from '../../src/write/svg.js'
+import { reportStock } from './stock.js'
 
 const BUILT = 'dist/cli/starwright.js'
 const ORDER = 'shared/examples/winter-fair.yaml'
@@ -200,3 +201,5 @@ const cpu = Array.from({ length: 7 }, () => {
 })
 rmSync(folder, { recursive: true })
 console.log(`make of the example order: ${median(cpu).toFixed(2)} s of CPU (at most 1.5 s)`)
+
+await reportStock()

@@ -45,8 +45,9 @@ describe('make', () => {
     const { code, out, err } = starwright(['make', EXAMPLE, '--out', folder])
     expect({ code, err }).toEqual({ code: 0, err: '' })
     const files = allFiles(folder)
-    expect(files).toHaveLength(3 * 3 * 3 + 6)
-    for (const file of ['all-patterns.pdf', 'shop-card.pdf', 'print-check.pdf']) expect(files).toContain(file)
+    expect(files).toHaveLength(3 * 3 * 3 + 9)
+    for (const file of ['all-patterns.pdf', 'shop-card.pdf', 'print-check.pdf', 'cutting-list.pdf'])
+      expect(files).toContain(file)
     for (const star of ['boathouse', 'bakery-window', 'chapel']) {
       for (const drawing of ['arm-pattern', 'star-mat', 'backing']) {
         for (const ending of ['svg', 'dxf', 'pdf']) {

@@ -102,6 +102,8 @@ const shop = group({
   wood,
   glue: group({ clamp: mostly('30 min'), cures: mostly('24 h') }),
   finish: group({ coverage: mostly('12 m²/l', '400 ft²/gal'), coats: count, dries: mostly('6 h') }),
+  sound: mostly('arm', 'blank'),
+  'rip-kerf': mostly('3 mm', '1/8 in'),
 })
 
 const size = mostly('70 mm', '3 1/2 in', '300 mm', '1 ft', '20 m', '6 mm')
@@ -119,6 +121,7 @@ const star = fc
       quantity: count,
       chamfer: mostly('3 mm', '18 mm'),
       thickness,
+      hardware: count,
       backing: group({ shape: mostly('star', 'polygon', 'disc'), inset: mostly('6 mm', '1/2 in', '90 mm') }),
       wall,
     }),

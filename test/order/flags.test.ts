@@ -36,6 +36,9 @@ describe('flags alone say the same as an order file:', () => {
         detents: '0, 22.5, 45',
         crosscut: '200',
         'end-allowance': '20',
+        sound: 'blank',
+        'rip-kerf': '3',
+        hardware: '1.20',
         paper: 'a3',
         margin: '8',
         overlap: '12',
@@ -48,6 +51,8 @@ shop:
   paper: { size: A3, margin: 8, overlap: 12 }
   cutter: { dxf: r2000 }
   end-allowance: 20
+  sound: blank
+  rip-kerf: 3
 stars:
   - name: Jetty
     note: silver side out
@@ -56,6 +61,7 @@ stars:
     radius: 150
     chamfer: 3
     thickness: 19
+    hardware: 1.20
     backing: { shape: disc, inset: 10, thickness: 4 }`,
     ],
     [

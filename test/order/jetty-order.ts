@@ -14,7 +14,8 @@ shop:
     detents: [0, 15, "22,5", 45 deg]
     crosscut: 30 cm
   boards:
-    - width: 70
+    - name: Shed door
+      width: 70
       thickness: 19
       length: 2.4 m
       price: 6.80
@@ -38,6 +39,8 @@ shop:
     margin: 8
     overlap: 12
   end-allowance: 20
+  sound: blank
+  rip-kerf: 3
 stars:
   - name: Jetty
     quantity: 6
@@ -50,6 +53,7 @@ stars:
       shape: polygon
       inset: 1/2 in
       thickness: 4
+    hardware: 1.20
   - name: Straight line
     regular: 5 / 2
     across: 300
@@ -61,16 +65,29 @@ units: mm
 nearest: 1/16
 shop:
   saw: { limit: 50, kerf: 2.4 mm, reads-to: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 }
-  boards: [{ width: 7 cm, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] }]
+  boards: [{ name: Shed door, width: 7 cm, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] }]
   panels: [{ length: 1.5 m, width: 750, thickness: 4, price: 24, edge: 15 }]
   cutter: { kind: laser, kerf: 0.2, bit: 3.175, dxf: r2000 }
   paper: { size: A3, margin: 8, overlap: 12 }
   end-allowance: 2 cm
+  sound: blank
+  rip-kerf: 0.3 cm
 stars:
   - { name: Jetty, quantity: "6", points: "5", tip-angle: 45°, board-width: 70 mm, chamfer: 3, thickness: 19,
-      backing: { shape: polygon, inset: 12.7, thickness: 4 } }
+      backing: { shape: polygon, inset: 12.7, thickness: 4 }, hardware: "1.2" }
   - { name: " Straight line ", regular: 5/2, across: 300 }
 `
+
+/** In mm it stands in an order as it does when it is read. */
+const SHED_DOOR = {
+  name: 'Shed door',
+  width: 70,
+  thickness: 19,
+  length: 2400,
+  price: 6.8,
+  count: 12,
+  defects: [{ from: 400, to: 460 }],
+}
 
 export const JETTY_JSON = {
   title: 'Winter fair by the lake',
@@ -78,13 +95,13 @@ export const JETTY_JSON = {
   nearest: '1/16',
   shop: {
     saw: { limit: 50, kerf: 2.4, 'reads-to': 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
-    boards: [
-      { width: 70, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] },
-    ],
+    boards: [SHED_DOOR],
     panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15 }],
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
     paper: { size: 'A3', margin: 8, overlap: 12 },
     'end-allowance': 20,
+    sound: 'blank',
+    'rip-kerf': 3,
   },
   stars: [
     {
@@ -96,6 +113,7 @@ export const JETTY_JSON = {
       chamfer: 3,
       thickness: 19,
       backing: { shape: 'polygon', inset: 12.7, thickness: 4 },
+      hardware: 1.2,
     },
     { name: 'Straight line', regular: '5/2', across: 300 },
   ],
@@ -106,21 +124,13 @@ export const JETTY_ORDER = {
   lengths: { units: 'mm', nearest: 16 },
   shop: {
     saw: { limit: 50, kerf: 2.4, readsTo: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
-    boards: [
-      {
-        width: 70,
-        thickness: 19,
-        length: 2400,
-        price: 6.8,
-        count: 12,
-        defects: [{ from: 400, to: 460 }],
-        wood: USUAL_WOOD,
-      },
-    ],
+    boards: [{ ...SHED_DOOR, wood: USUAL_WOOD }],
     panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15 }],
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
     paper: { sheet: { size: 'A3' }, margin: 8, overlap: 12 },
     endAllowance: 20,
+    sound: 'blank',
+    ripKerf: 3,
     wood: USUAL_WOOD,
   },
   climate: usualClimate('mm'),
@@ -135,6 +145,7 @@ export const JETTY_ORDER = {
       chamfer: 3,
       thickness: 19,
       backing: { shape: 'polygon', inset: 12.7, thickness: 4 },
+      hardware: 1.2,
       wall: USUAL_WALL,
     },
     {

@@ -41,6 +41,7 @@ describe('an editor and the reader agree that an order is right:', () => {
         },
         boards: [
           {
+            name: 'Shed door, left half',
             width: 3.5,
             thickness: '3/4',
             length: '8 ft',
@@ -54,6 +55,8 @@ describe('an editor and the reader agree that an order is right:', () => {
         cutter: { kind: 'router', kerf: '1/8', bit: '1/8', dxf: 'r2000' },
         paper: { roll: '24 in', margin: '1/2', overlap: '1/2' },
         'end-allowance': 1,
+        sound: 'blank',
+        'rip-kerf': '1/8',
         wood: { species: 'white oak', rings: 'quarter' },
         glue: { clamp: '30 min', cures: '24 h' },
         stain: { coverage: '100 ft²/qt', dries: '2 h' },
@@ -75,6 +78,7 @@ describe('an editor and the reader agree that an order is right:', () => {
           thickness: '3/4',
           backing: { shape: 'disc', inset: '1/2', thickness: '1/4' },
           wall: { winter: { humidity: 80 } },
+          hardware: 1.2,
         },
         { name: 'Chapel', regular: '8/3', across: '14 in' },
         { name: 'Mill', points: 6, slenderest: true, height: 14 },

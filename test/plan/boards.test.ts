@@ -44,6 +44,42 @@ const layOut = (
   return laid
 }
 
+/**
+ * The same where only the arms must be sound: each arm's corners are worked out, and an arm that meets a defect moves
+ * on until its blank begins behind it and the blade's slot does not reach the arm before. Blanks stay on the board.
+ */
+const layArms = (
+  length: number,
+  defects: readonly (readonly [number, number])[],
+  { tip, points }: { readonly tip: number; readonly points: number },
+): number => {
+  const [width, half, centre] = [70, tip / 2, 180 / points]
+  const unit = Math.max(sin(tip), (sin(half + centre) / sin(centre)) * sin(half))
+  const edge = width / unit
+  const radius = (edge * sin(half + centre)) / sin(centre)
+  const [side, slot, shift] = [width / sin(tip), KERF / sin(tip), Math.abs(width / tan(tip))]
+  const corners = [0, edge, radius * cos(half), edge * cos(tip)]
+  // A tip angle over 90° leans the other way: the board is read from its other end, the tip stands at the blank's end.
+  const xs = tip <= 90 ? corners : corners.map((x) => side - x)
+  const [first, last] = [Math.min(...xs), Math.max(...xs)]
+  const sorted = [...defects].sort(([a], [b]) => a - b)
+  let [left, laid] = [0, 0]
+  for (;;) {
+    const hit = sorted.find(([from, to]) => left + last > from + 1e-6 && left + first < to - 1e-6)
+    // Blanks begin on sound wood.
+    const begun = sorted.find(([from, to]) => left >= from - 1e-6 && left < to - 1e-6)
+    const met = hit ?? begun
+    if (met) {
+      const [from, to] = met
+      left = Math.max(left < from - 1e-6 && laid > 0 ? from + slot : left, to)
+      continue
+    }
+    if (left + side + slot + shift > length + 1e-6) return laid
+    laid += 1
+    left += side + slot
+  }
+}
+
 const TIPS = [20, 36, 45, 60, 72, 90, 100, 140]
 /** Enough points for each tip angle. */
 const pointsFor = (tip: number) => (tip < 100 ? 8 : 24)
@@ -53,12 +89,14 @@ const onBoard = (
   size: { width: number; length: number },
   defects: readonly (readonly [number, number])[] = [],
   allowance = 0,
+  sound = 'blank',
 ) =>
   starPlan(
     { points: pointsFor(tip), 'tip-angle': tip, 'board-width': 70, quantity: 7 },
     {
       saw,
       'end-allowance': allowance,
+      sound,
       boards: [{ ...size, defects: defects.map(([from, to]) => ({ from, to })) }],
     },
   )
@@ -98,6 +136,30 @@ describe.each(TIPS)('blanks for a tip angle of %i degrees', (tip) => {
     for (const defects of boards) {
       const { boardUse } = onBoard(tip, { width: 70, length: 2400 }, defects)
       expect(boardUse?.blanksPerBoard ?? 0).toBe(layOut(2400, defects, { tip, width: 70, allowance: 0 }))
+    }
+  })
+
+  it('may have waste on a defect, but no arm', () => {
+    const boards: readonly (readonly (readonly [number, number])[])[] = [
+      [[1000, 1040]],
+      [[0, 60]],
+      [[2340, 2400]],
+      [[2399, 2400]],
+      [
+        [1500, 1600],
+        [300, 340],
+        [310, 420],
+      ],
+      [
+        [500, 501],
+        [1200, 1203],
+        [1900, 1990],
+      ],
+      [[0, 2400]],
+    ]
+    for (const defects of boards) {
+      const { boardUse } = onBoard(tip, { width: 70, length: 2400 }, defects, 0, 'arm')
+      expect(boardUse?.blanksPerBoard ?? 0).toBe(layArms(2400, defects, { tip, points: pointsFor(tip) }))
     }
   })
 

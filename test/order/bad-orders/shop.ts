@@ -5,6 +5,7 @@ import {
   BOARD_KEYS,
   DETENT_ALLOWED,
   DETENTS_RISE,
+  IN_FILES,
   inchesAllowed,
   inchesMeant,
   KERF_ALLOWED,
@@ -13,6 +14,7 @@ import {
   mmMeant,
   PAPERS,
   SMALL,
+  TEXT_ALLOWED,
 } from './bad-order.js'
 
 /** Saws, boards, panels, cutters and paper that cannot be meant. */
@@ -135,6 +137,35 @@ export const SHOP: readonly BadOrder[] = [
     'no boards of a kind',
     ['shop: { boards: [{ width: 70, length: 2400, count: 0 }] }', A_STAR],
     ['shop.boards[0].count, line 1: given 0. Allowed: a whole number from 1 to 10000.'],
+  ],
+  [
+    'a board with markup for a name',
+    ['shop: { boards: [{ name: "<b>door</b>", width: 70, length: 2400 }] }', A_STAR],
+    [
+      `shop.boards[0].name, line 1: given "<b>door</b>". The character < (U+003C) ${IN_FILES} ${TEXT_ALLOWED}`,
+    ],
+  ],
+  [
+    'a board without length',
+    ['shop: { boards: [{ width: 70, length: 0 }] }', A_STAR],
+    [`shop.boards[0].length, line 1: given 0. ${lengthAllowed(50, 20000)}`],
+  ],
+  [
+    'sound wood of another part',
+    ['shop: { sound: board }', A_STAR],
+    ['shop.sound, line 1: given "board". Allowed: arm or blank.'],
+  ],
+  [
+    'a rip kerf of nothing',
+    ['shop: { rip-kerf: 0 }', A_STAR],
+    [
+      `shop.rip-kerf, line 1: given 0. ${KERF_ALLOWED.replace(' cut.', ' cut,')} or leave it out: then each board gives one strip.`,
+    ],
+  ],
+  [
+    'hardware with its currency',
+    ['stars: [{ regular: 5/2, across: 300, hardware: 2 EUR }]'],
+    ['stars[0].hardware, line 1: given "2 EUR". Allowed: a number from 0 to 1000000.'],
   ],
   [
     'half a board',

@@ -1,0 +1,74 @@
+import { extname } from 'node:path'
+import { cuttingList } from '../compose/cutting-list.js'
+import { stockJson } from '../compose/stock-json.js'
+import type { FileContent } from '../make.js'
+import { parseOrder } from '../order/parse.js'
+import { done, type Outcome, refused, showGiven } from '../order/problem.js'
+import { planOrder } from '../plan/plan.js'
+import { planStock, type StockPlan } from '../stock/stock.js'
+import { writeDrawing } from './files.js'
+import type { Typed } from './order-flags.js'
+import { orderInput } from './order-input.js'
+import { EXIT, say, tellProblems } from './terminal.js'
+
+/** `starwright stock`: the cheapest boards, where to cut them, and what a star costs. */
+export const stock = async (typed: Typed): Promise<number> => {
+  const now = () => performance.now()
+  const begun = now()
+  const input = await orderInput(typed)
+  const order = input.ok ? parseOrder(input.value) : input
+  const plan = order.ok ? planOrder(order.value) : order
+  const seconds = secondsOf(typed.seconds)
+  const kind = fileKind(typed.to)
+  if (!plan.ok || !seconds.ok || !kind.ok) {
+    return tellProblems([plan, seconds, kind].flatMap((each) => (each.ok ? [] : each.problems)))
+  }
+  const stocked = await planStock(plan.value, { until: begun + seconds.value * 1000, now })
+  if (!stocked.ok) return tellProblems(stocked.problems)
+  if (kind.value !== undefined) {
+    const content = await contentOf(stocked.value, kind.value)
+    const written = await writeDrawing(String(typed.to), content, typed.replace === true)
+    if (!written.ok) return tellProblems(written.problems)
+  }
+  if (typed.json === true) process.stdout.write(stockJson(stocked.value))
+  else if (typed.quiet !== true) say(cuttingList(stocked.value))
+  return EXIT.done
+}
+
+/** As long as a maker waits without wondering. */
+const SECONDS = 8
+
+const secondsOf = (given: unknown): Outcome<number> => {
+  if (given === undefined) return done(SECONDS)
+  const seconds = typeof given === 'string' && /^\d{1,4}$/.test(given) ? Number(given) : Number.NaN
+  return seconds >= 1 && seconds <= 3600
+    ? done(seconds)
+    : refused([
+        {
+          place: '--seconds',
+          given: showGiven(given),
+          advice: `Allowed: whole seconds from 1 to 3600. Left out: ${SECONDS}.`,
+        },
+      ])
+}
+
+type FileKind = '.svg' | '.pdf'
+
+const fileKind = (given: unknown): Outcome<FileKind | undefined> => {
+  if (given === undefined) return done(undefined)
+  const ending = extname(String(given)).toLowerCase()
+  return ending === '.svg' || ending === '.pdf'
+    ? done(ending)
+    : refused([
+        { place: '--to', given: showGiven(given), advice: 'Allowed: a file that ends in .svg or .pdf.' },
+      ])
+}
+
+const contentOf = async (stocked: StockPlan, kind: FileKind): Promise<FileContent> => {
+  const { cuttingPages, cuttingSheet } = await import('../compose/cutting-sheet.js')
+  if (kind === '.svg') return (await import('../write/svg.js')).writeSvg(cuttingSheet(stocked))
+  const { cuttingBook } = await import('../paper/card-book.js')
+  const { pdfChunks } = await import('../write/pdf.js')
+  const book = cuttingBook(cuttingPages(stocked), stocked.plan.order)
+  return () => pdfChunks(book)
+}

@@ -1,0 +1,109 @@
+import { SAME_POINT } from '../units/tolerance.js'
+import { boardFiller, type Left, type Taste } from './board-filler.js'
+import { blanksOf, type CutSupply, type CuttingProblem, costOf } from './cutting-problem.js'
+import { byFalling } from './first-fit.js'
+import { type BoardPrices, type Deadline, lossOf } from './price-boards.js'
+import { type Random, randomNumbers } from './random-numbers.js'
+
+/** Boards given up at a time. */
+const [FEWEST, MOST] = [2, 6]
+/** How much dearer than the best a cutting may be to go on from, in parts of the cost. */
+const STRAY = 0.015
+/** How far the blanks' worth and the boards' cost are varied. */
+const VARIED = 0.02
+/** A blank that costs nothing more must be laid all the same: its worth over its length. */
+const LEAST_WORTH = 1e-6
+
+/**
+ * Gives up some boards of a cutting, fills boards with their blanks anew in an order left to chance, and keeps what is
+ * cheaper, as long as there is time. (Ruin and recreate: Schrimpf and others, Journal of Computational Physics 159, 2000,
+ * 139-171.) Chance is the same in every run.
+ *
+ * @param enough is the cutting good enough?
+ * @param patience rounds without a gain after which it stops
+ */
+export const improved = (
+  problem: CuttingProblem,
+  prices: BoardPrices,
+  known: readonly CutSupply[],
+  enough: (cuts: readonly CutSupply[]) => boolean,
+  deadline: Deadline,
+  patience: number,
+): readonly CutSupply[] => {
+  const random = randomNumbers(1)
+  const fill = boardFiller(problem, prices.cuts)
+  let best = single(known)
+  let at = best
+  let idle = 0
+  while (idle < patience && deadline.now() < deadline.until && !enough(best)) {
+    idle += 1
+    const count = FEWEST + Math.floor(random() * (MOST - FEWEST + 1))
+    const { given, kept } = parted(at, prices, problem, random, count)
+    const anew = single(fill(leftBy(kept, problem), chanceTaste(problem, prices.values, random)))
+    const cost = costOf(at, problem) + costOf(anew, problem) - costOf(given, problem)
+    const bestCost = costOf(best, problem)
+    if (cost > bestCost * (1 + STRAY)) continue
+    at = [...kept, ...anew]
+    if (cost < bestCost - SAME_POINT) {
+      best = at
+      idle = 0
+    }
+  }
+  return best
+}
+
+/** Each board by itself. */
+const single = (cuts: readonly CutSupply[]): CutSupply[] =>
+  cuts.flatMap((cut) => Array.from({ length: cut.times }, (): CutSupply => ({ ...cut, times: 1 })))
+
+const leftBy = (kept: readonly CutSupply[], problem: CuttingProblem): Left => {
+  const held = blanksOf(kept, problem)
+  const limits = problem.supplies.map(({ limit }) => limit)
+  for (const { supply } of kept) limits[supply] = (limits[supply] ?? 0) - 1
+  return {
+    counts: problem.demands.map(({ count }, blank) => Math.max(0, count - (held[blank] ?? 0))),
+    limits,
+  }
+}
+
+/** The order that is left when some boards are cut, and the boards that are left for it. */
+export const problemLeft = (kept: readonly CutSupply[], problem: CuttingProblem): CuttingProblem => {
+  const { counts, limits } = leftBy(kept, problem)
+  return {
+    demands: problem.demands.map(({ length }, blank) => ({ length, count: counts[blank] ?? 0 })),
+    supplies: problem.supplies.map((supply, index) => ({ ...supply, limit: limits[index] ?? 0 })),
+  }
+}
+
+/** Boards that lose much at the prices are given up more often. */
+const parted = (
+  cuts: readonly CutSupply[],
+  { values }: BoardPrices,
+  { supplies }: CuttingProblem,
+  random: Random,
+  count: number,
+): { given: CutSupply[]; kept: CutSupply[] } => {
+  const losses = cuts.map((cut) => Math.max(0, lossOf(cut, values, supplies)))
+  const mean = losses.reduce((sum, loss) => sum + loss, 0) / cuts.length
+  const drawn = byFalling(losses.map((loss) => random() * (loss + mean + SAME_POINT))).slice(0, count)
+  const chosen = new Set(drawn)
+  return {
+    given: cuts.filter((_, index) => chosen.has(index)),
+    kept: cuts.filter((_, index) => !chosen.has(index)),
+  }
+}
+
+/** Worth, cost and order left to chance within bounds. */
+const chanceTaste = (
+  { demands, supplies }: CuttingProblem,
+  values: readonly number[],
+  random: Random,
+): Taste => {
+  const varied = (value: number): number => value * (1 + VARIED * (2 * random() - 1))
+  const dearness = supplies.map(() => varied(1))
+  return {
+    order: byFalling(demands.map(({ length }) => length * (0.5 + random()))),
+    worth: demands.map(({ length }, blank) => varied((values[blank] ?? 0) + LEAST_WORTH * length)),
+    dearness: (supply) => dearness[supply] ?? 1,
+  }
+}

@@ -1,0 +1,13 @@
+/** The next number of a row, from 0 up to 1. */
+export type Random = () => number
+
+/** The same row of numbers for the same seed (mulberry32, public domain). */
+export const randomNumbers = (seed: number): Random => {
+  let state = seed
+  return () => {
+    state = (state + 0x6d2b79f5) | 0
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32
+  }
+}

@@ -1,0 +1,69 @@
+import { done, type Outcome, refused } from '../order/problem.js'
+import type { Plan } from '../plan/plan.js'
+import type { BlankKind } from './blank-kinds.js'
+import { type Cutting, cheapestCutting, quickCutting } from './cheapest.js'
+import { type CutBoard, cutBoard } from './cut-board.js'
+import { loadSolver } from './highs.js'
+import type { Deadline } from './price-boards.js'
+import { type StarCost, starCosts } from './quotation.js'
+import { missingProblems, type StockProblem, stockProblem } from './stock-problem.js'
+
+/** Which boards to take and how to cut them, for all stars of an order. */
+export interface StockPlan {
+  readonly plan: Plan
+  readonly kinds: readonly BlankKind[]
+  readonly boards: readonly CutBoard[]
+  /** Is it money, or wood in m² because no board has a price? */
+  readonly priced: boolean
+  readonly cost: number
+  /** No choice of boards costs less; the same as the cost when that is proved. */
+  readonly bound: number
+  readonly proved: boolean
+  readonly stars: readonly StarCost[]
+  /** Wood of the stars over the wood of the boards, 0 to 1. */
+  readonly yield: number
+}
+
+/** What first-fit decreasing finds at once; it is proved to be cheapest more often than not. */
+export const quickStock = (plan: Plan): Outcome<StockPlan> => {
+  const problem = stockProblem(plan)
+  return problem.ok ? finished(problem.value, quickCutting(problem.value.problem)) : problem
+}
+
+/**
+ * The cheapest boards for an order: proved, or the best found in the time with the bound.
+ *
+ * @param deadline when to stop, in milliseconds of a clock of the caller's
+ */
+export const planStock = async (plan: Plan, deadline: Deadline): Promise<Outcome<StockPlan>> => {
+  const problem = stockProblem(plan)
+  if (!problem.ok) return problem
+  return finished(problem.value, await cheapestCutting(problem.value.problem, loadSolver, deadline))
+}
+
+const finished = (stock: StockProblem, cutting: Cutting): Outcome<StockPlan> => {
+  const { plan, kinds, priced, complete } = stock
+  const missing = kinds.map((_, blank) =>
+    cutting.cuts
+      .filter(({ supply }) => supply >= stock.boards.length)
+      .reduce((sum, { fillings, times }) => sum + times * (fillings[0]?.[blank] ?? 0), 0),
+  )
+  if (missing.some((count) => count > 0)) return refused(missingProblems(missing, stock))
+  const boards = cutting.cuts.flatMap((cut): CutBoard[] => {
+    const roomy = stock.boards[cut.supply]
+    return roomy ? [cutBoard(cut, cut.supply + 1, roomy, kinds, plan.order.shop.ripKerf)] : []
+  })
+  const wood = boards.reduce((sum, { board, times }) => sum + times * board.width * board.length, 0)
+  const stars = plan.stars.reduce((sum, { kite, arms }) => sum + kite.area * arms, 0)
+  return done({
+    plan,
+    kinds,
+    boards,
+    priced,
+    cost: cutting.cost,
+    bound: complete ? cutting.bound : 0,
+    proved: cutting.proved && complete,
+    stars: starCosts(plan.stars, kinds, boards, plan.order.shop.panels, priced),
+    yield: stars / wood,
+  })
+}
