@@ -63,6 +63,12 @@ describe('the README is true', () => {
     expect(starwright(words)).toMatchObject({ code: 0, err: '' })
   })
 
+  it('its dry fit says what it shows', () => {
+    const star = '--points 5 --tip-angle 45 --board-width 88.9mm'.split(' ')
+    const { out } = starwright(['dryfit', ...star, '--gap', '2.8mm', '--opens-at', 'centre'])
+    expect(out).toContain(blockAfter('<!-- output: dryfit -->'))
+  })
+
   it('its library example prints what it says', () => {
     expect(README).toContain('console.log(showAngle(plan.value.stars[0].jointCut.reading)) // 31.5°')
     const order = parseOrder({ text: 'stars: [{ points: 5, tip-angle: 45, board-width: 70 }]' })

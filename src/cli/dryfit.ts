@@ -1,6 +1,5 @@
 import { extname } from 'node:path'
 import { dryFitCard } from '../compose/dry-fit-card.js'
-import { dryFitJson } from '../compose/dry-fit-json.js'
 import { type DryFit, dryFit } from '../fit/dry-fit.js'
 import { readMeasurements, type WrittenMeasurements } from '../fit/read-measurements.js'
 import { readTerms } from '../fit/read-terms.js'
@@ -10,7 +9,6 @@ import { type OrderInput, parseOrder } from '../order/parse.js'
 import { done, type Outcome, problemsOf, refused, showGiven } from '../order/problem.js'
 import { withBias } from '../order/save-bias.js'
 import { planOrder, type StarPlan } from '../plan/plan.js'
-import { changeOrder, writeDrawing } from './files.js'
 import type { Typed } from './order-flags.js'
 import { orderInput } from './order-input.js'
 import { STANDARD_INPUT } from './standard-input.js'
@@ -36,16 +34,18 @@ export const dryfit = async (typed: Typed): Promise<number> => {
   const drawn = fit.ok ? await drawingOf(typed, fit.value, order.value) : done(undefined)
   if (!fit.ok || !saved.ok || !drawn.ok) return tellProblems([fit, saved, drawn].flatMap(problemsOf))
 
-  const written =
-    drawn.value === undefined
-      ? done(undefined)
-      : await writeDrawing(String(typed.to), drawn.value, typed.replace === true)
-  if (!written.ok) return tellProblems(written.problems)
+  if (drawn.value !== undefined) {
+    const { writeDrawing } = await import('./files.js')
+    const written = await writeDrawing(String(typed.to), drawn.value, typed.replace === true)
+    if (!written.ok) return tellProblems(written.problems)
+  }
   if (saved.value !== undefined) {
+    const { changeOrder } = await import('./files.js')
     const changed = await changeOrder(String(typed.ORDER), input.value.text ?? '', saved.value)
     if (!changed.ok) return tellProblems(changed.problems)
   }
-  if (typed.json === true) process.stdout.write(dryFitJson(fit.value))
+  if (typed.json === true)
+    process.stdout.write((await import('../compose/dry-fit-json.js')).dryFitJson(fit.value))
   else {
     say(dryFitCard(fit.value, order.value))
     if (drawn.value !== undefined) say(`Drawn: ${typed.to}\n`)

@@ -56,9 +56,7 @@ export const dryFitDrawing = (fit: DryFit, order: Order): Drawing => {
   const figure: Shape[] = [
     ...outlines.map((outline) => path('PATTERN', outline)),
     ...(fit.verdict === 'turn' && fit.recut ? arms.flatMap((arm) => slices(fit, arm, factor)) : []),
-    ...arms.map(({ apex, tip }, index) =>
-      centredLabel(String(index + 1), between(apex, tip, 0.62), { layer: 'PATTERN', height: 5 }),
-    ),
+    ...arms.map((arm, index) => armNumber(fit, arm, index)),
     ...arms.slice(-1).flatMap((last) => gapMark(fit, order, last, max.y)),
   ]
   return notedDrawing({
@@ -70,6 +68,16 @@ export const dryFitDrawing = (fit: DryFit, order: Order): Drawing => {
     notes: { title: `${fit.plan.order.name}: dry fit`, lines: noteLines(fit, order, factor) },
     pieces: outlines,
   })
+}
+
+/** In the middle of the circle that touches all four edges, the slices' room left free. */
+const armNumber = ({ arm }: DryFit, { apex, tip }: DrawnArm, index: number): Shape => {
+  const halfTip = toRadians(arm.tipAngle) / 2
+  const area = arm.radius * arm.tipEdge * Math.sin(halfTip)
+  const inscribed = area / (arm.tipEdge + arm.jointEdge)
+  const fromTip = inscribed / Math.sin(halfTip) / arm.radius
+  const height = Math.min(5, (0.65 * inscribed * RADIUS) / arm.radius)
+  return centredLabel(String(index + 1), between(tip, apex, fromTip), { layer: 'PATTERN', height })
 }
 
 const factorOf = ({ closure, arm, recut }: DryFit): number => {

@@ -118,13 +118,15 @@ export const recutSteps = (fit: DryFit, order: Order): string[] =>
 
 const turnStep = ({ setting, terms, plan }: DryFit, order: Order): string => {
   const cut = blankIsArm(plan.star) ? 'first cut' : 'joint cuts'
-  const way = setting.reading + (setting.wedge?.angle ?? 0) > terms.reading ? 'steeper' : 'shallower'
+  const planned = blankIsArm(plan.star) ? plan.firstCut : plan.jointCut
+  const from = terms.reading + (planned.wedge?.angle ?? 0)
+  const way = setting.reading + (setting.wedge?.angle ?? 0) > from ? 'steeper' : 'shallower'
   const open = setting.closureAtMark
   const left =
     Math.abs(open) < SAME_ANGLE
       ? 'leaves nothing open'
       : `leaves ${closureText(open, closureGap(plan.star.jointEdge, open), order)}: set it between the marks`
-  return `Saw, ${cut}: turn the reading from ${showAngle(terms.reading)} to ${settingText(setting)}, ${way}. Nearest mark ${showAngle(setting.mark)}, which ${left}.`
+  return `Saw, ${cut}: turn the reading from ${settingText({ ...planned, reading: terms.reading })} to ${settingText(setting)}, ${way}. Nearest mark ${showAngle(setting.mark)}, which ${left}.`
 }
 
 const mendSteps = (fit: DryFit, order: Order): string[] => {
