@@ -9,11 +9,8 @@ import { fixed, showAngle, showLength, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { SAW_CAUTION } from './cautions.js'
 import { cutSteps, leftOpenText, settingText } from './cut-steps.js'
+import { row, TEXT_WIDTH } from './text-rows.js'
 import { wrapColumns } from './wrap-columns.js'
-
-/** Columns of the card: what a terminal and a printed page both carry. */
-const WIDTH = 84
-const HEADING = 11
 
 /** The cut plan as a card to read at the bench: plain text, one block a star. */
 export const cutPlan = ({ order, stars }: Plan): string =>
@@ -28,7 +25,7 @@ export const cutPlan = ({ order, stars }: Plan): string =>
     ...stars.flatMap((plan) => [...starCard(plan, order), '']),
     ...listing('Changed by flags', order.overridden),
     ...listing('Taken for granted, as the order does not say', assumptions(order, stars)),
-    ...wrapColumns(`Safety: ${SAW_CAUTION}`, WIDTH, 0),
+    ...wrapColumns(`Safety: ${SAW_CAUTION}`, TEXT_WIDTH, 0),
     '',
   ].join('\n')
 
@@ -43,7 +40,7 @@ const assumptions = ({ assumed, shop }: Order, stars: readonly StarPlan[]): stri
 const listing = (heading: string, lines: readonly string[]): string[] =>
   lines.length === 0
     ? []
-    : [`${heading}:`, ...lines.flatMap((text) => wrapColumns(`- ${text}`, WIDTH, 2)), '']
+    : [`${heading}:`, ...lines.flatMap((text) => wrapColumns(`- ${text}`, TEXT_WIDTH, 2)), '']
 
 const starCard = (plan: StarPlan, order: Order): string[] => {
   const { star } = plan
@@ -67,10 +64,7 @@ const starCard = (plan: StarPlan, order: Order): string[] => {
 
 /** What must be known before the first cut stands before it; the rest at the end. */
 const warningLines = ({ warnings }: StarPlan, wanted: (code: WarningCode) => boolean): string[] =>
-  warnings.filter(({ code }) => wanted(code)).flatMap(({ text }) => wrapColumns(`  ! ${text}`, WIDTH, 4))
-
-const row = (heading: string, text: string): string[] =>
-  wrapColumns(`  ${heading.padEnd(HEADING)}${text}`, WIDTH, HEADING + 2)
+  warnings.filter(({ code }) => wanted(code)).flatMap(({ text }) => wrapColumns(`  ! ${text}`, TEXT_WIDTH, 4))
 
 const sizeRows = ({ star, kite, order: { chamfer } }: StarPlan, { lengths }: Order): string[] => {
   const show = (length: Mm) => showLength(length, lengths)
