@@ -15,6 +15,7 @@ export const ROOMS = [
   'geometry',
   'order',
   'plan',
+  'fit',
   'drawing',
   'furniture',
   'compose',
