@@ -9,6 +9,12 @@ export const DEFAULTS = {
   kerf: inches(3 / 32),
   /** Half-degree lines are the finest that most printed saw scales carry. */
   readsTo: degrees(0.5),
+  /** A sound saw that is not moved between cuts: a hair's play at the pivot, a board that is not quite straight. */
+  repeatsTo: degrees(0.05),
+  /** A fixed wooden stop that is brushed clean: a little dust, a little push. */
+  stopRepeatsTo: mm(0.1),
+  /** What filler and clamps still hide. */
+  acceptedGap: mm(0.5),
   /** A home printer leaves 4 to 6 mm of each side white. */
   margin: mm(10),
   /** Wide enough for tape and for a register mark that shows on both pages. */

@@ -13,6 +13,8 @@ export interface Order {
   readonly date?: string
   readonly creator?: string
   readonly shop: Shop
+  /** Room for a star on the wall it is meant for; a side that is absent is no limit. */
+  readonly wall: { readonly across?: Mm; readonly height?: Mm }
   readonly stars: readonly StarOrder[]
   /** What the order left open and the plan rests on, in words. */
   readonly assumed: readonly string[]
@@ -22,6 +24,9 @@ export interface Order {
 
 export interface Shop {
   readonly saw: Saw
+  readonly stop: Stop
+  /** The widest gap at the last joint that still passes. */
+  readonly acceptedGap: Mm
   readonly boards: readonly Board[]
   readonly panels: readonly Panel[]
   readonly cutter: Cutter
@@ -39,6 +44,14 @@ export interface Saw {
   readonly detents: readonly Degrees[]
   /** The longest cut across a board; unknown when absent. */
   readonly crosscut?: Mm
+  /** How far one cut comes out from the next at the same setting: one standard deviation. */
+  readonly repeatsTo: Degrees
+}
+
+/** The stop block that the arms are pushed against. */
+export interface Stop {
+  /** How far one piece comes to lie from the next: one standard deviation. */
+  readonly repeatsTo: Mm
 }
 
 export interface Board {

@@ -26,6 +26,7 @@ export const toOrder = (
     ...optional('date', written.date),
     ...optional('creator', written.creator),
     shop: toShop(written.shop, units.written),
+    wall: { ...optional('across', written.wall?.across), ...optional('height', written.wall?.height) },
     stars: written.stars.map((star, index) => toStar(star, index, written.stars.length, where)),
     assumed: assumptions(written, (length) => showLength(length, lengths)),
     overridden,
@@ -51,7 +52,10 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
       readsTo: saw?.['reads-to'] ?? DEFAULTS.readsTo,
       detents: saw?.detents ?? [],
       ...optional('crosscut', saw?.crosscut),
+      repeatsTo: saw?.['repeats-to'] ?? DEFAULTS.repeatsTo,
     },
+    stop: { repeatsTo: shop?.stop?.['repeats-to'] ?? DEFAULTS.stopRepeatsTo },
+    acceptedGap: shop?.['accepted-gap'] ?? DEFAULTS.acceptedGap,
     boards: (shop?.boards ?? []).map(toBoard),
     panels: (shop?.panels ?? []).map(toPanel),
     cutter: {

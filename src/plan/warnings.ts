@@ -47,8 +47,6 @@ const LARGEST_USUAL = mm(3000)
 const HAND_WIDTH = mm(80)
 /** Slimmer tips break when dropped or clamped. Common practice, no published source. */
 const FRAGILE_TIP = degrees(30)
-/** A gap that filler and clamps do not hide. Common practice, no published source. */
-const VISIBLE_GAP = mm(0.5)
 
 export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warning[] => {
   const show: Show = (length) => showLength(length, lengths)
@@ -60,7 +58,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
     ...shortArm(plan, show),
     ...unusualSize(plan, lengths, show),
     ...fragileTip(plan),
-    ...marks(plan, show),
+    ...marks(plan, shop, show),
     ...backing(plan, shop, show),
   ]
 }
@@ -208,10 +206,10 @@ const fragileTip = ({ star }: Draft): Warning[] =>
       ]
     : []
 
-const marks = ({ firstCut, jointCut, star }: Draft, show: Show): Warning[] => {
+const marks = ({ firstCut, jointCut, star }: Draft, shop: Shop, show: Show): Warning[] => {
   const closure = degrees(firstCut.closureAtMark + jointCut.closureAtMark)
   const gap = closureGap(star.jointEdge, closure)
-  return gap > VISIBLE_GAP
+  return gap > shop.acceptedGap
     ? [
         {
           code: 'marks-leave-gap',

@@ -20,6 +20,10 @@ shop:
     reads-to: 0.25
     detents: [0, 15, "22,5", 45 deg]
     crosscut: 30 cm
+    repeats-to: 0.08°
+  stop:
+    repeats-to: 0.2 mm
+  accepted-gap: 0.4
   boards:
     - width: 70
       thickness: 19
@@ -45,6 +49,9 @@ shop:
     margin: 8
     overlap: 12
   end-allowance: 20
+wall:
+  across: 90 cm
+  height: 600
 stars:
   - name: Jetty
     quantity: 6
@@ -67,12 +74,15 @@ title: Winter fair by the lake
 units: mm
 nearest: 1/16
 shop:
-  saw: { limit: 50, kerf: 2.4 mm, reads-to: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 }
+  saw: { limit: 50, kerf: 2.4 mm, reads-to: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300, repeats-to: 0.08 }
+  stop: { repeats-to: 0.2 }
+  accepted-gap: 0.4
   boards: [{ width: 7 cm, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] }]
   panels: [{ length: 1.5 m, width: 750, thickness: 4, price: 24, edge: 15 }]
   cutter: { kind: laser, kerf: 0.2, bit: 3.175, dxf: r2000 }
   paper: { size: A3, margin: 8, overlap: 12 }
   end-allowance: 2 cm
+wall: { across: 900, height: 600 mm }
 stars:
   - { name: Jetty, quantity: "6", points: "5", tip-angle: 45°, board-width: 70 mm, chamfer: 3, thickness: 19,
       backing: { shape: polygon, inset: 12.7, thickness: 4 } }
@@ -84,7 +94,16 @@ const JETTY_JSON = {
   units: 'mm',
   nearest: '1/16',
   shop: {
-    saw: { limit: 50, kerf: 2.4, 'reads-to': 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
+    saw: {
+      limit: 50,
+      kerf: 2.4,
+      'reads-to': 0.25,
+      detents: [0, 15, 22.5, 45],
+      crosscut: 300,
+      'repeats-to': 0.08,
+    },
+    stop: { 'repeats-to': 0.2 },
+    'accepted-gap': 0.4,
     boards: [
       { width: 70, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] },
     ],
@@ -93,6 +112,7 @@ const JETTY_JSON = {
     paper: { size: 'A3', margin: 8, overlap: 12 },
     'end-allowance': 20,
   },
+  wall: { across: 900, height: 600 },
   stars: [
     {
       name: 'Jetty',
@@ -112,7 +132,9 @@ const JETTY_ORDER = {
   title: 'Winter fair by the lake',
   lengths: { units: 'mm', nearest: 16 },
   shop: {
-    saw: { limit: 50, kerf: 2.4, readsTo: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
+    saw: { limit: 50, kerf: 2.4, readsTo: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300, repeatsTo: 0.08 },
+    stop: { repeatsTo: 0.2 },
+    acceptedGap: 0.4,
     boards: [
       { width: 70, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] },
     ],
@@ -121,6 +143,7 @@ const JETTY_ORDER = {
     paper: { sheet: { size: 'A3' }, margin: 8, overlap: 12 },
     endAllowance: 20,
   },
+  wall: { across: 900, height: 600 },
   stars: [
     {
       name: 'Jetty',
@@ -178,13 +201,16 @@ describe('what an order leaves open', () => {
       title: 'Star',
       lengths: { units: 'mm', nearest: 32 },
       shop: {
-        saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
+        saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05 },
+        stop: { repeatsTo: 0.1 },
+        acceptedGap: 0.5,
         boards: [],
         panels: [],
         cutter: { kind: 'hand', dxf: 'r12' },
         paper: { sheet: { size: 'A4' }, margin: 10, overlap: 10 },
         endAllowance: 0,
       },
+      wall: {},
       stars: [{ ...MINIMAL_STAR, size: { by: 'board-width', length: 70 } }],
       assumed: [
         'the saw stops at 45° (saw-limit)',
@@ -204,13 +230,16 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
       title: 'Star',
       lengths: { units: 'in', nearest: 32 },
       shop: {
-        saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
+        saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05 },
+        stop: { repeatsTo: 0.1 },
+        acceptedGap: 0.5,
         boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [] }],
         panels: [{ length: 48 * 25.4, width: 24 * 25.4, edge: 10 }],
         cutter: { kind: 'hand', dxf: 'r12' },
         paper: { sheet: { size: 'Letter' }, margin: 10, overlap: 10 },
         endAllowance: 0,
       },
+      wall: {},
       stars: [
         {
           ...MINIMAL_STAR,
