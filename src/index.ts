@@ -6,12 +6,23 @@
 export { cutPlan } from './compose/cut-plan.js'
 export { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 export { DRAWINGS, drawingFileName } from './compose/drawings.js'
+export { gapHistogram } from './compose/gap-histogram.js'
 export { overview, type ShownDrawing } from './compose/overview.js'
 export { planJson } from './compose/plan-json.js'
+export { riskJson } from './compose/risk-json.js'
+export { riskReport } from './compose/risk-report.js'
 export { shopCard } from './compose/shop-card.js'
 export type { Artwork } from './drawing/artwork.js'
 export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from './drawing/layers.js'
 export type { Drawing, Label, Notes, Path, Shape } from './drawing/model.js'
+export { type BatchRisk, batchRisk, type Needed, type RiskAsked } from './fit/batch-risk.js'
+export {
+  acceptedClosure,
+  type ClosureLaw,
+  closureLaw,
+  SAW_SETS,
+  type SawSet,
+} from './fit/closure-law.js'
 export { FURNITURE, type FurnitureName, type FurnitureTexts } from './furniture/furniture-names.js'
 export { defaultFurniture, type Furniture, furnitureWith } from './furniture/furniture-set.js'
 export { type InsetShape, insetLimit, insetOutline } from './geometry/inset.js'

@@ -96,4 +96,35 @@ export const COMMANDS: readonly Command[] = [
     ],
     handle: async (typed) => (await import('./print-check.js')).printCheck(typed),
   },
+  {
+    words: 'risk [ORDER]',
+    says: 'Print the chance that stars close: one, the whole batch, and what decides it',
+    positionals: {},
+    options: {
+      set: {
+        type: 'string',
+        requiresArg: true,
+        choices: ['told', 'marks', 'bare'],
+        describe:
+          'How the saw is set: told, as the plan tells; marks, on the nearest marks; bare, with a learned bias left in',
+      },
+      seed: { type: 'string', requiresArg: true, describe: 'Another number cuts other simulated stars' },
+      simulated: { type: 'string', requiresArg: true, describe: 'How many stars are simulated; 200000' },
+      json: { type: 'boolean', describe: 'For programs: mm, degrees and chances, unrounded' },
+      to: {
+        type: 'string',
+        requiresArg: true,
+        describe: "A file for the histogram of one star's gaps: .svg, .pdf or .dxf",
+      },
+      replace: REPLACE,
+      furniture: OWN_FURNITURE,
+      quiet: QUIET,
+    },
+    examples: [
+      ['$0 risk winter-fair.yaml', 'the chances of each star of an order'],
+      ['$0 risk winter-fair.yaml --set marks', 'with the saw on its nearest marks'],
+      ['$0 risk winter-fair.yaml --star Chapel --to gaps.svg', 'and the histogram as a drawing'],
+    ],
+    handle: async (typed) => (await import('./risk.js')).risk(typed),
+  },
 ]

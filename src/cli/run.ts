@@ -85,7 +85,7 @@ const commandLine = (words: readonly string[], after: After): Argv => {
         : '',
     )
     .completion('completion', 'Print a script that completes commands and flags in your shell')
-    .demandCommand(1, 'Say what to do: make, plan, draw or print-check.')
+    .demandCommand(1, `Say what to do: ${COMMANDS.map(({ words }) => words.split(' ')[0]).join(', ')}.`)
     .strict()
     .recommendCommands()
     .alias({ help: 'h' })

@@ -11,6 +11,8 @@ export const DEFAULTS = {
   readsTo: degrees(0.5),
   /** A sound saw that is not moved between cuts: a hair's play at the pivot, a board that is not quite straight. */
   repeatsTo: degrees(0.05),
+  /** A scale that was never checked against a dry fit: a pointer's width, either way. */
+  trueTo: degrees(0.2),
   /** A fixed wooden stop that is brushed clean: a little dust, a little push. */
   stopRepeatsTo: mm(0.1),
   /** What filler and clamps still hide. */

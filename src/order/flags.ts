@@ -55,6 +55,7 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   orderFlag('detents', ['shop', 'saw', 'detents'], 'list'),
   orderFlag('crosscut', ['shop', 'saw', 'crosscut']),
   orderFlag('repeats-to', ['shop', 'saw', 'repeats-to']),
+  orderFlag('true-to', ['shop', 'saw', 'true-to']),
   orderFlag('stop-repeats-to', ['shop', 'stop', 'repeats-to']),
   orderFlag('accepted-gap', ['shop', 'accepted-gap']),
   orderFlag('wall-across', ['wall', 'across']),

@@ -46,6 +46,8 @@ export interface Saw {
   readonly crosscut?: Mm
   /** How far one cut comes out from the next at the same setting: one standard deviation. */
   readonly repeatsTo: Degrees
+  /** How far all cuts may be from what the scale reads while no bias was learned; two standard deviations. */
+  readonly trueTo: Degrees
 }
 
 /** The stop block that the arms are pushed against. */

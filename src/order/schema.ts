@@ -78,6 +78,15 @@ export const orderSchema = (units: Units) => {
         wayOut: 'Cut five offcuts at one setting and measure them: half of the whole range will do.',
       }),
     ),
+    'true-to': v.optional(
+      angleField({
+        above: 0,
+        inclusive: true,
+        most: 5,
+        says: 'How far all cuts may be from what the scale reads, in 95 of 100 cases',
+        wayOut: 'A scale nobody checked is true to about 0.2; a dry fit tells more.',
+      }),
+    ),
   })
 
   const stop = group({

@@ -53,6 +53,7 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
       detents: saw?.detents ?? [],
       ...optional('crosscut', saw?.crosscut),
       repeatsTo: saw?.['repeats-to'] ?? DEFAULTS.repeatsTo,
+      trueTo: saw?.['true-to'] ?? DEFAULTS.trueTo,
     },
     stop: { repeatsTo: shop?.stop?.['repeats-to'] ?? DEFAULTS.stopRepeatsTo },
     acceptedGap: shop?.['accepted-gap'] ?? DEFAULTS.acceptedGap,

@@ -21,6 +21,7 @@ shop:
     detents: [0, 15, "22,5", 45 deg]
     crosscut: 30 cm
     repeats-to: 0.08°
+    true-to: 0,3
   stop:
     repeats-to: 0.2 mm
   accepted-gap: 0.4
@@ -74,7 +75,7 @@ title: Winter fair by the lake
 units: mm
 nearest: 1/16
 shop:
-  saw: { limit: 50, kerf: 2.4 mm, reads-to: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300, repeats-to: 0.08 }
+  saw: { limit: 50, kerf: 2.4 mm, reads-to: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300, repeats-to: 0.08, true-to: 0.3 }
   stop: { repeats-to: 0.2 }
   accepted-gap: 0.4
   boards: [{ width: 7 cm, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] }]
@@ -101,6 +102,7 @@ const JETTY_JSON = {
       detents: [0, 15, 22.5, 45],
       crosscut: 300,
       'repeats-to': 0.08,
+      'true-to': 0.3,
     },
     stop: { 'repeats-to': 0.2 },
     'accepted-gap': 0.4,
@@ -132,7 +134,15 @@ const JETTY_ORDER = {
   title: 'Winter fair by the lake',
   lengths: { units: 'mm', nearest: 16 },
   shop: {
-    saw: { limit: 50, kerf: 2.4, readsTo: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300, repeatsTo: 0.08 },
+    saw: {
+      limit: 50,
+      kerf: 2.4,
+      readsTo: 0.25,
+      detents: [0, 15, 22.5, 45],
+      crosscut: 300,
+      repeatsTo: 0.08,
+      trueTo: 0.3,
+    },
     stop: { repeatsTo: 0.2 },
     acceptedGap: 0.4,
     boards: [
@@ -201,7 +211,7 @@ describe('what an order leaves open', () => {
       title: 'Star',
       lengths: { units: 'mm', nearest: 32 },
       shop: {
-        saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05 },
+        saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05, trueTo: 0.2 },
         stop: { repeatsTo: 0.1 },
         acceptedGap: 0.5,
         boards: [],
@@ -230,7 +240,7 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
       title: 'Star',
       lengths: { units: 'in', nearest: 32 },
       shop: {
-        saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05 },
+        saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05, trueTo: 0.2 },
         stop: { repeatsTo: 0.1 },
         acceptedGap: 0.5,
         boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [] }],

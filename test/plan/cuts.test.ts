@@ -11,6 +11,7 @@ const saw = (limit: number): Saw => ({
   readsTo: degrees(0.5),
   detents: [],
   repeatsTo: degrees(0.05),
+  trueTo: degrees(0.2),
 })
 
 const POINTS = Array.from({ length: 22 }, (_, index) => index + 3)

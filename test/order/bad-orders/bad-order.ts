@@ -40,7 +40,7 @@ export const UNITS_ALLOWED = 'Allowed: mm or in.'
 export const ORDER_KEYS = 'title, date, creator, units, nearest, shop, wall, stars.'
 export const STAR_KEYS =
   'name, note, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing.'
-export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut, repeats-to.'
+export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut, repeats-to, true-to.'
 export const STARS_ALLOWED =
   'Allowed: a list of one star or more, such as stars: [{ points: 5, tip-angle: 45, board-width: 70 mm }].'
 export const NOT_YAML = 'given text that is not YAML or JSON.'
