@@ -1,0 +1,83 @@
+import { describe, expect, test } from 'vitest'
+import { orderOf } from './order-of.js'
+
+const MINIMAL_STAR = {
+  name: 'Star',
+  fileName: 'star',
+  quantity: 1,
+  points: 5,
+  shape: { by: 'tip-angle', tipAngle: 45 },
+}
+
+describe('what an order leaves open', () => {
+  test('in millimetres', () => {
+    expect(orderOf({ text: 'stars: [{ points: 5, tip-angle: 45, board-width: 70 }]' })).toEqual({
+      title: 'Star',
+      lengths: { units: 'mm', nearest: 32 },
+      shop: {
+        saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05, trueTo: 0.2 },
+        stop: { repeatsTo: 0.1 },
+        acceptedGap: 0.5,
+        boards: [],
+        panels: [],
+        cutter: { kind: 'hand', dxf: 'r12' },
+        paper: { sheet: { size: 'A4' }, margin: 10, overlap: 10 },
+        endAllowance: 0,
+      },
+      wall: {},
+      stars: [{ ...MINIMAL_STAR, size: { by: 'board-width', length: 70 } }],
+      assumed: [
+        'the saw stops at 45° (saw-limit)',
+        'the blade removes 2.4 mm (kerf)',
+        'the scale can be set to 0.5° (reads-to)',
+      ],
+      overridden: [],
+    })
+  })
+
+  test('in inches', () => {
+    const text = `
+units: in
+shop: { saw: { limit: 50 }, boards: [{ width: 3.5, length: 96 }], panels: [{ length: 48, width: 24 }], paper: {} }
+stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
+    expect(orderOf({ text })).toEqual({
+      title: 'Star',
+      lengths: { units: 'in', nearest: 32 },
+      shop: {
+        saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05, trueTo: 0.2 },
+        stop: { repeatsTo: 0.1 },
+        acceptedGap: 0.5,
+        boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [] }],
+        panels: [{ length: 48 * 25.4, width: 24 * 25.4, edge: 10 }],
+        cutter: { kind: 'hand', dxf: 'r12' },
+        paper: { sheet: { size: 'Letter' }, margin: 10, overlap: 10 },
+        endAllowance: 0,
+      },
+      wall: {},
+      stars: [
+        {
+          ...MINIMAL_STAR,
+          size: { by: 'tip-edge', length: 5 * 25.4 },
+          backing: { shape: 'star', inset: 12 },
+        },
+      ],
+      assumed: [
+        'the blade removes 3/32 in (kerf)',
+        'the scale can be set to 0.5° (reads-to)',
+        'the backing stays 15/32 in inside the star (inset)',
+      ],
+      overridden: [],
+    })
+  })
+
+  test('stars without a name are counted, one alone is just a star', () => {
+    const star = '{ regular: 5/2, across: 300 }'
+    const names = (text: string) => orderOf({ text }).stars.map(({ name, fileName }) => [name, fileName])
+    expect(names(`stars: [${star}]`)).toEqual([['Star', 'star']])
+    expect(names(`stars: [${star}, { name: Mill, regular: 6/2, radius: 150 }, ${star}]`)).toEqual([
+      ['Star 1', 'star-1'],
+      ['Mill', 'mill'],
+      ['Star 3', 'star-3'],
+    ])
+  })
+})
