@@ -3,6 +3,14 @@
  * here is a function of its arguments, in Node and in a browser; nothing touches a disk, a clock or a network.
  */
 
+export { type Choice, type ChoiceAsked, type Choices, choicesFor } from './choose/choices.js'
+export { meant, type PanelUse, panelUse } from './choose/compare.js'
+export { RANKS, type RankName, ranked } from './choose/ranks.js'
+export type { Shape as StarKind } from './choose/shapes.js'
+export { choiceJson, comparisonJson } from './compose/choice-json.js'
+export { choiceList, comparisonTable } from './compose/choice-list.js'
+export { choiceSheets } from './compose/choice-sheet.js'
+export { comparison } from './compose/comparison.js'
 export { cutPlan } from './compose/cut-plan.js'
 export { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 export { DRAWINGS, drawingFileName } from './compose/drawings.js'

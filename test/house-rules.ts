@@ -16,6 +16,7 @@ export const ROOMS = [
   'order',
   'plan',
   'fit',
+  'choose',
   'drawing',
   'furniture',
   'compose',

@@ -127,4 +127,40 @@ export const COMMANDS: readonly Command[] = [
     ],
     handle: async (typed) => (await import('./risk.js')).risk(typed),
   },
+  {
+    words: 'choose [ORDER]',
+    says: 'List the stars that your saw, boards and wall allow, the best first; compare two',
+    positionals: {},
+    options: {
+      rank: {
+        type: 'string',
+        requiresArg: true,
+        choices: ['ease', 'marks', 'size', 'wood'],
+        describe:
+          'The best first by: ease, likeliest to close on marks; marks, smallest gap on them; size; wood, least waste',
+      },
+      most: { type: 'string', requiresArg: true, describe: 'How many to list; 24' },
+      compare: {
+        type: 'string',
+        nargs: 2,
+        describe: 'Two stars, by number in the list or by name: 5/2, 5@45 (points@tip angle), Boathouse',
+      },
+      json: { type: 'boolean', describe: 'For programs: mm and degrees, unrounded; all stars' },
+      to: {
+        type: 'string',
+        requiresArg: true,
+        describe:
+          'A file for the list with pictures, or for the two compared at true size: .svg, .pdf or .dxf',
+      },
+      replace: REPLACE,
+      furniture: OWN_FURNITURE,
+      quiet: QUIET,
+    },
+    examples: [
+      ['$0 choose winter-fair.yaml --points 5', 'stars of five points for this shop'],
+      ['$0 choose --board-width 70mm --wall-across 300mm', 'of all points, for a board and a wall'],
+      ['$0 choose winter-fair.yaml --compare 5/2 Boathouse --to two.pdf', 'two stars over each other'],
+    ],
+    handle: async (typed) => (await import('./choose.js')).choose(typed),
+  },
 ]

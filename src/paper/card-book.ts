@@ -10,9 +10,13 @@ import { mm } from '../units/convert.js'
 import type { Page, PrintedBook } from './page.js'
 import { sheetOfSize } from './sheet.js'
 
-/** Cards to hang by the saw, each on an upright sheet of letter-paper size, whatever the patterns are printed on. */
-export const cardBook = (cards: readonly Drawing[], order: Order): PrintedBook => ({
-  title: `${order.title}: shop cards`,
+/**
+ * Cards to hang by the saw, each on an upright sheet of letter-paper size, whatever the patterns are printed on.
+ *
+ * @param what the file holds, in words
+ */
+export const cardBook = (cards: readonly Drawing[], order: Order, what = 'shop cards'): PrintedBook => ({
+  title: `${order.title}: ${what}`,
   pages: cards.map((card, index) => cardPage(card, `${index + 1} of ${cards.length}`, order)),
   bookmarks: cards.map(({ title }, page) => ({ title, page, children: [] })),
 })

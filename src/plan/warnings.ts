@@ -167,13 +167,20 @@ const nominalWidth = ({ order }: Draft, { units }: LengthStyle, show: Show): War
 }
 
 /** The hand holds the arm's side of the joint cut, at the tip or at the far valley, whichever is further away. */
-const shortArm = ({ star, jointCut }: Draft, show: Show): Warning[] => {
-  const beside = mm(
+const besideBlade = ({ star, jointCut }: Pick<Draft, 'star' | 'jointCut'>): Mm =>
+  mm(
     Math.max(
       star.tipEdge * Math.cos(toRadians(jointCut.miter)),
       star.jointEdge * Math.sin(toRadians(star.centreAngle)),
     ),
   )
+
+/** Is too little of an arm left beside the blade to clamp it? */
+export const tooSmallForSaw = (plan: Pick<Draft, 'star' | 'jointCut'>): boolean => besideBlade(plan) < TINY
+
+const shortArm = (plan: Draft, show: Show): Warning[] => {
+  const { star } = plan
+  const beside = besideBlade(plan)
   // A rhombus arm is done with the first cut, and there the hand holds the board.
   if (blankIsArm(star) && beside >= TINY) return []
   if (beside >= HAND_DISTANCE + HAND_WIDTH) return []
