@@ -3,6 +3,14 @@
  * here is a function of its arguments, in Node and in a browser; nothing touches a disk, a clock or a network.
  */
 
+export { type Choice, type ChoiceAsked, type Choices, choicesFor } from './choose/choices.js'
+export { meant, type PanelUse, panelUse } from './choose/compare.js'
+export { RANKS, type RankName, ranked } from './choose/ranks.js'
+export type { Shape as StarKind } from './choose/shapes.js'
+export { choiceJson, comparisonJson } from './compose/choice-json.js'
+export { choiceList, comparisonTable } from './compose/choice-list.js'
+export { choiceSheets } from './compose/choice-sheet.js'
+export { comparison } from './compose/comparison.js'
 export { cutPlan } from './compose/cut-plan.js'
 export { cuttingList } from './compose/cutting-list.js'
 export { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
@@ -11,8 +19,11 @@ export { DRAWINGS, drawingFileName } from './compose/drawings.js'
 export { dryFitCard } from './compose/dry-fit-card.js'
 export { dryFitDrawing } from './compose/dry-fit-drawing.js'
 export { dryFitJson } from './compose/dry-fit-json.js'
+export { gapHistogram } from './compose/gap-histogram.js'
 export { overview, type ShownDrawing } from './compose/overview.js'
 export { planJson } from './compose/plan-json.js'
+export { riskJson } from './compose/risk-json.js'
+export { riskReport } from './compose/risk-report.js'
 export { seasonCard } from './compose/season-card.js'
 export { seasonJson } from './compose/season-json.js'
 export { shopCard } from './compose/shop-card.js'
@@ -21,6 +32,14 @@ export type { Artwork } from './drawing/artwork.js'
 export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from './drawing/layers.js'
 export type { Drawing, Label, Notes, Path, Shape } from './drawing/model.js'
 export { type ArmErrors, armAsCut, type CutArm, closureOf } from './fit/arm.js'
+export { type BatchRisk, batchRisk, type Needed, type RiskAsked } from './fit/batch-risk.js'
+export {
+  acceptedClosure,
+  type ClosureLaw,
+  closureLaw,
+  SAW_SETS,
+  type SawSet,
+} from './fit/closure-law.js'
 export { type DryFit, type DryFitTerms, dryFit, type NewSetting } from './fit/dry-fit.js'
 export type { Measurable, Measurement, Spread } from './fit/measurement.js'
 export { readMeasurements, type WrittenMeasurements } from './fit/read-measurements.js'

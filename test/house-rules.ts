@@ -18,6 +18,7 @@ export const ROOMS = [
   'season',
   'fit',
   'stock',
+  'choose',
   'drawing',
   'furniture',
   'compose',

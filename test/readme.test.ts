@@ -29,6 +29,15 @@ describe('the README is true', () => {
     expect(out).toContain(shown)
   })
 
+  it.each([
+    ['choose', [EXAMPLE]],
+    ['risk', [EXAMPLE, '--star', 'Boathouse']],
+  ])('shows what %s prints', (command, words) => {
+    const shown = blockAfter(`<!-- output: ${command} -->`)
+    expect(shown.length).toBeGreaterThan(400)
+    expect(starwright([command, ...words]).out.startsWith(shown)).toBe(true)
+  })
+
   it.each(['arm-pattern', 'star-mat'])(
     'its picture of the %s is what the tool draws (npm run pictures)',
     (name) => {

@@ -186,4 +186,71 @@ export const COMMANDS: readonly Command[] = [
     ],
     handle: async (typed) => (await import('./print-check.js')).printCheck(typed),
   },
+  {
+    words: 'risk [ORDER]',
+    says: 'Print the chance that stars close: one, the whole batch, and what decides it',
+    positionals: {},
+    options: {
+      set: {
+        type: 'string',
+        requiresArg: true,
+        choices: ['told', 'marks', 'bare'],
+        describe:
+          'How the saw is set: told, as the plan tells; marks, on the nearest marks; bare, with a learned bias left in',
+      },
+      seed: { type: 'string', requiresArg: true, describe: 'Another number cuts other simulated stars' },
+      simulated: { type: 'string', requiresArg: true, describe: 'How many stars are simulated; 200000' },
+      json: { type: 'boolean', describe: 'For programs: mm, degrees and chances, unrounded' },
+      to: {
+        type: 'string',
+        requiresArg: true,
+        describe: "A file for the histogram of one star's gaps: .svg, .pdf or .dxf",
+      },
+      replace: REPLACE,
+      furniture: OWN_FURNITURE,
+      quiet: QUIET,
+    },
+    examples: [
+      ['$0 risk winter-fair.yaml', 'the chances of each star of an order'],
+      ['$0 risk winter-fair.yaml --set marks', 'with the saw on its nearest marks'],
+      ['$0 risk winter-fair.yaml --star Chapel --to gaps.svg', 'and the histogram as a drawing'],
+    ],
+    handle: async (typed) => (await import('./risk.js')).risk(typed),
+  },
+  {
+    words: 'choose [ORDER]',
+    says: 'List the stars that your saw, boards and wall allow, the best first; compare two',
+    positionals: {},
+    options: {
+      rank: {
+        type: 'string',
+        requiresArg: true,
+        choices: ['ease', 'marks', 'size', 'wood'],
+        describe:
+          'The best first by: ease, likeliest to close on marks; marks, smallest gap on them; size; wood, least waste',
+      },
+      most: { type: 'string', requiresArg: true, describe: 'How many to list; 24' },
+      compare: {
+        type: 'string',
+        nargs: 2,
+        describe: 'Two stars, by number in the list or by name: 5/2, 5@45 (points@tip angle), Boathouse',
+      },
+      json: { type: 'boolean', describe: 'For programs: mm and degrees, unrounded; all stars' },
+      to: {
+        type: 'string',
+        requiresArg: true,
+        describe:
+          'A file for the list with pictures, or for the two compared at true size: .svg, .pdf or .dxf',
+      },
+      replace: REPLACE,
+      furniture: OWN_FURNITURE,
+      quiet: QUIET,
+    },
+    examples: [
+      ['$0 choose winter-fair.yaml --points 5', 'stars of five points for this shop'],
+      ['$0 choose --board-width 70mm --space-across 300mm', 'of all points, for a board and a wall'],
+      ['$0 choose winter-fair.yaml --compare 5/2 Boathouse --to two.pdf', 'two stars over each other'],
+    ],
+    handle: async (typed) => (await import('./choose.js')).choose(typed),
+  },
 ]

@@ -61,7 +61,8 @@ const oneDrawing = (name: DrawingName, order: Order, furniture: Furniture): Outc
       ])
 }
 
-const contentFor = async (
+/** A drawing in the format that the file's ending names. */
+export const contentFor = async (
   file: string,
   drawing: Drawing,
   order: Order,

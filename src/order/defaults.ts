@@ -11,6 +11,14 @@ export const DEFAULTS = {
   readsTo: degrees(0.5),
   /** A bias without it is taken at its word. */
   biasUncertainty: degrees(0),
+  /** A sound saw that is not moved between cuts: a hair's play at the pivot, a board that is not quite straight. */
+  repeatsTo: degrees(0.05),
+  /** A scale that was never checked against a dry fit: a pointer's width, either way. */
+  trueTo: degrees(0.2),
+  /** A fixed wooden stop that is brushed clean: a little dust, a little push. */
+  stopRepeatsTo: mm(0.1),
+  /** What filler and clamps still hide. */
+  acceptedGap: mm(0.5),
   /** A home printer leaves 4 to 6 mm of each side white. */
   margin: mm(10),
   /** Wide enough for tape and for a register mark that shows on both pages. */
@@ -60,6 +68,4 @@ export const DEFAULTS = {
   stopSpread: mm(0.1),
   /** A blade that takes off less at one end runs out of the wood. */
   cleanUp: mm(0.5),
-  /** A gap that filler and clamps still hide. */
-  acceptedGap: mm(0.5),
 } as const

@@ -15,6 +15,8 @@ export interface Order {
   readonly creator?: string
   readonly shop: Shop
   readonly climate: Climate
+  /** Room for a star on the wall it is meant for; a side that is absent is no limit. */
+  readonly space: { readonly across?: Mm; readonly height?: Mm }
   readonly stars: readonly StarOrder[]
   /** What the order left open and the plan rests on, in words. */
   readonly assumed: readonly string[]
@@ -24,6 +26,9 @@ export interface Order {
 
 export interface Shop {
   readonly saw: Saw
+  readonly stop: Stop
+  /** The widest gap at the last joint that still passes. */
+  readonly acceptedGap: Mm
   readonly boards: readonly Board[]
   readonly panels: readonly Panel[]
   readonly cutter: Cutter
@@ -53,6 +58,10 @@ export interface Saw {
   readonly crosscut?: Mm
   /** Learned from dry fits; none when absent. */
   readonly bias?: SawBias
+  /** How far one cut comes out from the next at the same setting: one standard deviation. */
+  readonly repeatsTo: Degrees
+  /** How far all cuts may be from what the scale reads while no bias was learned; two standard deviations. */
+  readonly trueTo: Degrees
 }
 
 /**
@@ -63,6 +72,12 @@ export interface SawBias {
   readonly miter: Degrees
   /** Expanded, coverage factor 2 (GUM, JCGM 100:2008, 6.2.1). */
   readonly uncertainty: Degrees
+}
+
+/** The stop block that the arms are pushed against. */
+export interface Stop {
+  /** How far one piece comes to lie from the next: one standard deviation. */
+  readonly repeatsTo: Mm
 }
 
 export interface Board {

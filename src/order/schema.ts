@@ -84,6 +84,33 @@ export const orderSchema = (units: Units) => {
         ),
       }),
     ),
+    'repeats-to': v.optional(
+      angleField({
+        above: 0,
+        inclusive: true,
+        most: 2,
+        says: 'How far one cut comes out from the next at the same setting, in degrees (one standard deviation)',
+        wayOut: 'Cut five offcuts at one setting and measure them: half of the whole range will do.',
+      }),
+    ),
+    'true-to': v.optional(
+      angleField({
+        above: 0,
+        inclusive: true,
+        most: 5,
+        says: 'How far all cuts may be from what the scale reads, in 95 of 100 cases',
+        wayOut: 'A scale nobody checked is true to about 0.2; a dry fit tells more.',
+      }),
+    ),
+  })
+
+  const stop = group({
+    'repeats-to': optionalLength(
+      0,
+      5,
+      'How far one piece comes to lie from the next against the stop (one standard deviation)',
+      'Cut five pieces against it and measure them: half of the whole range will do.',
+    ),
   })
 
   const stretch = group({
@@ -154,6 +181,8 @@ export const orderSchema = (units: Units) => {
 
   const shop = group({
     saw: v.optional(saw),
+    stop: v.optional(stop),
+    'accepted-gap': optionalLength(0.01, 20, 'Widest gap at the last joint that still passes'),
     boards: listOf(board, 100, 'Boards on the rack or to buy'),
     panels: listOf(panel, 100, 'Sheet goods for backings'),
     cutter: v.optional(cutter),
@@ -250,6 +279,12 @@ export const orderSchema = (units: Units) => {
     ),
     shop: v.optional(shop),
     climate: season.climate,
+    space: v.optional(
+      group({
+        across: size('Room on the wall from side to side'),
+        height: size('Room on the wall from top to bottom'),
+      }),
+    ),
     stars: v.pipe(
       v.array(star, STARS_ADVICE),
       v.minLength(1, STARS_ADVICE),

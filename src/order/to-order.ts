@@ -39,6 +39,7 @@ export const toOrder = (
     ...optional('creator', written.creator),
     shop: toShop(written.shop, units.written),
     climate: toClimate(written, units.shown),
+    space: { ...optional('across', written.space?.across), ...optional('height', written.space?.height) },
     stars: written.stars.map((star, index) => ({
       ...toStar(star, index, written.stars.length, where),
       wall: toWall(star.wall, written.climate?.wall),
@@ -68,7 +69,11 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
       detents: saw?.detents ?? [],
       ...optional('crosscut', saw?.crosscut),
       ...optional('bias', toBias(saw?.bias)),
+      repeatsTo: saw?.['repeats-to'] ?? DEFAULTS.repeatsTo,
+      trueTo: saw?.['true-to'] ?? DEFAULTS.trueTo,
     },
+    stop: { repeatsTo: shop?.stop?.['repeats-to'] ?? DEFAULTS.stopRepeatsTo },
+    acceptedGap: shop?.['accepted-gap'] ?? DEFAULTS.acceptedGap,
     boards: (shop?.boards ?? []).map((board) => toBoard(board, shop?.wood)),
     panels: (shop?.panels ?? []).map(toPanel),
     cutter: {

@@ -10,9 +10,13 @@ import { mm } from '../units/convert.js'
 import type { Page, PrintedBook } from './page.js'
 import { sheetOfSize } from './sheet.js'
 
-/** Cards to hang by the saw, each on an upright sheet of letter-paper size, whatever the patterns are printed on. */
-export const cardBook = (cards: readonly Drawing[], order: Order): PrintedBook =>
-  bookOf(cards, order, 'shop cards', 'card')
+/**
+ * Cards to hang by the saw, each on an upright sheet of letter-paper size, whatever the patterns are printed on.
+ *
+ * @param what the file holds, in words
+ */
+export const cardBook = (cards: readonly Drawing[], order: Order, what = 'shop cards'): PrintedBook =>
+  bookOf(cards, order, what, 'card')
 
 /** The cutting list's pages, to hang beside them. */
 export const cuttingBook = (pages: readonly Drawing[], order: Order): PrintedBook =>

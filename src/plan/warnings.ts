@@ -47,8 +47,6 @@ const LARGEST_USUAL = mm(3000)
 const HAND_WIDTH = mm(80)
 /** Slimmer tips break when dropped or clamped. Common practice, no published source. */
 const FRAGILE_TIP = degrees(30)
-/** A gap that filler and clamps do not hide. Common practice, no published source. */
-export const VISIBLE_GAP = mm(0.5)
 
 export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warning[] => {
   const show: Show = (length) => showLength(length, lengths)
@@ -60,7 +58,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
     ...shortArm(plan, show),
     ...unusualSize(plan, lengths, show),
     ...fragileTip(plan),
-    ...marks(plan, show),
+    ...marks(plan, shop, show),
     ...backing(plan, shop, show),
   ]
 }
@@ -169,13 +167,20 @@ const nominalWidth = ({ order }: Draft, { units }: LengthStyle, show: Show): War
 }
 
 /** The hand holds the arm's side of the joint cut, at the tip or at the far valley, whichever is further away. */
-const shortArm = ({ star, jointCut }: Draft, show: Show): Warning[] => {
-  const beside = mm(
+const besideBlade = ({ star, jointCut }: Pick<Draft, 'star' | 'jointCut'>): Mm =>
+  mm(
     Math.max(
       star.tipEdge * Math.cos(toRadians(jointCut.miter)),
       star.jointEdge * Math.sin(toRadians(star.centreAngle)),
     ),
   )
+
+/** Is too little of an arm left beside the blade to clamp it? */
+export const tooSmallForSaw = (plan: Pick<Draft, 'star' | 'jointCut'>): boolean => besideBlade(plan) < TINY
+
+const shortArm = (plan: Draft, show: Show): Warning[] => {
+  const { star } = plan
+  const beside = besideBlade(plan)
   // A rhombus arm is done with the first cut, and there the hand holds the board.
   if (blankIsArm(star) && beside >= TINY) return []
   if (beside >= HAND_DISTANCE + HAND_WIDTH) return []
@@ -208,10 +213,10 @@ const fragileTip = ({ star }: Draft): Warning[] =>
       ]
     : []
 
-const marks = ({ firstCut, jointCut, star }: Draft, show: Show): Warning[] => {
+const marks = ({ firstCut, jointCut, star }: Draft, shop: Shop, show: Show): Warning[] => {
   const closure = degrees(firstCut.closureAtMark + jointCut.closureAtMark)
   const gap = closureGap(star.jointEdge, closure)
-  return gap > VISIBLE_GAP
+  return gap > shop.acceptedGap
     ? [
         {
           code: 'marks-leave-gap',

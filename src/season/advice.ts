@@ -1,5 +1,4 @@
 import { DEFAULTS } from '../order/defaults.js'
-import { VISIBLE_GAP } from '../plan/warnings.js'
 import { MOISTURE_TABLE_FROM } from '../tables/moisture.js'
 import { COEFFICIENTS_HOLD, SPECIES, type Species } from '../tables/species.js'
 import type { Mm, Percent } from '../units/brand.js'
@@ -40,7 +39,7 @@ type Show = (length: Mm) => string
 /** What stands in the way of believing the figures comes first; then what helps, the nearest at hand first. */
 export const adviceFor = (season: StarSeason, lengths: LengthStyle): Advice[] => {
   const show: Show = (length) => showMovement(length, lengths)
-  const calm = worstGap(season, 'edge') < VISIBLE_GAP
+  const calm = worstGap(season, 'edge') < DEFAULTS.acceptedGap
   return [
     ...outsideLimits(season),
     ...belowTable(season, lengths),
@@ -140,7 +139,7 @@ const againstPlate = ({ plan, winter, summer }: StarSeason): Mm =>
   mm(plan.kite.width * Math.max(Math.abs(winter.change), Math.abs(summer.change)))
 
 /** Does a backing that is glued all over hold back more movement than shows? */
-export const backingFloats = (season: StarSeason): boolean => againstPlate(season) >= VISIBLE_GAP
+export const backingFloats = (season: StarSeason): boolean => againstPlate(season) >= DEFAULTS.acceptedGap
 
 /** Fixing a plate in its middle: common practice, no published source. */
 const backing = (season: StarSeason, show: Show): Advice[] => {

@@ -50,6 +50,9 @@ export const showSetting = (length: Mm, style: LengthStyle): string => {
  */
 export const showMovement = (length: Mm, style: LengthStyle): string =>
   style.units === 'mm' ? showLength(length, style) : `${fixed(toInches(length), 3)} in`
+/** A gap or a slop, finer than a rule shows: `0.14 mm`, `0.006 in`. */
+export const showSmall = (length: Mm, { units }: LengthStyle): string =>
+  units === 'mm' ? `${fixed(length, 2)} mm` : `${fixed(toInches(length), 3)} in`
 
 /** An angle to a hundredth of a degree, without trailing zeros: `31.5°`. Minus is a plain hyphen. */
 export const showAngle = (angle: Degrees): string => `${trimmed(angle, 2)}°`

@@ -2,13 +2,14 @@
  * Ratios, each between two things measured by turns in one run, so that a busy machine slows both. Run: npm run bench
  */
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import makerjs from 'makerjs'
 import PDFDocument from 'pdfkit'
 import { drawingExtents } from '../../src/drawing/bounds.js'
 import type { Drawing, Path } from '../../src/drawing/model.js'
+import { batchRisk } from '../../src/fit/batch-risk.js'
 import { edges, moved } from '../../src/geometry/outline.js'
 import { point } from '../../src/geometry/point.js'
 import { solveStar, starOutline } from '../../src/geometry/star.js'
@@ -17,6 +18,7 @@ import type { Sheet } from '../../src/paper/sheet.js'
 import { degrees, mm, toPoints } from '../../src/units/convert.js'
 import { writePdf } from '../../src/write/pdf.js'
 import { writeSvg } from '../../src/write/svg.js'
+import { planOf } from '../orders.js'
 import { reportStock } from './stock.js'
 
 const BUILT = 'dist/cli/starwright.js'
@@ -189,6 +191,25 @@ report(
   `PDF of the same ${STARS * 24} edges : bare pdfkit`,
   await byTurns(40, () => writePdf(book), barePdf),
   'at most 1.2',
+)
+
+const chosen = planOf(readFileSync(ORDER, 'utf8'))
+const [boathouse] = chosen.stars
+if (!boathouse) throw new Error('the example order has a star')
+const limited = (what: string, milliseconds: number, goal: string): void =>
+  console.log(`${what.padEnd(58)} ${milliseconds.toFixed(0).padStart(8)} ms  (${goal})`)
+const millionStars = () =>
+  batchRisk(boathouse, chosen.order.shop, { set: 'told', seed: 1, simulated: 1_000_000 })
+const medianOf = async (rounds: number, work: () => unknown): Promise<number> => {
+  const times: number[] = []
+  for (let round = 0; round < rounds; round++) times.push(await timed(work))
+  return median(times)
+}
+limited('a million simulated stars of 5 points', await medianOf(5, millionStars), 'at most 2000')
+limited(
+  'choose over all stars to 24 points, whole process',
+  await medianOf(5, () => node(BUILT, 'choose', ORDER)),
+  'at most 1000',
 )
 
 const folder = mkdtempSync(join(tmpdir(), 'starwright-bench-'))

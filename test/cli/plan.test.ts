@@ -119,7 +119,7 @@ describe('the command line', () => {
       'Invalid values:\n  Argument: DRAWING, Given: "bakcing", Choices: "arm-pattern", "star-mat", "backing"',
     ],
     [['make', '--points', '5'], 'Missing required argument: out\nSay where the files go: --out FOLDER'],
-    [[], 'Say what to do: make, plan, season, stock, draw, dryfit or print-check.'],
+    [[], 'Say what to do: make, plan, season, stock, draw, dryfit, print-check, risk or choose.'],
     [['plan', 'a.yaml', 'b.yaml'], 'Unknown argument: b.yaml'],
     [['plan', '--points'], 'Not enough arguments following: points'],
   ])('%j is a usage mistake: exit 2', (words, message) => {

@@ -13,6 +13,11 @@ shop:
     reads-to: 0.25
     detents: [0, 15, "22,5", 45 deg]
     crosscut: 30 cm
+    repeats-to: 0.08°
+    true-to: 0,3
+  stop:
+    repeats-to: 0.2 mm
+  accepted-gap: 0.4
   boards:
     - name: Shed door
       width: 70
@@ -41,6 +46,9 @@ shop:
   end-allowance: 20
   sound: blank
   rip-kerf: 3
+space:
+  across: 90 cm
+  height: 600
 stars:
   - name: Jetty
     quantity: 6
@@ -64,7 +72,9 @@ title: Winter fair by the lake
 units: mm
 nearest: 1/16
 shop:
-  saw: { limit: 50, kerf: 2.4 mm, reads-to: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 }
+  saw: { limit: 50, kerf: 2.4 mm, reads-to: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300, repeats-to: 0.08, true-to: 0.3 }
+  stop: { repeats-to: 0.2 }
+  accepted-gap: 0.4
   boards: [{ name: Shed door, width: 7 cm, thickness: 19, length: 2400, price: 6.8, count: 12, defects: [{ from: 400, to: 460 }] }]
   panels: [{ length: 1.5 m, width: 750, thickness: 4, price: 24, edge: 15 }]
   cutter: { kind: laser, kerf: 0.2, bit: 3.175, dxf: r2000 }
@@ -72,6 +82,7 @@ shop:
   end-allowance: 2 cm
   sound: blank
   rip-kerf: 0.3 cm
+space: { across: 900, height: 600 mm }
 stars:
   - { name: Jetty, quantity: "6", points: "5", tip-angle: 45°, board-width: 70 mm, chamfer: 3, thickness: 19,
       backing: { shape: polygon, inset: 12.7, thickness: 4 }, hardware: "1.2" }
@@ -94,7 +105,17 @@ export const JETTY_JSON = {
   units: 'mm',
   nearest: '1/16',
   shop: {
-    saw: { limit: 50, kerf: 2.4, 'reads-to': 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
+    saw: {
+      limit: 50,
+      kerf: 2.4,
+      'reads-to': 0.25,
+      detents: [0, 15, 22.5, 45],
+      crosscut: 300,
+      'repeats-to': 0.08,
+      'true-to': 0.3,
+    },
+    stop: { 'repeats-to': 0.2 },
+    'accepted-gap': 0.4,
     boards: [SHED_DOOR],
     panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15 }],
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
@@ -103,6 +124,7 @@ export const JETTY_JSON = {
     sound: 'blank',
     'rip-kerf': 3,
   },
+  space: { across: 900, height: 600 },
   stars: [
     {
       name: 'Jetty',
@@ -123,7 +145,17 @@ export const JETTY_ORDER = {
   title: 'Winter fair by the lake',
   lengths: { units: 'mm', nearest: 16 },
   shop: {
-    saw: { limit: 50, kerf: 2.4, readsTo: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
+    saw: {
+      limit: 50,
+      kerf: 2.4,
+      readsTo: 0.25,
+      detents: [0, 15, 22.5, 45],
+      crosscut: 300,
+      repeatsTo: 0.08,
+      trueTo: 0.3,
+    },
+    stop: { repeatsTo: 0.2 },
+    acceptedGap: 0.4,
     boards: [{ ...SHED_DOOR, wood: USUAL_WOOD }],
     panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15 }],
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
@@ -134,6 +166,7 @@ export const JETTY_ORDER = {
     wood: USUAL_WOOD,
   },
   climate: usualClimate('mm'),
+  space: { across: 900, height: 600 },
   stars: [
     {
       name: 'Jetty',

@@ -17,7 +17,9 @@ describe('what an order leaves open', () => {
       title: 'Star',
       lengths: { units: 'mm', nearest: 32 },
       shop: {
-        saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
+        saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05, trueTo: 0.2 },
+        stop: { repeatsTo: 0.1 },
+        acceptedGap: 0.5,
         boards: [],
         panels: [],
         cutter: { kind: 'hand', dxf: 'r12' },
@@ -27,6 +29,7 @@ describe('what an order leaves open', () => {
         wood: USUAL_WOOD,
       },
       climate: usualClimate('mm'),
+      space: {},
       stars: [{ ...MINIMAL_STAR, size: { by: 'board-width', length: 70 } }],
       assumed: [
         'the saw stops at 45° (saw-limit)',
@@ -46,7 +49,9 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
       title: 'Star',
       lengths: { units: 'in', nearest: 32 },
       shop: {
-        saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
+        saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [], repeatsTo: 0.05, trueTo: 0.2 },
+        stop: { repeatsTo: 0.1 },
+        acceptedGap: 0.5,
         boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [], wood: USUAL_WOOD }],
         panels: [{ length: 48 * 25.4, width: 24 * 25.4, edge: 10 }],
         cutter: { kind: 'hand', dxf: 'r12' },
@@ -56,6 +61,7 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
         wood: USUAL_WOOD,
       },
       climate: usualClimate('in'),
+      space: {},
       stars: [
         {
           ...MINIMAL_STAR,

@@ -10,6 +10,8 @@ const saw = (limit: number): Saw => ({
   kerf: mm(2.4),
   readsTo: degrees(0.5),
   detents: [],
+  repeatsTo: degrees(0.05),
+  trueTo: degrees(0.2),
 })
 
 const POINTS = Array.from({ length: 22 }, (_, index) => index + 3)

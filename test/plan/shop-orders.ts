@@ -16,6 +16,8 @@ export const saw = (limit: number, readsTo: number, detents: readonly number[] =
   kerf: mm(2.4),
   readsTo: degrees(readsTo),
   detents: detents.map(degrees),
+  repeatsTo: degrees(0.05),
+  trueTo: degrees(0.2),
 })
 
 const orderText = (star: Keys, shop: Keys, rest: Keys): string =>

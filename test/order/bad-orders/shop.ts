@@ -13,6 +13,7 @@ import {
   lengthAllowed,
   mmMeant,
   PAPERS,
+  SIZE_ALLOWED,
   SMALL,
   TEXT_ALLOWED,
 } from './bad-order.js'
@@ -103,6 +104,33 @@ export const SHOP: readonly BadOrder[] = [
     ['shop: { saw: { crosscut: 12 } }', A_STAR],
     [
       `shop.saw.crosscut, line 1: given 12. ${inchesMeant(12)} ${lengthAllowed(20, 2000)} The saw's manual names it.`,
+    ],
+  ],
+  [
+    'a saw that cannot be kept still',
+    ['shop: { saw: { repeats-to: 3 } }', A_STAR],
+    [
+      'shop.saw.repeats-to, line 1: given 3. Allowed: an angle from 0 to 2 degrees, written like 45, 22.5 or 31,5°. Cut five offcuts at one setting and measure them: half of the whole range will do.',
+    ],
+  ],
+  [
+    'a stop told in degrees',
+    ['shop: { stop: { repeats-to: 0.1° } }', A_STAR],
+    [
+      `shop.stop.repeats-to, line 1: given "0.1°". It is not a length. ${lengthAllowed(0, 5, '2.4, 2.4 mm or 3/32 in')} Cut five pieces against it and measure them: half of the whole range will do.`,
+    ],
+  ],
+  [
+    'a gap of nothing, and one below nothing',
+    ['shop: { accepted-gap: 0 }', A_STAR],
+    [`shop.accepted-gap, line 1: given 0. ${lengthAllowed(0.01, 20, SMALL)}`],
+  ],
+  [
+    'a wall smaller than nothing',
+    ['space: { across: -600, height: 1e9 }', A_STAR],
+    [
+      `space.across, line 1: given -600. A length has no sign. ${SIZE_ALLOWED}`,
+      `space.height, line 1: given "1e9". It is not a length. ${SIZE_ALLOWED}`,
     ],
   ],
   [

@@ -1,0 +1,68 @@
+import type { Choice, Choices } from '../choose/choices.js'
+import type { Order } from '../order/order.js'
+import { SAW_CAUTION } from './cautions.js'
+import { countOf } from './chance-words.js'
+import { comparisonRows, difficultyWords, kindText, sawWords, sizeWords, woodWords } from './choice-words.js'
+import { starDots } from './star-dots.js'
+import { wrapColumns } from './wrap-columns.js'
+
+const WIDTH = 84
+/** Lines of each star, and of its picture. */
+const LINES = 4
+
+/** The ranked stars as text: a small picture of each, and beside it what it takes. */
+export const choiceList = (
+  listed: readonly Choice[],
+  { beyondSaw, found }: Choices,
+  order: Order,
+  rankText: string,
+): string =>
+  [
+    `Stars for this shop, ${rankText}`,
+    '',
+    ...listed.flatMap((choice, index) => [...choiceLines(choice, index + 1, order), '']),
+    ...wrapColumns(footText(listed.length, found.length, beyondSaw), WIDTH, 0),
+    ...wrapColumns(`Safety: ${SAW_CAUTION}`, WIDTH, 0),
+    '',
+  ].join('\n')
+
+const footText = (listed: number, found: number, beyondSaw: number): string =>
+  [
+    found > listed ? `${found - listed} more: --most ${found}.` : '',
+    beyondSaw === 0
+      ? ''
+      : `${countOf(beyondSaw, 'kind')} of star left out: the saw, the boards or the room do not allow them, or their arms are too small for a miter saw.`,
+    '"Closes on marks": set on the nearest marks, with a scale that is true and cuts that repeat as the order says.',
+    'Compare two with --compare and their numbers or names; starwright plan gives the cuts.',
+  ]
+    .filter(Boolean)
+    .join(' ')
+
+const choiceLines = (choice: Choice, number: number, order: Order): string[] => {
+  const { lengths } = order
+  const words = [
+    `${kindText(choice)}; ${sizeWords(choice, lengths)}`,
+    sawWords(choice, lengths),
+    woodWords(choice, lengths),
+    difficultyWords(choice, lengths),
+  ]
+  const picture = starDots(choice.plan.star, LINES)
+  return words.map((text, line) => {
+    const head = line === 0 ? String(number) : ''
+    return `${head.padStart(4)}  ${picture[line] ?? ''}  ${text}`
+  })
+}
+
+/** Two stars beside each other. */
+export const comparisonTable = (a: Choice, b: Choice, order: Order): string => {
+  const rows = [['', a.label, b.label], ...comparisonRows(a, b, order)]
+  const widths = [0, 1, 2].map((column) => Math.max(...rows.map((cells) => (cells[column] ?? '').length)))
+  const [left, right] = [starDots(a.plan.star, 6), starDots(b.plan.star, 6)]
+  const pictures = left.map((line, index) =>
+    `  ${' '.repeat(widths[0] ?? 0)}  ${line.padEnd(widths[1] ?? 0)}  ${right[index] ?? ''}`.trimEnd(),
+  )
+  const lines = rows.map((cells) =>
+    `  ${cells.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  ')}`.trimEnd(),
+  )
+  return [...lines.slice(0, 1), ...pictures, ...lines.slice(1), ''].join('\n')
+}

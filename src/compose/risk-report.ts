@@ -1,0 +1,161 @@
+import type { BatchRisk } from '../fit/batch-risk.js'
+import type { LearnedSaw, SawSet } from '../fit/closure-law.js'
+import type { Estimate } from '../fit/simulate.js'
+import type { Order } from '../order/order.js'
+import { closureGap } from '../plan/closure.js'
+import type { Degrees, Mm } from '../units/brand.js'
+import { degrees } from '../units/convert.js'
+import { fixed, showAngle, showSmall } from '../units/show.js'
+import { SAME_ANGLE } from '../units/tolerance.js'
+import { countOf, fine, grouped, percent } from './chance-words.js'
+import { gapBars } from './gap-bars.js'
+import { wrapColumns } from './wrap-columns.js'
+
+const WIDTH = 84
+const HEADING = 11
+/** Coverage factor of an expanded uncertainty: GUM (JCGM 100:2008), 6.2.1. */
+const COVERAGE = 2
+
+/** What may happen to each batch of an order, as plain text: one block a star. */
+export const riskReport = (risks: readonly BatchRisk[], order: Order): string =>
+  [
+    order.title,
+    '='.repeat(order.title.length),
+    '',
+    ...risks.flatMap((risk) => [...batchBlock(risk, order), '']),
+    ...wrapColumns(
+      'A chance is for the numbers it was given: measure how your own saw and stop repeat (repeats-to, stop-repeats-to), and dry-fit the first star before you cut the rest.',
+      WIDTH,
+      0,
+    ),
+    '',
+  ].join('\n')
+
+const row = (heading: string, text: string): string[] =>
+  wrapColumns(`  ${heading.padEnd(HEADING)}${text}`, WIDTH, HEADING + 2)
+
+const batchBlock = (risk: BatchRisk, order: Order): string[] => {
+  const { plan, quantity, simulated, law } = risk
+  const { star } = plan
+  const small = (length: Mm) => showSmall(length, order.lengths)
+  const title = `${plan.order.name}: ${countOf(quantity, 'star')}, ${star.points} points, ${countOf(plan.arms, 'arm')}`
+  return [
+    title,
+    '-'.repeat(title.length),
+    ...row('Saw', SET_TEXTS[risk.set]),
+    ...row(
+      'Repeats',
+      `each cut to ${fine(risk.repeatsTo)} (repeats-to), each piece at the stop to ${small(risk.stopRepeatsTo)} (stop-repeats-to), one standard deviation`,
+    ),
+    ...row('True', trueText(order)),
+    ...row('Accepted', `a gap of ${small(risk.acceptedGap)} at the last joint (accepted-gap)`),
+    '',
+    ...chanceTable(risk),
+    '',
+    ...row('Closure', closureText(risk, small)),
+    ...row('Comes from', sharesText(law.shares)),
+    ...row('Needed', neededText(risk)),
+    ...correctedRows(risk),
+    ...row(
+      'Valleys',
+      `neighbouring edges differ by ${small(risk.step.usual)} (one standard deviation); in 95 of 100 stars no step is more than ${small(risk.step.largest)} (simulated: ${percent(simulated.stepWithin.value)})`,
+    ),
+    ...row('Wasted', wastedText(risk)),
+    '',
+    ...wrapColumns(
+      `  Gap at the last joint, ${grouped(simulated.stars)} simulated stars, seed ${risk.seed}:`,
+      WIDTH,
+      2,
+    ),
+    ...gapBars(risk, order),
+  ]
+}
+
+const SET_TEXTS: Readonly<Record<SawSet, string>> = {
+  told: 'set as the plan tells, between the marks; a learned bias made good',
+  marks: 'set on the nearest marks',
+  bare: 'set to the bare angles; a learned bias stays in every cut',
+}
+
+const simulatedText = ({ value, error }: Estimate): string => `${percent(value)}, ± ${fixed(200 * error, 1)}`
+
+const chanceTable = ({ quantity, star, batch, simulated }: BatchRisk): string[] => {
+  const lines = [
+    ['chance to close', 'worked out', 'simulated'],
+    ['one star', percent(star), simulatedText(simulated.star)],
+    ...(quantity === 1 ? [] : [[`all ${quantity} stars`, percent(batch), simulatedText(simulated.batch)]]),
+  ]
+  return lines.map((cells) => `    ${cells.map((cell) => cell.padEnd(17)).join('')}`.trimEnd())
+}
+
+/** How far all cuts may be off together, before and after a dry fit has taught it. */
+const trueText = ({ shop }: Order): string => {
+  const { bias, trueTo }: LearnedSaw = shop.saw
+  return bias
+    ? `the learned bias of ${showAngle(bias.miter)} is sure to ${fine(bias.uncertainty)}`
+    : `the scale to ${fine(trueTo)} (true-to), two standard deviations; no bias learned yet`
+}
+
+/** The statement of an uncertainty in the manner of GUM (JCGM 100:2008), 7.2.4. */
+const closureText = ({ law, plan, accepted }: BatchRisk, small: (length: Mm) => string): string => {
+  const expanded = COVERAGE * Math.hypot(law.shared, law.own)
+  const side =
+    law.mean > SAME_ANGLE ? ' (open at the valley)' : law.mean < -SAME_ANGLE ? ' (open at the centre)' : ''
+  const gap = closureGap(plan.star.jointEdge, degrees(expanded))
+  return `${fine(law.mean)}${side} ± ${fine(degrees(expanded))}, which is ${small(gap)} of gap. The number after ± is an expanded uncertainty, ${COVERAGE} standard deviations: about 95 of 100 stars. Up to ${fine(accepted)} is accepted`
+}
+
+const SHARE_TEXTS = {
+  setting: 'what the setting leaves open',
+  bias: 'how true the scale is',
+  firstCuts: 'spread of the first cuts',
+  jointCuts: 'spread of the joint cuts',
+} as const
+
+const sharesText = (shares: BatchRisk['law']['shares']): string => {
+  const parts = (Object.keys(SHARE_TEXTS) as (keyof typeof SHARE_TEXTS)[])
+    .filter((part) => shares[part] > 0)
+    .sort((a, b) => shares[b] - shares[a])
+  const [first, ...rest] = parts
+  if (first === undefined) return 'nothing: no input is off'
+  const told = (part: keyof typeof SHARE_TEXTS) => `${SHARE_TEXTS[part]} ${fixed(shares[part] * 100, 0)} %`
+  return `most of it ${told(first)}${rest.map((part) => `; ${told(part)}`).join('')}`
+}
+
+const neededText = ({ needed, quantity }: Pick<BatchRisk, 'needed' | 'quantity'>): string => {
+  const told = (wanted: string, repeats: Degrees | undefined) =>
+    repeats === undefined
+      ? `${wanted} is out of reach`
+      : `${wanted} takes cuts that repeat to ${fine(repeats)}`
+  const stars = quantity === 1 ? 'the star' : `all ${quantity} stars`
+  return `for ${stars} to close, ${told('95 %', needed.for95)}; ${told('99 %', needed.for99)}`
+}
+
+/** What a dry fit is worth: the chances once the cuts come out as wanted but for their spread. */
+const correctedRows = (risk: BatchRisk): string[] => {
+  const { law, corrected, quantity } = risk
+  if (law.mean === 0 && law.shared === 0) return []
+  const all = quantity === 1 ? '' : `, all ${quantity} with ${percent(corrected.batch)}`
+  return row(
+    'Corrected',
+    `once dry fits have made good what the cuts share: one star closes with ${percent(corrected.star)}${all}; ${neededText({ needed: corrected.needed, quantity })}`,
+  )
+}
+
+const wastedText = ({ wasted, simulated, plan }: BatchRisk): string => {
+  const told = (arms: number, estimate: Estimate) =>
+    `${fixed(arms, 1)} of ${countOf(plan.arms, 'arm')} (simulated ${fixed(estimate.value, 1)})`
+  const saved = wasted.cutAll - wasted.cutOneFitOne
+  const verdict =
+    saved < 0.05
+      ? 'no difference: the stars share nothing that a fit could teach'
+      : `${fixed(saved, 1)} saved`
+  return `cut all: ${told(wasted.cutAll, simulated.wasted.cutAll)}; cut one, fit one and correct the saw: ${told(wasted.cutOneFitOne, simulated.wasted.cutOneFitOne)}; ${verdict}`
+}
+
+/** Kept apart from {@link riskReport} for the drawing's notes. */
+export const riskNotes = (risk: BatchRisk, order: Order): string[] => [
+  `One star closes within ${showSmall(risk.acceptedGap, order.lengths)} with a chance of ${percent(risk.star)}${risk.quantity === 1 ? '' : `, all ${risk.quantity} with ${percent(risk.batch)}`}.`,
+  `Each cut repeats to ${fine(risk.repeatsTo)}; ${SET_TEXTS[risk.set]}.`,
+  `Bars: ${grouped(risk.simulated.stars)} simulated stars, seed ${risk.seed}. Line: worked out.`,
+]

@@ -1,0 +1,67 @@
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
+
+/*
+ * Normal draws by the ziggurat of Marsaglia and Tsang, The ziggurat method for generating random variables (2000),
+ * layer and place taken from different bits of a draw, as Doornik (2005) asks. A tenth of the time of Box and Muller:
+ * a million stars are tens of millions of draws.
+ */
+
+const LAYERS = 128
+/** Where the tail begins, and the area of each layer, for 128 of them (table of the paper). */
+const TAIL = 3.442619855899
+const AREA = 9.91256303526217e-3
+
+/** Half of the range of the signed 24-bit place within a layer. */
+const PLACES = 2 ** 23
+const UNSIGNED = 2 ** 32
+
+/** The generator's first numbers still show its seed. */
+const PASSED_OVER = 64
+
+const density = (x: number): number => Math.exp((-x * x) / 2)
+
+/** Right ends of the layers, from the widest to the top; the first is that of a box with the tail's area in it. */
+const ends = (): Float64Array => {
+  const found = new Float64Array(LAYERS + 1)
+  found[0] = AREA / density(TAIL)
+  found[1] = TAIL
+  for (let layer = 2; layer < LAYERS; layer++) {
+    const outer = found[layer - 1] ?? 0
+    found[layer] = Math.sqrt(-2 * Math.log(AREA / outer + density(outer)))
+  }
+  return found
+}
+
+const ENDS = ends()
+const HEIGHTS = ENDS.map(density)
+const WIDTHS = ENDS.map((end) => end / PLACES)
+
+/** Draws of mean 0 and standard deviation 1, the same ones for the same whole number `seed` on every machine. */
+export const normalDraws = (seed: number): (() => number) => {
+  const generator = xoroshiro128plus(seed)
+  for (let index = 0; index < PASSED_OVER; index++) generator.next()
+  const uniform = (): number => ((generator.next() >>> 0) + 0.5) / UNSIGNED
+
+  /** Beyond the last layer: Marsaglia (1964). */
+  const tail = (): number => {
+    for (;;) {
+      const x = -Math.log(uniform()) / TAIL
+      const y = -Math.log(uniform())
+      if (2 * y > x * x) return TAIL + x
+    }
+  }
+
+  return () => {
+    for (;;) {
+      const bits = generator.next()
+      const layer = bits & (LAYERS - 1)
+      const x = (bits >> 8) * (WIDTHS[layer] as number)
+      const inner = ENDS[layer + 1] as number
+      if (Math.abs(x) < inner) return x
+      if (layer === 0) return bits < 0 ? -tail() : tail()
+      const low = HEIGHTS[layer] as number
+      const high = HEIGHTS[layer + 1] as number
+      if (low + uniform() * (high - low) < density(x)) return x
+    }
+  }
+}
