@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest'
 import type { Measurement } from '../../src/fit/measurement.js'
 import { normal, seeded } from '../../src/fit/seeded.js'
+import { blankIsArm } from '../../src/geometry/kite.js'
 import type { StarPlan } from '../../src/plan/plan.js'
 import { sin, starPlan } from '../plan/shop-orders.js'
 import { measurement, SPREAD, termsOf, tryDryFit } from './dry-fits.js'
@@ -23,11 +24,17 @@ interface Arm {
 const centreOf = ({ tip, sides: [left, right] }: Arm): number => 360 - tip - left - right
 const closureOf = (arms: readonly Arm[]): number => 360 - arms.reduce((sum, arm) => sum + centreOf(arm), 0)
 
-const trial = (random: () => number): boolean | undefined => {
+const randomStar = (random: () => number): StarPlan => {
   const points = 3 + Math.floor(random() * 22)
   const tip = Math.max(8, (0.15 + 0.7 * random()) * (180 - 360 / points))
-  const plan = starPlan({ points, 'tip-angle': tip.toFixed(2), radius: 80 + Math.floor(300 * random()) })
-  if (Math.abs(plan.star.tipAngle - 360 / points) < 1e-6) return undefined
+  return starPlan({ points, 'tip-angle': tip.toFixed(2), radius: 80 + Math.floor(300 * random()) })
+}
+
+/** Each is cut ten times, with other faults. */
+const STARS = TRIALS / 10
+
+const trial = (plan: StarPlan, random: () => number): boolean | undefined => {
+  const { points } = plan.star
   const share = Math.min(1, 30 / points)
   const [tipFault, faceFault] = [(random() - 0.5) * share, (random() - 0.5) * 2 * share]
   const stopFault = (random() - 0.5) * 2
@@ -74,9 +81,14 @@ const measure = (
 
 it('of 1000 stars recut as advised at least 95 of 100 close within the stated uncertainty', () => {
   const random = seeded(SEED)
+  const stars = Array.from({ length: STARS }, () => randomStar(random)).filter(
+    ({ star }) => !blankIsArm(star),
+  )
   let [closed, tried, again] = [0, 0, 0]
   while (tried < TRIALS) {
-    const closes = trial(random)
+    const plan = stars[(tried + again) % stars.length]
+    if (!plan) throw new Error('no star')
+    const closes = trial(plan, random)
     if (closes === undefined) again++
     else {
       tried++
