@@ -72,7 +72,7 @@ const fitOf = (typed: Typed, order: Order): Outcome<DryFit> => {
   const terms = readTerms(
     { cutAt: text(typed['cut-at']), cleanUp: text(typed['clean-up']) },
     star.value,
-    order.shop.saw,
+    order.shop,
     order.lengths,
   )
   return measured.ok && terms.ok

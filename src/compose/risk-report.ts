@@ -1,5 +1,5 @@
 import type { BatchRisk } from '../fit/batch-risk.js'
-import type { LearnedSaw, SawSet } from '../fit/closure-law.js'
+import type { SawSet } from '../fit/closure-law.js'
 import type { Estimate } from '../fit/simulate.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
@@ -90,7 +90,7 @@ const chanceTable = ({ quantity, star, batch, simulated }: BatchRisk): string[] 
 
 /** How far all cuts may be off together, before and after a dry fit has taught it. */
 const trueText = ({ shop }: Order): string => {
-  const { bias, trueTo }: LearnedSaw = shop.saw
+  const { bias, trueTo } = shop.saw
   return bias
     ? `the learned bias of ${showAngle(bias.miter)} is sure to ${fine(bias.uncertainty)}`
     : `the scale to ${fine(trueTo)} (true-to), two standard deviations; no bias learned yet`

@@ -4,14 +4,7 @@ import type { StarPlan } from '../plan/plan.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
 import { chanceOfBatch, chanceOfStar, repeatabilityFor } from './chances.js'
-import {
-  acceptedClosure,
-  type ClosureLaw,
-  closureLaw,
-  cutsOf,
-  type LearnedSaw,
-  type SawSet,
-} from './closure-law.js'
+import { acceptedClosure, type ClosureLaw, closureLaw, cutsOf, type SawSet } from './closure-law.js'
 import { barsFor, type Histogram, histogramOf } from './histogram.js'
 import { type SimulatedChances, simulate } from './simulate.js'
 import { type ValleyStep, valleyStep } from './valley-step.js'
@@ -55,7 +48,7 @@ export interface RiskAsked {
 
 /** The closed form and the simulation of one star's batch. */
 export const batchRisk = (plan: StarPlan, shop: Shop, asked: RiskAsked): BatchRisk => {
-  const saw: LearnedSaw = shop.saw
+  const { saw } = shop
   const { star, order } = plan
   const { quantity } = order
   const law = closureLaw(plan, saw, asked.set)

@@ -12,15 +12,7 @@ export type SawSet = 'told' | 'marks' | 'bare'
 
 export const SAW_SETS: readonly SawSet[] = ['told', 'marks', 'bare']
 
-/** What a learned bias is, and how sure; expanded, coverage factor 2 (GUM, JCGM 100:2008, 6.2.1). */
-interface LearnedBias {
-  readonly miter: Degrees
-  readonly uncertainty: Degrees
-}
-
-/** A saw, with what its dry fits have taught. */
-export type LearnedSaw = Saw & { readonly bias?: LearnedBias }
-
+/** A learned bias is expanded (GUM, JCGM 100:2008, 6.2.1). */
 const COVERAGE = 2
 
 /**
@@ -56,7 +48,7 @@ export const cutsOf = ({
  * The law of the closure by GUM (JCGM 100:2008), equation 10: every cut is an independent input and its sensitivity is
  * 1 degree a degree, so the variances add; what all cuts share adds up before it is squared (5.2.2, note 1).
  */
-export const closureLaw = (plan: StarPlan, saw: LearnedSaw, set: SawSet): ClosureLaw => {
+export const closureLaw = (plan: StarPlan, saw: Saw, set: SawSet): ClosureLaw => {
   const { first, joint } = cutsOf(plan)
   const closing = joint === 0 ? first : joint
   const mean = {

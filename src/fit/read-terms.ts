@@ -1,6 +1,6 @@
 import { blankIsArm } from '../geometry/kite.js'
 import { DEFAULTS } from '../order/defaults.js'
-import type { Saw } from '../order/order.js'
+import type { Shop } from '../order/order.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 import { MOST_BIAS } from '../order/schema.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -22,7 +22,7 @@ const MOST_CLEAN_UP = mm(5)
 export const readTerms = (
   { cutAt, cleanUp }: WrittenTerms,
   plan: StarPlan,
-  saw: Saw,
+  { saw, stop, acceptedGap }: Shop,
   lengths: LengthStyle,
 ): Outcome<DryFitTerms> => {
   const planned = (blankIsArm(plan.star) ? plan.firstCut : plan.jointCut).reading
@@ -47,7 +47,7 @@ export const readTerms = (
   return done({
     reading: reading.angle,
     cleanUp: least.length,
-    accepted: DEFAULTS.acceptedGap,
-    spread: { angle: DEFAULTS.faceSpread, stop: DEFAULTS.stopSpread },
+    accepted: acceptedGap,
+    spread: { angle: saw.repeatsTo, stop: stop.repeatsTo },
   })
 }

@@ -63,9 +63,6 @@ export const DEFAULTS = {
   caliper: mm(0.1),
   bevelGauge: degrees(0.5),
   protractor: degrees(0.2),
-  /** From cut to cut with saw, stop and hold-down left alone: one standard deviation. */
-  faceSpread: degrees(0.03),
-  stopSpread: mm(0.1),
   /** A blade that takes off less at one end runs out of the wood. */
   cleanUp: mm(0.5),
 } as const

@@ -5,11 +5,12 @@ import { DEFAULTS } from '../../src/order/defaults.js'
 import type { Outcome } from '../../src/order/problem.js'
 import { showProblem } from '../../src/order/problem.js'
 import type { StarPlan } from '../../src/plan/plan.js'
+import { degrees, mm } from '../../src/units/convert.js'
 import { saw } from '../plan/shop-orders.js'
 
 export const LENGTHS = { units: 'mm', nearest: 32 } as const
 
-export const SPREAD = { angle: DEFAULTS.faceSpread, stop: DEFAULTS.stopSpread }
+export const SPREAD = { angle: degrees(0.03), stop: mm(0.1) }
 
 /** Cut at the plan's reading, with our usual allowances. */
 export const termsOf = (plan: StarPlan): DryFitTerms => ({
