@@ -15,6 +15,7 @@ export const ROOMS = [
   'geometry',
   'order',
   'plan',
+  'cutter',
   'drawing',
   'furniture',
   'compose',

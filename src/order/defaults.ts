@@ -27,5 +27,9 @@ export const DEFAULTS = {
   dxf: 'r12',
   /** No cutter named: the outline is followed by hand. */
   cutter: 'hand',
+  /** A beam through plywood of 3 to 6 mm. */
+  laserKerf: mm(0.2),
+  /** The smallest bit that many shops keep; a smaller one breaks in plywood of 12 mm. */
+  bit: inches(1 / 8),
   nearest: '1/32',
 } as const

@@ -68,8 +68,10 @@ export interface Panel {
 
 export interface Cutter {
   readonly kind: 'laser' | 'router' | 'hand'
-  readonly kerf?: Mm
-  readonly bit?: Mm
+  /** Removed by a laser's beam. */
+  readonly kerf: Mm
+  /** Diameter of a router's bit. */
+  readonly bit: Mm
   readonly dxf: DxfVersion
 }
 

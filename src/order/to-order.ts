@@ -57,8 +57,8 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
     cutter: {
       kind: cutter?.kind ?? DEFAULTS.cutter,
       dxf: cutter?.dxf ?? DEFAULTS.dxf,
-      ...optional('kerf', cutter?.kerf),
-      ...optional('bit', cutter?.bit),
+      kerf: cutter?.kerf ?? DEFAULTS.laserKerf,
+      bit: cutter?.bit ?? DEFAULTS.bit,
     },
     paper: toPaper(shop?.paper, units),
     endAllowance: shop?.['end-allowance'] ?? DEFAULTS.endAllowance,
@@ -150,7 +150,14 @@ const assumptions = (
   show: (length: ReturnType<typeof toShop>['saw']['kerf']) => string,
 ): string[] => {
   const saw = shop?.saw
+  const cutter = shop?.cutter
   return [
+    ...(cutter?.kind === 'laser' && cutter.kerf === undefined
+      ? [`the beam removes ${show(DEFAULTS.laserKerf)} (shop.cutter.kerf)`]
+      : []),
+    ...(cutter?.kind === 'router' && cutter.bit === undefined
+      ? [`the router's bit is ${show(DEFAULTS.bit)} (shop.cutter.bit)`]
+      : []),
     ...(saw?.limit === undefined ? [`the saw stops at ${showAngle(DEFAULTS.sawLimit)} (saw-limit)`] : []),
     ...(saw?.kerf === undefined ? [`the blade removes ${show(DEFAULTS.kerf)} (kerf)`] : []),
     ...(saw?.['reads-to'] === undefined

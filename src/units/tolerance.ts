@@ -1,4 +1,4 @@
-import { degrees, mm } from './convert.js'
+import { degrees, mm, radians } from './convert.js'
 
 /** Two points closer than this are one point: far below any tool, far above rounding noise at 10 m. */
 export const SAME_POINT = mm(1e-6)
@@ -14,3 +14,6 @@ export const WHOLE = 1e-9
 
 /** Two saw settings closer than this are one setting: far below any scale, far above rounding noise. */
 export const SAME_ANGLE = degrees(1e-9)
+
+/** Two edges that meet at less than this run on into each other: 0.0001 mm off over the longest jig. */
+export const SAME_DIRECTION = radians(1e-7)
