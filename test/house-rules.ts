@@ -16,6 +16,7 @@ export const ROOMS = [
   'order',
   'plan',
   'cutter',
+  'jigs',
   'drawing',
   'furniture',
   'compose',

@@ -14,15 +14,15 @@ export const removedWidth = ({ kind, kerf, bit }: Cutter): Mm =>
 /**
  * The lines that the middle of beam or bit follows so that the part comes out at its true size: half the removed width
  * outside its outline and inside its openings. Outside corners stay sharp. Inside corners keep the cutter's radius,
- * but a router makes room in those that are seats.
+ * but in those that are seats it makes room, a beam too: in a notch of 18° its roundness would hold a tip off by 0.5 mm.
  *
  * Refused when something is too narrow for the cutter, with the largest width that does it.
  */
 export const compensated = (part: CutPart, cutter: Cutter, lengths: LengthStyle): Outcome<CutLines> => {
   const width = removedWidth(cutter)
-  const lines = linesFor(part, width, cutter.kind === 'router')
+  const lines = linesFor(part, width)
   if (lines) return done(lines)
-  const most = largestWidth(part, width, cutter.kind === 'router')
+  const most = largestWidth(part, width)
   const tool = cutter.kind === 'router' ? 'a bit' : 'a kerf'
   return refused([
     {
@@ -34,17 +34,18 @@ export const compensated = (part: CutPart, cutter: Cutter, lengths: LengthStyle)
 }
 
 /**
- * The part as it comes out of the machine, seats relieved; the same part for a laser or by hand. Undefined when a
- * relief finds no room.
+ * The part as it comes out of the machine, seats relieved by the removed width; by hand, the part itself. Undefined
+ * when a relief finds no room.
  */
-export const relievedPart = (part: CutPart, bit: Mm): CutPart | undefined => {
-  const outer = relieved(part.outer, part.seats, bit, 'right')
-  const inner = part.inner.map((opening) => relieved(opening, part.seats, bit, 'left'))
+export const relievedPart = (part: CutPart, width: Mm): CutPart | undefined => {
+  if (width === 0) return part
+  const outer = relieved(part.outer, part.seats, width, 'right')
+  const inner = part.inner.map((opening) => relieved(opening, part.seats, width, 'left'))
   return outer && inner.every((opening) => opening !== undefined) ? { ...part, outer, inner } : undefined
 }
 
-const linesFor = (part: CutPart, width: Mm, relieve: boolean): CutLines | undefined => {
-  const shape = relieve ? relievedPart(part, width) : part
+const linesFor = (part: CutPart, width: Mm): CutLines | undefined => {
+  const shape = relievedPart(part, width)
   if (!shape) return undefined
   const outer = offsetOutline(shape.outer, width / 2)
   const inner = shape.inner.map((opening) => offsetOutline(opening, -width / 2))
@@ -52,11 +53,11 @@ const linesFor = (part: CutPart, width: Mm, relieve: boolean): CutLines | undefi
 }
 
 /** By halving: what fits a width fits every smaller one. */
-const largestWidth = (part: CutPart, tooWide: Mm, relieve: boolean): Mm => {
+const largestWidth = (part: CutPart, tooWide: Mm): Mm => {
   let [fits, fails] = [0, Number(tooWide)]
   for (let step = 0; step < 30; step++) {
     const middle = (fits + fails) / 2
-    if (linesFor(part, mm(middle), relieve)) fits = middle
+    if (linesFor(part, mm(middle))) fits = middle
     else fails = middle
   }
   return mm(fits)

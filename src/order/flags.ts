@@ -55,6 +55,8 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   orderFlag('detents', ['shop', 'saw', 'detents'], 'list'),
   orderFlag('crosscut', ['shop', 'saw', 'crosscut']),
   orderFlag('end-allowance', ['shop', 'end-allowance']),
+  orderFlag('jigs', ['jigs'], 'list'),
+  orderFlag('side', ['shop', 'jig-stock', 'side']),
   orderFlag('paper', ['shop', 'paper', 'size']),
   orderFlag('roll', ['shop', 'paper', 'roll']),
   orderFlag('longest', ['shop', 'paper', 'longest']),

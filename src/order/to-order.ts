@@ -3,7 +3,18 @@ import { showAngle, showLength } from '../units/show.js'
 import { regularPoints } from './checks.js'
 import { DEFAULTS } from './defaults.js'
 import { SIZE_KEYS } from './flags.js'
-import type { Board, Order, Panel, Paper, PaperSheet, Shop, StarOrder, StarShape, Where } from './order.js'
+import type {
+  Board,
+  JigStock,
+  Order,
+  Panel,
+  Paper,
+  PaperSheet,
+  Shop,
+  StarOrder,
+  StarShape,
+  Where,
+} from './order.js'
 import type { Path } from './read-yaml.js'
 import { paperName, SINGLE, type WrittenOrder } from './schema.js'
 import { fileNameOf, starName } from './star-name.js'
@@ -26,6 +37,7 @@ export const toOrder = (
     ...optional('date', written.date),
     ...optional('creator', written.creator),
     shop: toShop(written.shop, units.written),
+    jigs: { names: written.jigs ?? DEFAULTS.jigs, asked: written.jigs !== undefined },
     stars: written.stars.map((star, index) => toStar(star, index, written.stars.length, where)),
     assumed: assumptions(written, (length) => showLength(length, lengths)),
     overridden,
@@ -60,6 +72,7 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
       kerf: cutter?.kerf ?? DEFAULTS.laserKerf,
       bit: cutter?.bit ?? DEFAULTS.bit,
     },
+    jigStock: toJigStock(shop?.['jig-stock']),
     paper: toPaper(shop?.paper, units),
     endAllowance: shop?.['end-allowance'] ?? DEFAULTS.endAllowance,
   }
@@ -80,6 +93,16 @@ const toPanel = (panel: NonNullable<NonNullable<WrittenShop>['panels']>[number])
   edge: panel.edge ?? DEFAULTS.panelEdge,
   ...optional('thickness', panel.thickness),
   ...optional('price', panel.price),
+})
+
+const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => ({
+  thickness: stock?.thickness ?? DEFAULTS.jigThickness,
+  side: stock?.side ?? DEFAULTS.jigSide,
+  screw: stock?.screw ?? DEFAULTS.screwHole,
+  bolt: stock?.bolt ?? DEFAULTS.boltHole,
+  clampAcross: stock?.['clamp-across'] ?? DEFAULTS.clampAcross,
+  clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,
+  hands: stock?.hands ?? DEFAULTS.hands,
 })
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { compensated, relievedPart, removedWidth } from '../../src/cutter/compensated.js'
 import type { CutPart } from '../../src/cutter/cut-part.js'
 import { insetOutline } from '../../src/geometry/inset.js'
@@ -10,6 +10,8 @@ import type { Cutter } from '../../src/order/order.js'
 import { mm } from '../../src/units/convert.js'
 import { SHAPES, showShape } from '../geometry/sweep.js'
 import { commonArea, farthestApart, fromEdge, inside, leftWithin, openedBy, shrunk } from './swept.js'
+
+vi.setConfig({ testTimeout: 60_000 })
 
 const SHOWN = { units: 'mm', nearest: 32 } as const
 

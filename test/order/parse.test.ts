@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { OrderInput } from '../../src/order/parse.js'
+import { JIG_STOCK } from './jig-stock.js'
 import { type AskedOrder, type AskedStar, orderOf } from './order-of.js'
 
 const onlyStarOf = (input: OrderInput): AskedStar => {
@@ -111,6 +112,7 @@ const JETTY_JSON = {
 const JETTY_ORDER = {
   title: 'Winter fair by the lake',
   lengths: { units: 'mm', nearest: 16 },
+  jigs: { names: ['blank-stop', 'arm-cradle', 'angle-gauge'], asked: false },
   shop: {
     saw: { limit: 50, kerf: 2.4, readsTo: 0.25, detents: [0, 15, 22.5, 45], crosscut: 300 },
     boards: [
@@ -120,6 +122,7 @@ const JETTY_ORDER = {
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
     paper: { sheet: { size: 'A3' }, margin: 8, overlap: 12 },
     endAllowance: 20,
+    jigStock: JIG_STOCK,
   },
   stars: [
     {
@@ -177,6 +180,7 @@ describe('what an order leaves open', () => {
     expect(orderOf({ text: 'stars: [{ points: 5, tip-angle: 45, board-width: 70 }]' })).toEqual({
       title: 'Star',
       lengths: { units: 'mm', nearest: 32 },
+      jigs: { names: ['blank-stop', 'arm-cradle', 'angle-gauge'], asked: false },
       shop: {
         saw: { limit: 45, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
         boards: [],
@@ -184,6 +188,7 @@ describe('what an order leaves open', () => {
         cutter: { kind: 'hand', dxf: 'r12', kerf: 0.2, bit: 3.175 },
         paper: { sheet: { size: 'A4' }, margin: 10, overlap: 10 },
         endAllowance: 0,
+        jigStock: JIG_STOCK,
       },
       stars: [{ ...MINIMAL_STAR, size: { by: 'board-width', length: 70 } }],
       assumed: [
@@ -203,6 +208,7 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
     expect(orderOf({ text })).toEqual({
       title: 'Star',
       lengths: { units: 'in', nearest: 32 },
+      jigs: { names: ['blank-stop', 'arm-cradle', 'angle-gauge'], asked: false },
       shop: {
         saw: { limit: 50, kerf: (3 / 32) * 25.4, readsTo: 0.5, detents: [] },
         boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [] }],
@@ -210,6 +216,7 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
         cutter: { kind: 'hand', dxf: 'r12', kerf: 0.2, bit: 3.175 },
         paper: { sheet: { size: 'Letter' }, margin: 10, overlap: 10 },
         endAllowance: 0,
+        jigStock: JIG_STOCK,
       },
       stars: [
         {

@@ -37,7 +37,7 @@ export const NOTE_ALLOWED =
   "Allowed: 1 to 200 characters on one line: Latin, Greek, Cyrillic, Armenian or Georgian letters, digits, spaces and - _ . , : ; ' ( ) + & # ! ? % / = ½ ° × ⌀ and the like."
 export const PAPERS = 'Allowed: A4, A3, A2, A1, A0, Letter, Legal, Tabloid, ANSI-C, ANSI-D, ANSI-E or single.'
 export const UNITS_ALLOWED = 'Allowed: mm or in.'
-export const ORDER_KEYS = 'title, date, creator, units, nearest, shop, stars.'
+export const ORDER_KEYS = 'title, date, creator, units, nearest, shop, jigs, stars.'
 export const STAR_KEYS =
   'name, note, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing.'
 export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut.'

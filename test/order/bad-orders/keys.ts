@@ -68,7 +68,7 @@ export const KEYS: readonly BadOrder[] = [
     'a key of the saw in the shop',
     ['shop: { limit: 50 }', A_STAR],
     [
-      'shop.limit, line 1: given the unknown key "limit". As a key it is shop: saw: limit. Allowed here: saw, boards, panels, cutter, paper, end-allowance.',
+      'shop.limit, line 1: given the unknown key "limit". As a key it is shop: saw: limit. Allowed here: saw, boards, panels, cutter, jig-stock, paper, end-allowance.',
     ],
   ],
   [
@@ -220,7 +220,9 @@ export const KEYS: readonly BadOrder[] = [
   [
     'a shop that is an empty list',
     ['shop: []', A_STAR],
-    ['shop, line 1: given a list. Allowed here: saw, boards, panels, cutter, paper, end-allowance.'],
+    [
+      'shop, line 1: given a list. Allowed here: saw, boards, panels, cutter, jig-stock, paper, end-allowance.',
+    ],
   ],
   [
     'a hundred and one stars',
