@@ -101,7 +101,7 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
       'Cut 2: the edge that lay on the fence on strip B, the tip against block C. Cut 3: the arm turned over, the other tip edge on the strip. Blow the dust out of the notch at the tip each time.',
       offFence
         ? 'Strip and block do not keep this arm on the strip: only the toggle clamp does. Close it before every cut.'
-        : 'Strip and block let the arm slide towards the blade only: the toggle clamp must be closed before every cut.',
+        : 'The arm can still slide towards the blade along the strip, and along the block: only the toggle clamp stops it. Close it before every cut.',
       'Pack up clamp and bar until bar D presses level on the arm.',
       ...handWords(jig, order),
     ],
