@@ -3,8 +3,11 @@ import { cuttingList } from './compose/cutting-list.js'
 import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 import { DRAWING_NAMES } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
+import { jigCards } from './compose/jig-card.js'
+import { drawJig } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
 import { shopCard } from './compose/shop-card.js'
+import { forCutter } from './drawing/drawing.js'
 import type { Drawing } from './drawing/model.js'
 import type { FurnitureTexts } from './furniture/furniture-names.js'
 import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
@@ -73,14 +76,17 @@ export const makeOrder = (
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
   const stock = provedStock(plan.value)
-  const cards = plan.value.stars.map((star) => shopCard(star, order.value, stock))
+  const cards = plan.value.stars.flatMap((star) => [
+    shopCard(star, order.value, stock),
+    ...jigCards(star, order.value),
+  ])
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
   const planText = cutPlan(plan.value)
   const files: MadeFile[] = [
     ...printed.value.flatMap(({ drawing, print, path }): MadeFile[] => [
-      { path: `${path}.svg`, content: writeSvg(drawing) },
-      { path: `${path}.dxf`, content: writeDxf(drawing, order.value.shop.cutter.dxf) },
+      { path: `${path}.svg`, content: writeSvg(forCutter(drawing)) },
+      { path: `${path}.dxf`, content: writeDxf(forCutter(drawing), order.value.shop.cutter.dxf) },
       { path: `${path}.pdf`, content: () => pdfChunks(drawingBook(print)) },
     ]),
     { path: 'all-patterns.pdf', content: () => pdfChunks(book) },
@@ -121,7 +127,9 @@ const printDrawings = (
   onProgress: (doing: string) => void,
 ): Outcome<DrawnFile[]> => {
   const outcomes = stars.flatMap((star) =>
-    drawingsOf(star, order, furniture).map((drawing): Outcome<DrawnFile> => {
+    drawingsOf(star, order, furniture).map((composed): Outcome<DrawnFile> => {
+      if (!composed.ok) return composed
+      const drawing = composed.value
       onProgress(drawing.title)
       const print = layOnPaper(drawing, order, furniture)
       return print.ok ? done(drawnFile(star, drawing, print.value)) : print
@@ -133,10 +141,15 @@ const printDrawings = (
     : done(outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])))
 }
 
-const drawingsOf = (star: StarPlan, order: Order, furniture: Furniture): Drawing[] =>
-  DRAWING_NAMES.map((name) => DRAWINGS[name](star, order, furniture)).filter(
-    (drawing) => drawing !== undefined,
-  )
+const drawingsOf = (star: StarPlan, order: Order, furniture: Furniture): Outcome<Drawing>[] => [
+  ...DRAWING_NAMES.map((name) => DRAWINGS[name](star, order, furniture))
+    .filter((drawing) => drawing !== undefined)
+    .map(done),
+  // A jig nobody asked for, and that does not fit, is told of on the jig card.
+  ...order.jigs.names
+    .map((name) => drawJig(name, star, order))
+    .filter((drawing) => drawing.ok || order.jigs.asked),
+]
 
 const drawnFile = (star: StarPlan, drawing: Drawing, print: PrintedDrawing): DrawnFile => ({
   star: star.order.name,

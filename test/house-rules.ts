@@ -19,6 +19,8 @@ export const ROOMS = [
   'fit',
   'stock',
   'choose',
+  'cutter',
+  'jigs',
   'drawing',
   'furniture',
   'compose',

@@ -38,7 +38,7 @@ describe('the README is true', () => {
     expect(starwright([command, ...words]).out.startsWith(shown)).toBe(true)
   })
 
-  it.each(['arm-pattern', 'star-mat'])(
+  it.each(['arm-pattern', 'star-mat', 'jig-card'])(
     'its picture of the %s is what the tool draws (npm run pictures)',
     (name) => {
       const file = join(folder, `${name}.svg`)

@@ -1,5 +1,5 @@
 import type { Options, PositionalOptions } from 'yargs'
-import { DRAWING_NAMES } from '../compose/drawing-names.js'
+import { DRAWN_NAMES } from '../compose/drawing-names.js'
 import type { Typed } from './order-flags.js'
 
 /** One command: its words, its own flags beside those of an order, and what it does when it is run. */
@@ -129,8 +129,8 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     words: 'draw <DRAWING> [ORDER]',
-    says: `Write one drawing: ${DRAWING_NAMES.join(', ')}`,
-    positionals: { DRAWING: { type: 'string', choices: DRAWING_NAMES, describe: 'Which drawing' } },
+    says: `Write one drawing: ${DRAWN_NAMES.join(', ')}`,
+    positionals: { DRAWING: { type: 'string', choices: DRAWN_NAMES, describe: 'Which drawing' } },
     options: {
       to: {
         type: 'string',

@@ -1,11 +1,14 @@
 import { extname } from 'node:path'
-import { DRAWING_NAMES, type DrawingName } from '../compose/drawing-names.js'
+import { DRAWING_NAMES, DRAWN_NAMES, type DrawnName, JIG_CARD } from '../compose/drawing-names.js'
 import { DRAWINGS } from '../compose/drawings.js'
+import { jigCard } from '../compose/jig-card.js'
+import { drawJig } from '../compose/jigs.js'
 import { sizeText } from '../compose/size-text.js'
+import { forCutter } from '../drawing/drawing.js'
 import type { Drawing } from '../drawing/model.js'
 import type { Furniture } from '../furniture/furniture-set.js'
 import type { FileContent } from '../make.js'
-import type { Order } from '../order/order.js'
+import { JIG_NAMES, type Order } from '../order/order.js'
 import { done, type Outcome, refused, showGiven } from '../order/problem.js'
 import { drawingBook } from '../paper/pattern-book.js'
 import { layOnPaper } from '../paper/tile.js'
@@ -17,7 +20,7 @@ import { EXIT, say, tellProblems } from './terminal.js'
 
 /** `starwright draw`: one drawing of one star, in the format the file's ending names. */
 export const draw = async (typed: Typed): Promise<number> => {
-  const name = DRAWING_NAMES.find((each) => each === typed.DRAWING)
+  const name = DRAWN_NAMES.find((each) => each === typed.DRAWING)
   if (!name) throw new Error('the command line has checked the drawing')
   const file = String(typed.to)
   const furnished = await furnishedOrder(typed)
@@ -35,7 +38,7 @@ export const draw = async (typed: Typed): Promise<number> => {
   return EXIT.done
 }
 
-const oneDrawing = (name: DrawingName, order: Order, furniture: Furniture): Outcome<Drawing> => {
+const oneDrawing = (name: DrawnName, order: Order, furniture: Furniture): Outcome<Drawing> => {
   const names = order.stars.map((star) => star.name)
   if (names.length > 1) {
     return refused([
@@ -49,7 +52,11 @@ const oneDrawing = (name: DrawingName, order: Order, furniture: Furniture): Outc
   const plan = planOrder(order)
   if (!plan.ok) return plan
   const [star] = plan.value.stars
-  const drawing = star && DRAWINGS[name](star, order, furniture)
+  const jig = JIG_NAMES.find((each) => each === name)
+  if (star && jig) return drawJig(jig, star, order)
+  if (star && name === JIG_CARD) return done(jigCard(star, order))
+  const other = DRAWING_NAMES.find((each) => each === name)
+  const drawing = star && other && DRAWINGS[other](star, order, furniture)
   return drawing
     ? done(drawing)
     : refused([
@@ -70,9 +77,9 @@ export const contentFor = async (
 ): Promise<Outcome<FileContent>> => {
   switch (extname(file).toLowerCase()) {
     case '.svg':
-      return done((await import('../write/svg.js')).writeSvg(drawing))
+      return done((await import('../write/svg.js')).writeSvg(forCutter(drawing)))
     case '.dxf':
-      return done((await import('../write/dxf.js')).writeDxf(drawing, order.shop.cutter.dxf))
+      return done((await import('../write/dxf.js')).writeDxf(forCutter(drawing), order.shop.cutter.dxf))
     case '.pdf': {
       const print = layOnPaper(drawing, order, furniture)
       const { pdfChunks } = await import('../write/pdf.js')

@@ -22,6 +22,10 @@ const PURPOSE: Readonly<Record<string, string>> = {
   'arm-pattern': 'Print it, lay the trial arm on it, cut by it.',
   'star-mat': 'Print it, tape it, lay the arms on it for the dry fit and the glue-up.',
   backing: 'Cut only the layer CUT-OUTSIDE; NOTE and GUIDE are to read. Or print it and saw by hand.',
+  'blank-stop':
+    'Stands on the fence and sets the length of the blanks. Its spacer is lifted out before the cut.',
+  'arm-cradle': 'Holds the arm for both joint cuts. CUT-INSIDE first, then CUT-OUTSIDE; MARK is lettering.',
+  'angle-gauge': 'Tip, side, centre and valley angle on one plate, to check the arms by.',
 }
 
 /**
@@ -50,7 +54,7 @@ export const overview = (
 <ul>
 <li><a href="print-check.pdf">print-check.pdf</a>: once for each printer, to find out whether it prints true to scale.</li>
 <li><a href="all-patterns.pdf">all-patterns.pdf</a>: every pattern to print, in the order of work, ${sheets === 1 ? '1 sheet' : `${sheets} sheets`}.</li>
-<li><a href="shop-card.pdf">shop-card.pdf</a>: one page a star to hang by the saw.</li>
+<li><a href="shop-card.pdf">shop-card.pdf</a>: one page a star to hang by the saw, and one with its jigs put together.</li>
 <li><a href="cut-plan.txt">cut-plan.txt</a>: the cut plan as text, also below.</li>
 <li>${boards ? BOARDS_CHOSEN : BOARDS_OPEN}</li>
 </ul>

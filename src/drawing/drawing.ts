@@ -14,3 +14,7 @@ export const notedDrawing = (drawing: Omit<Drawing, 'shapes'>): Drawing => {
   const at = point(extents.min.x, extents.min.y - BELOW)
   return { ...drawing, shapes: [...figure, ...noteBlock(notes, at, noteWidth(extents))] }
 }
+
+/** The drawing as SVG and DXF hold it. */
+export const forCutter = (drawing: Drawing): Drawing =>
+  drawing.toCut ? { ...drawing, shapes: drawing.toCut } : drawing

@@ -18,6 +18,8 @@ export interface Drawing {
   readonly notes?: Notes
   /** The figure, with the notes below it. */
   readonly shapes: readonly Shape[]
+  /** What a file for a cutter holds instead, where its lines are not those on paper: compensated, without the notes. */
+  readonly toCut?: readonly Shape[]
   /** Closed outlines of wood or panel, inside the figure, that no seam between two pages should cut. */
   readonly pieces: readonly Outline[]
 }

@@ -24,6 +24,10 @@ export const labelIsClear = (label: Label, drawn: readonly Shape[], clearance = 
 export const boxIsClear = (box: Box, drawn: readonly Shape[], clearance = CLEARANCE): boolean =>
   isBoxClear(grown(box, clearance), drawn.flatMap(shapeSides))
 
+/** The same for sides worked out before, for many boxes among the same lines. */
+export const boxIsClearOf = (box: Box, sides: readonly Side[], clearance = CLEARANCE): boolean =>
+  isBoxClear(grown(box, clearance), sides)
+
 const isClear = (label: Label, sides: readonly Side[], clearance = CLEARANCE): boolean =>
   isBoxClear(grown(labelBox(label), clearance), sides)
 

@@ -1,5 +1,6 @@
 import { LONGEST_PAGE } from '../tables/paper.js'
 import { degrees, inches, mm } from '../units/convert.js'
+import { JIG_NAMES } from './order.js'
 
 /** What an order leaves open, and why we fill it in so. Common practice, no published source, unless one is named. */
 export const DEFAULTS = {
@@ -39,6 +40,25 @@ export const DEFAULTS = {
   dxf: 'r12',
   /** No cutter named: the outline is followed by hand. */
   cutter: 'hand',
+  /** A beam through plywood of 3 to 6 mm. */
+  laserKerf: mm(0.2),
+  /** The smallest bit that many shops keep; a smaller one breaks in plywood of 12 mm. */
+  bit: inches(1 / 8),
+  /** The stop and the cradle make the cuts, the gauge checks them; the others are for some stars only. */
+  jigs: JIG_NAMES,
+  /** Birch plywood of 12 mm is flat, holds a screw, and lasers and small routers cut it. */
+  jigThickness: mm(12),
+  /** As the shop card draws it. */
+  jigSide: 'right',
+  /** Clears the thread of a wood screw of 4 mm. */
+  screwHole: mm(4),
+  /** M6, or 1/4 inch. */
+  boltHole: mm(6.5),
+  /** Feet of middling toggle clamps differ: measure yours. */
+  clampAcross: mm(25),
+  clampAlong: mm(30),
+  /** Half as much again as AS/NZS 62841.3.9:2020 asks for. */
+  hands: mm(150),
   nearest: '1/32',
   /** Most boards in a shop are flat-sawn, and they move most: the safe side. */
   rings: 'flat',

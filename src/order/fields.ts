@@ -78,6 +78,7 @@ const EXAMPLES = [
   { length: 12, mm: '12, 12.5 mm or 1/2 in', in: '1/2, 1/2 in or 12 mm' },
   { length: 2.4, mm: '2.4, 2.4 mm or 3/32 in', in: '3/32, 3/32 in or 2.4 mm' },
   { length: 610, mm: '610, 61 cm or 24 in', in: '24, 2 ft or 610 mm' },
+  { length: 150, mm: '150, 15 cm or 6 in', in: '6, 6 in or 150 mm' },
 ] as const
 
 const exampleWithin = (least: number, most: number, units: Units): string =>

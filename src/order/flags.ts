@@ -65,6 +65,8 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   orderFlag('end-allowance', ['shop', 'end-allowance']),
   orderFlag('sound', ['shop', 'sound']),
   orderFlag('rip-kerf', ['shop', 'rip-kerf']),
+  orderFlag('jigs', ['jigs'], 'list'),
+  orderFlag('side', ['shop', 'jig-stock', 'side']),
   orderFlag('paper', ['shop', 'paper', 'size']),
   orderFlag('roll', ['shop', 'paper', 'roll']),
   orderFlag('longest', ['shop', 'paper', 'longest']),

@@ -18,6 +18,7 @@ export interface Order {
   /** Room for a star on the wall it is meant for; a side that is absent is no limit. */
   readonly space: { readonly across?: Mm; readonly height?: Mm }
   readonly stars: readonly StarOrder[]
+  readonly jigs: JigOrder
   /** What the order left open and the plan rests on, in words. */
   readonly assumed: readonly string[]
   /** Flags that changed what the order file says, in words. */
@@ -32,6 +33,7 @@ export interface Shop {
   readonly boards: readonly Board[]
   readonly panels: readonly Panel[]
   readonly cutter: Cutter
+  readonly jigStock: JigStock
   readonly paper: Paper
   /** Cut off each board's end before the first arm. */
   readonly endAllowance: Mm
@@ -112,9 +114,38 @@ export interface Panel {
 
 export interface Cutter {
   readonly kind: 'laser' | 'router' | 'hand'
-  readonly kerf?: Mm
-  readonly bit?: Mm
+  /** Removed by a laser's beam. */
+  readonly kerf: Mm
+  /** Diameter of a router's bit. */
+  readonly bit: Mm
   readonly dxf: DxfVersion
+}
+
+/** Jigs and gauges there are patterns for, in the order they come to use. */
+export const JIG_NAMES = ['blank-stop', 'arm-cradle', 'angle-gauge'] as const
+
+export type JigName = (typeof JIG_NAMES)[number]
+
+export interface JigOrder {
+  readonly names: readonly JigName[]
+  /** Did the order ask for these, so that one that cannot be made is a mistake? */
+  readonly asked: boolean
+}
+
+/** What jigs are made of and how they are put together. */
+export interface JigStock {
+  readonly thickness: Mm
+  /** Where the piece lies that is kept, as the saw's operator sees it. */
+  readonly side: 'right' | 'left'
+  /** Diameter of a hole for a wood screw. */
+  readonly screw: Mm
+  /** Diameter of a hole for a bolt or a cord. */
+  readonly bolt: Mm
+  /** Between the holes in the foot of a toggle clamp, across and along its arm. */
+  readonly clampAcross: Mm
+  readonly clampAlong: Mm
+  /** Hands are told to be no nearer to the blade. */
+  readonly hands: Mm
 }
 
 export type DxfVersion = 'r12' | 'r2000'

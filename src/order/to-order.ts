@@ -5,6 +5,7 @@ import { DEFAULTS } from './defaults.js'
 import { SIZE_KEYS } from './flags.js'
 import type {
   Board,
+  JigStock,
   Order,
   Panel,
   Paper,
@@ -44,6 +45,7 @@ export const toOrder = (
       ...toStar(star, index, written.stars.length, where),
       wall: toWall(star.wall, written.climate?.wall),
     })),
+    jigs: { names: written.jigs ?? DEFAULTS.jigs, asked: written.jigs !== undefined },
     assumed: assumptions(written, (length) => showLength(length, lengths)),
     overridden,
   }
@@ -79,9 +81,10 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
     cutter: {
       kind: cutter?.kind ?? DEFAULTS.cutter,
       dxf: cutter?.dxf ?? DEFAULTS.dxf,
-      ...optional('kerf', cutter?.kerf),
-      ...optional('bit', cutter?.bit),
+      kerf: cutter?.kerf ?? DEFAULTS.laserKerf,
+      bit: cutter?.bit ?? DEFAULTS.bit,
     },
+    jigStock: toJigStock(shop?.['jig-stock']),
     paper: toPaper(shop?.paper, units),
     endAllowance: shop?.['end-allowance'] ?? DEFAULTS.endAllowance,
     wood: toWood(undefined, shop?.wood),
@@ -115,6 +118,16 @@ const toPanel = (panel: NonNullable<NonNullable<WrittenShop>['panels']>[number])
   ...optional('density', panel.density),
   ...optional('thickness', panel.thickness),
   ...optional('price', panel.price),
+})
+
+const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => ({
+  thickness: stock?.thickness ?? DEFAULTS.jigThickness,
+  side: stock?.side ?? DEFAULTS.jigSide,
+  screw: stock?.screw ?? DEFAULTS.screwHole,
+  bolt: stock?.bolt ?? DEFAULTS.boltHole,
+  clampAcross: stock?.['clamp-across'] ?? DEFAULTS.clampAcross,
+  clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,
+  hands: stock?.hands ?? DEFAULTS.hands,
 })
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({
@@ -191,7 +204,14 @@ const assumptions = (
   show: (length: ReturnType<typeof toShop>['saw']['kerf']) => string,
 ): string[] => {
   const saw = shop?.saw
+  const cutter = shop?.cutter
   return [
+    ...(cutter?.kind === 'laser' && cutter.kerf === undefined
+      ? [`the beam removes ${show(DEFAULTS.laserKerf)} (shop.cutter.kerf)`]
+      : []),
+    ...(cutter?.kind === 'router' && cutter.bit === undefined
+      ? [`the router's bit is ${show(DEFAULTS.bit)} (shop.cutter.bit)`]
+      : []),
     ...(saw?.limit === undefined ? [`the saw stops at ${showAngle(DEFAULTS.sawLimit)} (saw-limit)`] : []),
     ...(saw?.kerf === undefined ? [`the blade removes ${show(DEFAULTS.kerf)} (kerf)`] : []),
     ...(saw?.['reads-to'] === undefined

@@ -1,4 +1,4 @@
-import { degrees, mm } from './convert.js'
+import { degrees, mm, radians } from './convert.js'
 
 /** Two points closer than this are one point: far below any tool, far above rounding noise at 10 m. */
 export const SAME_POINT = mm(1e-6)
@@ -20,3 +20,5 @@ export const SAME_ANGLE = degrees(1e-9)
  * noise, far below what any tool could make use of.
  */
 export const TOLD_APART = 1e-6
+/** Two edges that meet at less than this run on into each other: 0.0001 mm off over the longest jig. */
+export const SAME_DIRECTION = radians(1e-7)

@@ -229,7 +229,7 @@ describe('dryfit --save', () => {
     const file = orderFile('again.yaml')
     starwright(['dryfit', file, ...words])
     starwright(['dryfit', file, '--star', 'Boathouse', '--gap', '0', '--save'])
-    expect(readFileSync(file, 'utf8')).toContain('bias: { miter: -0.2, uncertainty: 0.05 }')
+    expect(readFileSync(file, 'utf8')).toContain('bias: { miter: -0.2, uncertainty: 0.04 }')
   })
 
   it('from standard input is refused', () => {

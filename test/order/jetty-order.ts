@@ -1,3 +1,4 @@
+import { JIG_STOCK } from './jig-stock.js'
 import { USUAL_WALL, USUAL_WOOD, usualClimate } from './usual-season.js'
 
 /** One order written in different ways, and what it comes to. */
@@ -161,11 +162,13 @@ export const JETTY_ORDER = {
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
     paper: { sheet: { size: 'A3' }, margin: 8, overlap: 12 },
     endAllowance: 20,
+    jigStock: JIG_STOCK,
     sound: 'blank',
     ripKerf: 3,
     wood: USUAL_WOOD,
   },
   climate: usualClimate('mm'),
+  jigs: { names: ['blank-stop', 'arm-cradle', 'angle-gauge'], asked: false },
   space: { across: 900, height: 600 },
   stars: [
     {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { JIG_STOCK } from './jig-stock.js'
 import { orderOf } from './order-of.js'
 import { USUAL_WALL, USUAL_WOOD, usualClimate } from './usual-season.js'
 
@@ -22,14 +23,16 @@ describe('what an order leaves open', () => {
         acceptedGap: 0.5,
         boards: [],
         panels: [],
-        cutter: { kind: 'hand', dxf: 'r12' },
+        cutter: { kind: 'hand', dxf: 'r12', kerf: 0.2, bit: 3.175 },
         paper: { sheet: { size: 'A4' }, margin: 10, overlap: 10 },
         endAllowance: 0,
+        jigStock: JIG_STOCK,
         sound: 'arm',
         wood: USUAL_WOOD,
       },
       climate: usualClimate('mm'),
       space: {},
+      jigs: { names: ['blank-stop', 'arm-cradle', 'angle-gauge'], asked: false },
       stars: [{ ...MINIMAL_STAR, size: { by: 'board-width', length: 70 } }],
       assumed: [
         'the saw stops at 45° (saw-limit)',
@@ -54,14 +57,16 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
         acceptedGap: 0.5,
         boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [], wood: USUAL_WOOD }],
         panels: [{ length: 48 * 25.4, width: 24 * 25.4, edge: 10 }],
-        cutter: { kind: 'hand', dxf: 'r12' },
+        cutter: { kind: 'hand', dxf: 'r12', kerf: 0.2, bit: 3.175 },
         paper: { sheet: { size: 'Letter' }, margin: 10, overlap: 10 },
         endAllowance: 0,
+        jigStock: JIG_STOCK,
         sound: 'arm',
         wood: USUAL_WOOD,
       },
       climate: usualClimate('in'),
       space: {},
+      jigs: { names: ['blank-stop', 'arm-cradle', 'angle-gauge'], asked: false },
       stars: [
         {
           ...MINIMAL_STAR,

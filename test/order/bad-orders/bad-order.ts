@@ -39,11 +39,11 @@ export const NOTE_ALLOWED =
   "Allowed: 1 to 200 characters on one line: Latin, Greek, Cyrillic, Armenian or Georgian letters, digits, spaces and - _ . , : ; ' ( ) + & # ! ? % / = ½ ° × ⌀ and the like."
 export const PAPERS = 'Allowed: A4, A3, A2, A1, A0, Letter, Legal, Tabloid, ANSI-C, ANSI-D, ANSI-E or single.'
 export const UNITS_ALLOWED = 'Allowed: mm or in.'
-export const ORDER_KEYS = 'title, date, creator, units, nearest, shop, climate, space, stars.'
+export const ORDER_KEYS = 'title, date, creator, units, nearest, shop, climate, space, jigs, stars.'
 export const STAR_KEYS =
   'name, note, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing, wall, hardware.'
 export const SHOP_KEYS =
-  'saw, stop, accepted-gap, boards, panels, cutter, paper, end-allowance, wood, glue, stain, finish, sound, rip-kerf.'
+  'saw, stop, accepted-gap, boards, panels, cutter, jig-stock, paper, end-allowance, wood, glue, stain, finish, sound, rip-kerf.'
 export const BOARD_KEYS = 'name, width, thickness, length, price, count, defects, wood.'
 export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut, bias, repeats-to, true-to.'
 export const STARS_ALLOWED =

@@ -280,6 +280,21 @@ export const SHOP: readonly BadOrder[] = [
     [`shop.paper.overlap, line 1: given 1. ${inchesMeant(1)} ${lengthAllowed(5, 30, SMALL)}`],
   ],
   [
+    'hands nearer to the blade than the standard for miter saws allows',
+    ['shop: { jig-stock: { hands: 80 mm } }', A_STAR],
+    [
+      'shop.jig-stock.hands, line 1: given "80 mm". Allowed: a length from 100 mm to 500 mm, written like 150, 15 cm or 6 in. The standard for miter saws, AS/NZS 62841.3.9:2020, asks for 100 mm or more.',
+    ],
+  ],
+  [
+    'a jig nobody knows, and a side that is none',
+    ['jigs: [arm-cradel]', 'shop: { jig-stock: { side: up } }', A_STAR],
+    [
+      'jigs[0], line 1: given "arm-cradel". Did you mean arm-cradle? Allowed: blank-stop, arm-cradle or angle-gauge.',
+      'shop.jig-stock.side, line 2: given "up". Allowed: right or left.',
+    ],
+  ],
+  [
     'an unknown cutter',
     ['shop: { cutter: { kind: lazer } }', A_STAR],
     ['shop.cutter.kind, line 1: given "lazer". Did you mean laser? Allowed: laser, router or hand.'],

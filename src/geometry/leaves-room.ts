@@ -1,0 +1,67 @@
+import { radians } from '../units/convert.js'
+import { SAME_POINT } from '../units/tolerance.js'
+import { type Edge, edges, type Outline } from './outline.js'
+import { add, distance, type Point, polar, subtract } from './point.js'
+
+/** Looked at along every arc. */
+const PLACES = 16
+
+/**
+ * Does `moved` stay at least `room` from `outline` everywhere, and cross neither it nor itself? Two straight edges that
+ * do not cross are nearest at an end of one of them, so the corners tell; arcs are looked at in 16 places each.
+ */
+export const leavesRoom = (outline: Outline, moved: Outline, room: number): boolean => {
+  const [old, fresh] = [edges(outline), edges(moved)]
+  const near = (at: Point, among: readonly Edge[]): boolean =>
+    among.some((edge) => distanceToEdge(at, edge) < room - 10 * SAME_POINT)
+  return (
+    !placesOn(fresh).some((at) => near(at, old)) &&
+    !placesOn(old).some((at) => near(at, fresh)) &&
+    !crosses(chords(fresh))
+  )
+}
+
+const placesOn = (along: readonly Edge[]): Point[] => along.flatMap((edge) => [edge.from, ...onArc(edge)])
+
+const onArc = ({ arc }: Edge): Point[] =>
+  arc
+    ? Array.from({ length: PLACES - 1 }, (_, index) =>
+        add(arc.centre, polar(arc.radius, radians(arc.start + (arc.sweep * (index + 1)) / PLACES))),
+      )
+    : []
+
+export const distanceToEdge = (at: Point, { from, to, arc }: Edge): number => {
+  if (!arc) {
+    const [along, off] = [subtract(to, from), subtract(at, from)]
+    const length = along.x * along.x + along.y * along.y
+    const share = Math.max(0, Math.min(1, (off.x * along.x + off.y * along.y) / length))
+    return Math.hypot(off.x - share * along.x, off.y - share * along.y)
+  }
+  const angle = Math.atan2(at.y - arc.centre.y, at.x - arc.centre.x) - arc.start
+  const turned = (Math.sign(arc.sweep) * angle + 4 * Math.PI) % (2 * Math.PI)
+  return turned <= Math.abs(arc.sweep)
+    ? Math.abs(distance(at, arc.centre) - arc.radius)
+    : Math.min(distance(at, from), distance(at, to))
+}
+
+type Chord = readonly [Point, Point]
+
+const chords = (along: readonly Edge[]): Chord[] => {
+  const places = placesOn(along)
+  return places.map((from, index): Chord => [from, places[(index + 1) % places.length] ?? from])
+}
+
+/** Do two chords that are not neighbours cross? */
+const crosses = (all: readonly Chord[]): boolean =>
+  all.some((first, index) =>
+    all.slice(index + 2).some((second, after) => {
+      const neighbours = index === 0 && index + 2 + after === all.length - 1
+      return !neighbours && chordsCross(first, second)
+    }),
+  )
+
+const side = (a: Point, b: Point, at: Point): number =>
+  (b.x - a.x) * (at.y - a.y) - (b.y - a.y) * (at.x - a.x)
+
+const chordsCross = ([a, b]: Chord, [c, d]: Chord): boolean =>
+  side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0

@@ -1,0 +1,111 @@
+import { removedWidth } from '../cutter/compensated.js'
+import { circle, closedOutline } from '../geometry/outline.js'
+import { add, type Point, point, polar, scale } from '../geometry/point.js'
+import type { Cutter, JigStock } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
+import type { Degrees } from '../units/brand.js'
+import { degrees, toRadians } from '../units/convert.js'
+import type { Jig } from './jig.js'
+
+/** An angle of the star on the gauge, and where. */
+export interface GaugedAngle {
+  readonly word: 'TIP' | 'SIDE' | 'CENTRE' | 'VALLEY'
+  readonly angle: Degrees
+  readonly corner: Point
+}
+
+/** In mm: a notch's edges, and at least so much of both must bear beside a router's relief. */
+const LEG = 24
+const BEARING = 12
+/** A bit that would need longer ones does not fit; the cutter's check says so. */
+const LONGEST_LEG = 90
+const MARGIN = 10
+const BETWEEN = 14
+/** From the lower edge's notch to the valley corner: so much lies along an arm. */
+const ALONG_ARM = 40
+/** Between the notches of the upper and lower edge: room for words, and wood. */
+const WAIST = 22
+
+/**
+ * One plate. Notches take the arm's tip, its side angle at the valley and its centre; the plate's lower right corner
+ * goes into the valley between two arms that lie tip to tip, its two edges along theirs.
+ */
+export const angleGauge = (
+  plan: StarPlan,
+  stock: JigStock,
+  cutter: Cutter,
+): Jig & { readonly angles: readonly GaugedAngle[] } => {
+  const { tipAngle, sideAngle, centreAngle } = plan.star
+  const valleyAngle = degrees(360 - 2 * sideAngle)
+  const slot = removedWidth(cutter)
+  const [tip, centre, side] = [tipAngle, centreAngle, sideAngle].map((angle) => notch(angle, slot)) as [
+    Notch,
+    Notch,
+    Notch,
+  ]
+  const waist = Math.max(WAIST, stock.thickness + slot)
+  const height = Math.max(tip.depth, centre.depth) + waist + side.depth
+  const lean = height / Math.tan(toRadians(valleyAngle))
+  const hole = stock.bolt + 2 * MARGIN
+  const top = hole + tip.width + BETWEEN + centre.width + MARGIN
+  const across = Math.max(top + lean, hole + side.width + ALONG_ARM)
+  const tipAt = point(hole + tip.width / 2, height)
+  const centreAt = point(hole + tip.width + BETWEEN + centre.width / 2, height)
+  const sideAt = point((across - ALONG_ARM) / 2, 0)
+  const valley = point(across, 0)
+  const up = (at: Point, { width, depth }: Notch): readonly [Point, Point, Point] => [
+    add(at, point(width / 2, 0)),
+    add(at, point(0, -depth)),
+    add(at, point(-width / 2, 0)),
+  ]
+  const [tipNotch, centreNotch] = [up(tipAt, tip), up(centreAt, centre)]
+  const sideNotch = [
+    add(sideAt, point(-side.width / 2, 0)),
+    add(sideAt, point(0, side.depth)),
+    add(sideAt, point(side.width / 2, 0)),
+  ] as const
+  const end = add(
+    valley,
+    scale(polar(1, toRadians(degrees(180 - valleyAngle))), height / Math.sin(toRadians(valleyAngle))),
+  )
+  return {
+    name: 'angle-gauge',
+    parts: [
+      {
+        name: 'angle gauge',
+        letter: 'A',
+        outer: closedOutline([
+          point(0, 0),
+          ...sideNotch,
+          valley,
+          end,
+          ...centreNotch,
+          ...tipNotch,
+          point(0, height),
+        ]),
+        inner: [circle(point(MARGIN + stock.bolt / 2, height / 2), stock.bolt / 2)],
+        seats: [tipNotch[1], centreNotch[1], sideNotch[1]],
+        marks: [],
+      },
+    ],
+    hands: [],
+    angles: [
+      { word: 'TIP', angle: tipAngle, corner: tipNotch[1] },
+      { word: 'CENTRE', angle: centreAngle, corner: centreNotch[1] },
+      { word: 'SIDE', angle: sideAngle, corner: sideNotch[1] },
+      { word: 'VALLEY', angle: valleyAngle, corner: valley },
+    ],
+  }
+}
+
+interface Notch {
+  readonly width: number
+  readonly depth: number
+}
+
+const notch = (angle: Degrees, slot: number): Notch => {
+  const half = toRadians(degrees(angle / 2))
+  const relief = angle < 90 ? slot / Math.sin(2 * half) : slot
+  const leg = Math.min(LONGEST_LEG, Math.max(LEG, relief + BEARING))
+  return { width: 2 * leg * Math.sin(half), depth: leg * Math.cos(half) }
+}

@@ -1,0 +1,28 @@
+import table from '../../shared/single-stroke.json' with { type: 'json' }
+
+/** A sign that a pen or beam draws in single strokes; baseline at y = 0, in units of {@link STROKE_CAPITAL}. */
+export interface StrokeGlyph {
+  readonly width: number
+  readonly strokes: readonly (readonly (readonly [number, number])[])[]
+}
+
+/** Height of a capital, in the glyphs' units. */
+export const STROKE_CAPITAL: number = table.capital
+
+const read = (written: string): StrokeGlyph => {
+  const [width, ...strokes] = written.split(' / ')
+  return {
+    width: Number(width),
+    strokes: strokes.map((stroke) =>
+      stroke.split(' ').map((at): [number, number] => {
+        const [x, y] = at.split(',').map(Number)
+        return [x ?? 0, y ?? 0]
+      }),
+    ),
+  }
+}
+
+/** Hershey's simplex roman letters. */
+export const STROKE_GLYPHS: ReadonlyMap<string, StrokeGlyph> = new Map(
+  Object.entries(table.glyphs).map(([sign, written]) => [sign, read(written)]),
+)

@@ -1,0 +1,69 @@
+import { afterAll, describe, expect, it, vi } from 'vitest'
+import { drawJig } from '../../src/compose/jigs.js'
+import { removedWidth } from '../../src/cutter/compensated.js'
+import { forCutter } from '../../src/drawing/drawing.js'
+import type { Vertex } from '../../src/geometry/outline.js'
+import { writeDxf } from '../../src/write/dxf.js'
+import { openDxfReader } from '../read-back/read-dxf.js'
+import { sweptPlans } from './sweep-plans.js'
+
+vi.setConfig({ testTimeout: 120_000 })
+
+const reader = openDxfReader()
+afterAll(reader.close)
+
+/** Angles between straight edges of the outline that are longer than 8 mm, as an instrument would lay on them. */
+const anglesBetween = (vertices: readonly Vertex[]): number[] => {
+  const long = vertices.flatMap((from, index) => {
+    const to = vertices[(index + 1) % vertices.length] ?? from
+    return Math.hypot(to.x - from.x, to.y - from.y) > 8 && !from.bulge
+      ? [Math.atan2(to.y - from.y, to.x - from.x)]
+      : []
+  })
+  return long.map((way, index) => {
+    const next = long[(index + 1) % long.length] ?? way
+    const turned = ((next - way) * 180) / Math.PI
+    return 180 - Math.abs(((turned + 540) % 360) - 180)
+  })
+}
+
+describe.each([
+  ['hand', 'cutter: { kind: hand }'],
+  ['laser', 'cutter: { kind: laser, kerf: 0.2 }'],
+  ['router', 'cutter: { kind: router, bit: 1 mm }'],
+])('by %s', (_, shop) => {
+  it('the angles measured on the written DXF are those of the plan', async () => {
+    let measured = 0
+    for (const { plan, order, name } of sweptPlans(shop)) {
+      if (plan.star.tipAngle < 12 || plan.star.points % 3 !== 0) continue
+      const drawing = drawJig('angle-gauge', plan, order)
+      if (!drawing.ok) throw new Error(`${name}: ${drawing.problems[0]?.advice}`)
+      const { outlines } = await reader.read(writeDxf(forCutter(drawing.value), 'r12'))
+      const outer = outlines.find(({ layer }) => layer === 'CUT-OUTSIDE')
+      const found = anglesBetween(outer?.vertices ?? [])
+      const { tipAngle, centreAngle, points } = plan.star
+      // By the sum of a kite's angles and of those around a point, not from the plan's own side angle.
+      const side = (360 - tipAngle - 360 / points) / 2
+      for (const angle of [tipAngle, centreAngle, side, tipAngle + 360 / points]) {
+        const nearest = Math.min(...found.map((each) => Math.abs(each - angle)))
+        expect(
+          nearest,
+          `${name}: ${angle}° among ${found.map((each) => each.toFixed(3)).join(' ')}`,
+        ).toBeLessThan(0.001)
+      }
+      expect(removedWidth(order.shop.cutter)).toBeLessThanOrEqual(1)
+      measured += 1
+    }
+    expect(measured).toBeGreaterThan(60)
+  })
+})
+
+it('says so when a bit does not get into the narrowest notch, and which does', () => {
+  const slim = sweptPlans('cutter: { kind: router, bit: 6 mm }').find(({ plan }) => plan.star.tipAngle === 3)
+  if (!slim) throw new Error('the sweep has a slim star')
+  const drawing = drawJig('angle-gauge', slim.plan, slim.order)
+  expect(drawing.ok).toBe(false)
+  expect(drawing.ok ? '' : drawing.problems[0]?.advice).toMatch(
+    /^It does not get into the narrowest place of the angle gauge\. Allowed there: a bit of up to \d\.\d mm\./,
+  )
+})

@@ -1,0 +1,85 @@
+import { describe, expect, it, vi } from 'vitest'
+import { drawJig, jigOf } from '../../src/compose/jigs.js'
+import { compensated, relievedPart, removedWidth } from '../../src/cutter/compensated.js'
+import { forCutter } from '../../src/drawing/drawing.js'
+import type { Path } from '../../src/drawing/model.js'
+import { JIG_NAMES } from '../../src/order/order.js'
+import { mm } from '../../src/units/convert.js'
+import { commonArea, farthestApart, inside, leftWithin, openedBy, swept } from '../cutter/swept.js'
+import { sweptPlans } from './sweep-plans.js'
+
+vi.setConfig({ testTimeout: 120_000 })
+
+/** Common practice, no published source: what lasers and routers remove, and either side of the blade. */
+const SHOPS = [
+  'cutter: { kind: laser, kerf: 0.2 }, jig-stock: { side: left }',
+  'cutter: { kind: router, bit: 3 mm }, jig-stock: { thickness: 18 mm }',
+  'cutter: { kind: hand }',
+]
+
+describe.each(SHOPS)('%s', (shop) => {
+  const plans = sweptPlans(shop).filter((_, index) => index % 8 === SHOPS.indexOf(shop))
+
+  it('a disc of the cutter led along every line leaves the parts as designed, within 0.02 mm', () => {
+    let cut = 0
+    for (const { plan, order, name } of plans) {
+      for (const kind of JIG_NAMES) {
+        const jig = jigOf(kind, plan, order)
+        if (!jig.ok) continue
+        for (const part of jig.value.parts) {
+          const lines = compensated(part, order.shop.cutter, order.lengths)
+          const half = removedWidth(order.shop.cutter) / 2
+          if (!lines.ok || half === 0) continue
+          const shape = relievedPart(part, mm(2 * half))
+          if (!shape) throw new Error(`${name}: ${part.name} has no room for its relief`)
+          const told = `${name}: ${part.name}`
+          expect(farthestApart(leftWithin(lines.value.outer, half), inside(shape.outer)), told).toBeLessThan(
+            0.02,
+          )
+          lines.value.inner.forEach((line, index) => {
+            const opening = shape.inner[index] ?? line
+            expect(farthestApart(openedBy(line, half), inside(opening)), told).toBeLessThan(0.02)
+          })
+          cut += 1
+        }
+      }
+    }
+    if (removedWidth(plans[0]?.order.shop.cutter ?? ({} as never)) > 0) expect(cut).toBeGreaterThan(200)
+  })
+
+  it('parts lie apart on the panel by more than the cutter takes, words and marks on their wood', () => {
+    for (const { plan, order, name } of plans) {
+      for (const kind of JIG_NAMES) {
+        const drawing = drawJig(kind, plan, order)
+        if (!drawing.ok) continue
+        const shapes = forCutter(drawing.value).shapes as readonly Path[]
+        const told = `${name}: ${kind}`
+        expect(
+          shapes.every((shape) => shape.kind === 'path'),
+          told,
+        ).toBe(true)
+        const outer = shapes.filter(({ layer }) => layer === 'CUT-OUTSIDE')
+        const taken = outer.map((line) => swept(line, 2))
+        taken.forEach((own, index) => {
+          for (const other of taken.slice(index + 1)) expect(commonArea(own, other), told).toBe(0)
+        })
+        const wood = outer.map((line) => inside(line))
+        for (const { vertices } of shapes.filter(({ layer }) => layer === 'MARK')) {
+          const [from] = vertices
+          const dot = from && inside(square(from, 0.02))
+          expect(dot && wood.some((part) => commonArea(dot, part) > 0), told).toBe(true)
+        }
+      }
+    }
+  })
+})
+
+const square = ({ x, y }: { x: number; y: number }, half: number) => ({
+  closed: true,
+  vertices: [
+    { x: x - half, y: y - half },
+    { x: x + half, y: y - half },
+    { x: x + half, y: y + half },
+    { x: x - half, y: y + half },
+  ],
+})
