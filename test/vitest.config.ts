@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config'
-import { bundledFiles } from './bundled-files.js'
+import { bundledFiles } from '../src/page/bundled-files.js'
 
 export default defineConfig({
   plugins: [bundledFiles],

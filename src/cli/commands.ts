@@ -253,4 +253,17 @@ export const COMMANDS: readonly Command[] = [
     ],
     handle: async (typed) => (await import('./choose.js')).choose(typed),
   },
+  {
+    words: 'page',
+    says: 'Write the page for the workshop: one file that does all this in a browser',
+    positionals: {},
+    options: {
+      to: { type: 'string', requiresArg: true, describe: 'The HTML file; star.html when it is left out' },
+      open: { type: 'boolean', describe: 'Open it in the browser' },
+      replace: REPLACE,
+      quiet: QUIET,
+    },
+    examples: [['$0 page --to star.html --open', 'the page, opened']],
+    handle: async (typed) => (await import('./page.js')).page(typed),
+  },
 ]

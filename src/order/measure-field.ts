@@ -21,6 +21,7 @@ export const measureField = (units: Units, { says, wayOut, measure, least, most,
   return v.pipe(
     v.union([v.string(), v.number()], sentences(told, wayOut)),
     v.description(says),
+    v.metadata(measure.bare ? { bareUnit: shownUnit(measure.bare[units]) } : {}),
     v.rawTransform<string | number, number>(({ dataset, addIssue, NEVER }) => {
       const reading = readMeasure(dataset.value, measure, units)
       if ('refused' in reading) {

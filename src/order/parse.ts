@@ -8,6 +8,7 @@ import type { Order, Where } from './order.js'
 import { done, type Outcome, type Problem, refused, showGiven } from './problem.js'
 import { type Path, readYaml, type Source } from './read-yaml.js'
 import { orderSchema } from './schema.js'
+import { showPath } from './show-path.js'
 import { spellFlags } from './spell-flags.js'
 import { toOrder } from './to-order.js'
 import { type PathProblem, unknownKeys } from './unknown-keys.js'
@@ -148,10 +149,3 @@ const flagOf = (path: Path, flagAt: ReadonlyMap<string, string>): string | undef
   }
   return undefined
 }
-
-const showPath = (path: Path): string => {
-  const shown = path.map((step) => (typeof step === 'number' ? `[${step}]` : `.${plainKey(step)}`)).join('')
-  return shown === '' ? 'order' : shown.replace(/^\./, '')
-}
-
-const plainKey = (key: string): string => (/^[a-z$][a-z-]{0,40}$/i.test(key) ? key : showGiven(key))

@@ -1,5 +1,4 @@
 import {
-  type DocumentOptions,
   isMap,
   isNode,
   isPair,
@@ -7,13 +6,12 @@ import {
   Lexer,
   LineCounter,
   type Node,
-  type ParseOptions,
   parseDocument,
-  type SchemaOptions,
   type YAMLParseError,
   type YAMLWarning,
 } from 'yaml'
 import { done, type Outcome, type Problem, refused, showGiven } from './problem.js'
+import { YAML_OPTIONS } from './yaml-options.js'
 
 /** Keys and list positions from the top of the order down to one value. */
 export type Path = readonly (string | number)[]
@@ -46,7 +44,7 @@ export const readYaml = (text: string): Outcome<Source> => {
     return refused([whole('lists within lists', `Allowed: ${DEEPEST} levels. An order needs six.`)])
   }
   const lines = new LineCounter()
-  const document = parseDocument(text, { ...OPTIONS, lineCounter: lines })
+  const document = parseDocument(text, { ...YAML_OPTIONS, lineCounter: lines })
   const complaints = [...document.errors, ...document.warnings]
   if (complaints.length > 0)
     return refused(eachOnce(complaints.slice(0, 20).map((each) => complaint(each, text, lines))))
@@ -61,16 +59,6 @@ export const readYaml = (text: string): Outcome<Source> => {
       : 'an alias without its anchor'
     return refused([whole(given, 'Write the values out instead of repeating them with *.')])
   }
-}
-
-/** The core schema without the numbers nobody writes on a rule: 0x46, 0o106 and 7e1 stay text and are refused. */
-const OPTIONS: DocumentOptions & SchemaOptions & ParseOptions = {
-  version: '1.2',
-  prettyErrors: false,
-  resolveKnownTags: false,
-  logLevel: 'error',
-  customTags: (tags) =>
-    tags.filter((tag) => typeof tag === 'string' || !['HEX', 'OCT', 'EXP'].includes(tag.format ?? '')),
 }
 
 const MOST_ALIASES = 20

@@ -33,6 +33,12 @@ export const meaningOf = (node: SchemaNode): string | undefined =>
 export const isLength = (node: SchemaNode): boolean =>
   (node.wrapped ?? node).pipe?.some(({ metadata }) => metadata?.length === true) ?? false
 
+/** The unit of a bare number there, of a measure that is no length; `measure-field.ts` tells it. */
+export const bareUnit = (node: SchemaNode): string | undefined =>
+  (node.wrapped ?? node).pipe?.flatMap(({ metadata }) =>
+    typeof metadata?.bareUnit === 'string' ? [metadata.bareUnit] : [],
+  )[0]
+
 /** Every group of keys in which a key stands, as the words that lead to it: `['shop', 'saw']`. */
 export const groupsWith = (root: SchemaNode, key: string): string[][] => {
   const { entries, item } = bareNode(root)

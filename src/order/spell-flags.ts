@@ -1,5 +1,6 @@
 import type { GenericSchema } from 'valibot'
-import { readLength, type Units } from '../units/read-length.js'
+import type { Units } from '../units/read-length.js'
+import { isBareLength } from './bare-length.js'
 import { type FlagValues, ORDER_FLAGS, orderPath } from './flags.js'
 import { isLength, nodeAt, schemaNode } from './schema-node.js'
 
@@ -14,13 +15,9 @@ export const spellFlags = (schema: GenericSchema, values: FlagValues, units: Uni
   }).map(({ name }) => name)
   return Object.fromEntries(
     Object.entries(values).map(([name, value]) =>
-      typeof value === 'string' && lengths.includes(name) && isBare(value, units)
+      typeof value === 'string' && lengths.includes(name) && isBareLength(value, units)
         ? [name, `${value} ${units}`]
         : [name, value],
     ),
   )
 }
-
-/** A length that can still take a unit has none. */
-const isBare = (written: string, units: Units): boolean =>
-  'length' in readLength(`${written} ${units}`, units)

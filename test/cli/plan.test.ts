@@ -119,7 +119,7 @@ describe('the command line', () => {
       'Invalid values:\n  Argument: DRAWING, Given: "bakcing", Choices: "arm-pattern", "star-mat", "backing", "blank-stop", "arm-cradle", "angle-gauge", "jig-card"',
     ],
     [['make', '--points', '5'], 'Missing required argument: out\nSay where the files go: --out FOLDER'],
-    [[], 'Say what to do: make, plan, season, stock, draw, dryfit, print-check, risk or choose.'],
+    [[], 'Say what to do: make, plan, season, stock, draw, dryfit, print-check, risk, choose or page.'],
     [['plan', 'a.yaml', 'b.yaml'], 'Unknown argument: b.yaml'],
     [['plan', '--points'], 'Not enough arguments following: points'],
   ])('%j is a usage mistake: exit 2', (words, message) => {

@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config'
-import { bundledFiles } from '../bundled-files.js'
+import { bundledFiles } from '../../src/page/bundled-files.js'
 
 /** Apart from `npm test`: these checks need programs from Debian; `test/interop/run` installs them. */
 export default defineConfig({

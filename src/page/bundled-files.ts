@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import type { Plugin } from 'vitest/config'
+import type { Plugin } from 'vite'
 
 const { resolve } = createRequire(import.meta.url)
 
@@ -12,6 +12,7 @@ export const bundledFiles: Plugin = {
   load: (id) => {
     if (id.endsWith('.svg')) return `export default ${JSON.stringify(readFileSync(id, 'utf8'))}`
     if (!id.endsWith('.ttf')) return undefined
-    return `export default Uint8Array.from(Buffer.from('${readFileSync(id).toString('base64')}', 'base64'))`
+    const packed = readFileSync(id).toString('base64')
+    return `export default Uint8Array.from(atob('${packed}'), (sign) => sign.charCodeAt(0))`
   },
 }

@@ -1,0 +1,56 @@
+import { type Document, isScalar, parseDocument } from 'yaml'
+import { YAML_OPTIONS } from './yaml-options.js'
+
+/** Where a value stands in an order: `['stars', 0, 'tip-angle']`. */
+export type OrderPlace = readonly (string | number)[]
+
+/** What a place can be given: a scalar as people type it, or a whole entry of a list. */
+export type OrderValue =
+  | string
+  | number
+  | boolean
+  | readonly OrderValue[]
+  | { readonly [key: string]: OrderValue }
+
+/** The order as a document that keeps the maker's comments and spelling. */
+export const orderDocument = (text: string): Document => parseDocument(text, YAML_OPTIONS)
+
+/** Widths of the writer are set so that it breaks no line of the maker's. */
+const AS_WRITTEN = { lineWidth: 0, flowCollectionPadding: true } as const
+
+/** Signs that a word can hold anywhere in YAML without quotes. */
+const PLAIN = /^[\p{L}\d][\p{L}\d ./½¼¾°'"+-]*$/u
+
+/**
+ * The order's text with one value set, or taken out where it is undefined; everything else stays as the maker wrote
+ * it, comments too. The text must be YAML that can be read.
+ */
+export const editedOrder = (text: string, place: OrderPlace, value: OrderValue | undefined): string => {
+  const document = orderDocument(text)
+  const node: unknown = document.getIn(place, true)
+  if (value === undefined) {
+    if (node === undefined) return text
+    document.deleteIn(place)
+    return document.toString(AS_WRITTEN)
+  }
+  const range = isScalar(node) && isSimple(value) ? node.range : undefined
+  if (range)
+    return text.slice(0, range[0]) + scalarText(value as string | number | boolean) + text.slice(range[1])
+  document.setIn(place, document.createNode(value))
+  return document.toString(AS_WRITTEN)
+}
+
+/** The value at a place as the maker wrote it; undefined where there is none, or a group or list. */
+export const writtenAt = (document: Document, place: OrderPlace): string | undefined => {
+  const node: unknown = document.getIn(place, true)
+  return isScalar(node) && node.value !== null ? String(node.source ?? node.value) : undefined
+}
+
+const isSimple = (value: OrderValue): boolean => typeof value !== 'object'
+
+/** A number stays a number; words that YAML could take for something else are quoted. */
+const scalarText = (value: string | number | boolean): string => {
+  if (typeof value !== 'string') return String(value)
+  const read: unknown = orderDocument(value).toJS()
+  return PLAIN.test(value) && read === value && value === value.trim() ? value : JSON.stringify(value)
+}

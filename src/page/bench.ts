@@ -1,0 +1,32 @@
+import { createContext } from 'preact'
+import { useContext } from 'preact/hooks'
+import type { Document } from 'yaml'
+import type { OrderPlace, OrderValue } from '../order/edit-text.js'
+import type { Plan } from '../plan/plan.js'
+import type { Job } from './job.js'
+
+/** One change of the order: a place, and its value, or undefined to take it out. */
+export type Change = readonly [place: OrderPlace, value: OrderValue | undefined]
+
+/** What every part of the page works on. */
+export interface Bench {
+  readonly job: Job
+  /** The plan of the order, or of what it was before the mistakes it has now. */
+  readonly plan: Plan
+  /** The order as it is written. */
+  readonly document: Document
+  /** Makes changes as one step that can be undone. */
+  readonly change: (...changes: readonly Change[]) => void
+  /** Goes on with the last step, as while a tip is pulled. */
+  readonly changeOn: (...changes: readonly Change[]) => void
+  /** The star that is shown, counted from 0. */
+  readonly starIndex: number
+}
+
+export const BenchContext = createContext<Bench | undefined>(undefined)
+
+export const useBench = (): Bench => {
+  const bench = useContext(BenchContext)
+  if (!bench) throw new Error('a part of the page stands outside it')
+  return bench
+}

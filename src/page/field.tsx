@@ -1,0 +1,144 @@
+import type { ComponentChildren, TargetedEvent } from 'preact'
+import type { OrderPlace } from '../order/edit-text.js'
+import { writtenAt } from '../order/edit-text.js'
+import type { Problem } from '../order/problem.js'
+import { showPath } from '../order/show-path.js'
+import { readLength } from '../units/read-length.js'
+import { type LengthStyle, showLength } from '../units/show.js'
+import { useBench } from './bench.js'
+
+/** The id of the field that writes a place of the order. */
+export const fieldId = (place: OrderPlace): string => `at-${place.join('-')}`
+
+/** A number stays one in the order; anything else is kept as it was typed. */
+const asTyped = (text: string): string | number =>
+  /^-?\d{1,12}(?:\.\d{1,6})?$/.test(text) ? Number(text) : text
+
+interface FieldProps {
+  readonly place: OrderPlace
+  readonly label: string
+  /** What follows from it, or what is taken when it is left empty. */
+  readonly hint?: string
+}
+
+/**
+ * A value of the order as it is written; a change is taken when the field is left or Enter pressed.
+ *
+ * @param words a name or a note, which may look like a number
+ */
+export const TextField = ({
+  place,
+  label,
+  hint,
+  words = false,
+}: FieldProps & { readonly words?: boolean }) => {
+  const { document, change, plan } = useBench()
+  const written = writtenAt(document, place) ?? ''
+  const elsewhere = inOrderUnits(written, plan.order.lengths)
+  const told = [hint, elsewhere].filter(Boolean).join('; ')
+  const take = (event: TargetedEvent<HTMLInputElement>): void => {
+    const typed = event.currentTarget.value.trim()
+    change([place, typed === '' ? undefined : words ? typed : asTyped(typed)])
+  }
+  return (
+    <FieldFrame place={place} label={label} {...(told === '' ? {} : { hint: told })}>
+      {(described) => (
+        <input
+          {...described}
+          type="text"
+          autoComplete="off"
+          spellcheck={false}
+          value={written}
+          onChange={take}
+        />
+      )}
+    </FieldFrame>
+  )
+}
+
+/** What a length written in other units is in the order's own; nothing for anything else. */
+const inOrderUnits = (written: string, lengths: LengthStyle): string | undefined => {
+  const reading = readLength(written, lengths.units)
+  return 'length' in reading && reading.units !== lengths.units
+    ? `= ${showLength(reading.length, lengths)}`
+    : undefined
+}
+
+export interface Choice {
+  readonly value: string
+  readonly words: string
+}
+
+/** One of several values of a place; the first is what holds when nothing is written. */
+export const ChoiceField = ({
+  place,
+  label,
+  hint,
+  choices,
+}: FieldProps & { readonly choices: readonly Choice[] }) => {
+  const { document, change } = useBench()
+  return (
+    <FieldFrame place={place} label={label} {...(hint === undefined ? {} : { hint })}>
+      {(described) => (
+        <select
+          {...described}
+          value={writtenAt(document, place) ?? choices[0]?.value ?? ''}
+          onChange={(event) => change([place, event.currentTarget.value])}
+        >
+          {choices.map(({ value, words }) => (
+            <option key={value} value={value}>
+              {words}
+            </option>
+          ))}
+        </select>
+      )}
+    </FieldFrame>
+  )
+}
+
+interface Described {
+  readonly id: string
+  readonly 'aria-describedby'?: string
+  readonly 'aria-invalid': boolean
+}
+
+/** Label, field, hint, and beneath it what is wrong there, in the words of the command line. */
+export const FieldFrame = ({
+  place,
+  label,
+  hint,
+  children,
+}: FieldProps & { readonly children: (described: Described) => ComponentChildren }) => {
+  const { job } = useBench()
+  const id = fieldId(place)
+  const problems = problemsAt(job.problems, place)
+  const told = [
+    ...(hint === undefined ? [] : [`${id}-hint`]),
+    ...(problems.length > 0 ? [`${id}-problem`] : []),
+  ]
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      {children({
+        id,
+        'aria-invalid': problems.length > 0,
+        ...(told.length > 0 ? { 'aria-describedby': told.join(' ') } : {}),
+      })}
+      {hint !== undefined && (
+        <p class="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      {problems.length > 0 && (
+        <p class="problem" id={`${id}-problem`}>
+          {problems.map(({ given, advice }) => (
+            <span key={advice}>{`Given ${given}. ${advice}`}</span>
+          ))}
+        </p>
+      )}
+    </div>
+  )
+}
+
+export const problemsAt = (problems: readonly Problem[], place: OrderPlace): Problem[] =>
+  problems.filter((problem) => problem.place === showPath(place))

@@ -1,0 +1,76 @@
+import type { Saw } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
+import { sawMarks } from '../plan/saw-setting.js'
+import { showAngle } from '../units/show.js'
+
+/** More lines than this run together on a phone; then only every fifth degree is drawn. */
+const MOST_LINES = 140
+
+const RADIUS = 100
+
+/**
+ * The saw's own scale from straight on to its limit on both sides, seen from above with the fence at the top: detents
+ * as triangles, and a pointer for each cut at what is to be set.
+ */
+export const SawDial = ({ saw, plan }: { readonly saw: Saw; readonly plan: StarPlan }) => {
+  const all = sawMarks(saw)
+  const marks = all.length > MOST_LINES ? all.filter((mark) => mark % 5 === 0) : all
+  const both = marks.flatMap((mark) => (mark === 0 ? [0] : [mark, -mark]))
+  const pointers = [
+    { name: '1', cut: plan.firstCut },
+    ...(plan.firstCut.miter === plan.jointCut.miter ? [] : [{ name: '2, 3', cut: plan.jointCut }]),
+  ]
+  return (
+    <svg
+      class="dial"
+      viewBox="-132 -16 264 152"
+      role="img"
+      aria-label={pointers
+        .map(
+          ({ name, cut }) =>
+            `Cut ${name}: saw at ${showAngle(cut.reading)}, nearest mark ${showAngle(cut.mark)}`,
+        )
+        .join('; ')}
+    >
+      <path class="dial-fence" d="M-128 0H128" />
+      <path
+        class="dial-rim"
+        d={`M${spot(saw.limit, RADIUS)}A${RADIUS} ${RADIUS} 0 0 1 ${spot(-saw.limit, RADIUS)}`}
+      />
+      {both.map((mark) => {
+        const long = Math.abs(mark) % 10 === 0 ? 12 : Math.abs(mark) % 5 === 0 ? 9 : 4
+        return <path key={mark} class="dial-line" d={`M${spot(mark, RADIUS)}L${spot(mark, RADIUS - long)}`} />
+      })}
+      {both
+        .filter((mark) => Math.abs(mark) % 15 === 0)
+        .map((mark) => (
+          <text key={mark} class="dial-figure" x={x(mark, RADIUS - 20)} y={y(mark, RADIUS - 20) + 3}>
+            {Math.abs(mark)}
+          </text>
+        ))}
+      {saw.detents
+        .flatMap((detent) => (detent === 0 ? [0] : [detent, -detent]))
+        .map((detent) => (
+          <path
+            key={detent}
+            class="dial-detent"
+            d={`M${spot(detent, RADIUS + 1)}L${spot(detent - 1.6, RADIUS + 6)}L${spot(detent + 1.6, RADIUS + 6)}Z`}
+          />
+        ))}
+      {pointers.map(({ name, cut }) => (
+        <g key={name} class="dial-pointer">
+          <path d={`M0 0L${spot(cut.reading, RADIUS + 8)}`} />
+          <text x={x(cut.reading, RADIUS + 18)} y={y(cut.reading, RADIUS + 18) + 4}>
+            {name}
+          </text>
+        </g>
+      ))}
+    </svg>
+  )
+}
+
+/** Angles are counted from square, the way the saw's arm points down from the fence. */
+const x = (angle: number, radius: number): number => radius * Math.sin((angle * Math.PI) / 180)
+const y = (angle: number, radius: number): number => radius * Math.cos((angle * Math.PI) / 180)
+const spot = (angle: number, radius: number): string =>
+  `${x(angle, radius).toFixed(2)} ${y(angle, radius).toFixed(2)}`

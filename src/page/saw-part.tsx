@@ -1,0 +1,99 @@
+import { useMemo } from 'preact/hooks'
+import { accuracyText, firstPiece } from '../compose/card-words.js'
+import { CARD_CAUTIONS } from '../compose/cautions.js'
+import { cutSteps, leftOpenText, settingText } from '../compose/cut-steps.js'
+import { stepDrawings } from '../compose/step-drawings.js'
+import { blankIsArm } from '../geometry/kite.js'
+import type { StarPlan } from '../plan/plan.js'
+import { degrees } from '../units/convert.js'
+import { showAngle, showSetting } from '../units/show.js'
+import { useBench } from './bench.js'
+import { Drawn } from './drawn.js'
+import { TextField } from './field.js'
+import { SawDial } from './saw-dial.js'
+
+/** Of the step drawings, in mm of a sheet: the shop card's own. */
+const STEPS = { across: 180, height: 78 }
+
+/** The saw as it is, what to set on it, the cuts one by one, and the cautions where the blade is. */
+export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
+  const { plan: whole } = useBench()
+  const { order } = whole
+  const steps = useMemo(() => stepDrawings(plan, order, STEPS.across, STEPS.height).shapes, [plan, order])
+  const rhombus = blankIsArm(plan.star)
+  const settings = [
+    { name: 'Cut 1', cut: plan.firstCut, stop: plan.blank.side, stopName: 'blank stop' },
+    ...(rhombus ? [] : [{ name: 'Cuts 2 and 3', cut: plan.jointCut, stop: plan.stop, stopName: 'stop' }]),
+  ]
+  return (
+    <section aria-labelledby="saw-heading" class="part">
+      <h2 id="saw-heading">The saw and the cuts</h2>
+      <div class="fields">
+        <TextField place={['shop', 'saw', 'limit']} label="Saw stops at, degrees" hint="from square" />
+        <TextField place={['shop', 'saw', 'kerf']} label="Kerf" hint="wood the blade removes" />
+        <TextField place={['shop', 'saw', 'reads-to']} label="Scale reads to, degrees" />
+        <TextField
+          place={['shop', 'saw', 'crosscut']}
+          label="Longest crosscut"
+          hint="the saw's manual names it"
+        />
+      </div>
+      <aside class="caution">
+        <strong>A miter saw takes fingers.</strong>
+        <ul>
+          {CARD_CAUTIONS.slice(0, -1).map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </aside>
+      <SawDial saw={order.shop.saw} plan={plan} />
+      <dl class="settings" aria-live="polite">
+        {settings.map(({ name, cut, stop, stopName }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>
+              <span class="big">{settingText(cut)}</span>{' '}
+              <span class="big">{showSetting(stop, order.lengths)}</span> {stopName}
+              <br />
+              nearest mark {showAngle(cut.mark)}: leaves {leftOpenText(cut, plan, order)} open
+            </dd>
+          </div>
+        ))}
+      </dl>
+      {plan.warnings.length > 0 && (
+        <ul class="warnings">
+          {plan.warnings.map(({ code, text }) => (
+            <li key={code}>{text}</li>
+          ))}
+        </ul>
+      )}
+      <Drawn title="The cuts, seen from above" shapes={steps} wide />
+      <ol class="steps">
+        {cutSteps(plan, order).map(({ name, text }) => (
+          <li key={name}>
+            <strong>{name}:</strong> {text}
+          </li>
+        ))}
+      </ol>
+      <h3>Check the first piece</h3>
+      <ul class="checks">
+        {firstPiece(plan, order).map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+      <p>{accuracyText(plan, order)}</p>
+      {plan.markPairs.length > 0 && (
+        <>
+          <h3>Stars near this one with both settings on marks of this saw</h3>
+          <ul>
+            {plan.markPairs.map(({ tipAngle, first, joint }) => (
+              <li key={tipAngle}>
+                tip {showAngle(tipAngle)}: set {showAngle(degrees(Math.abs(first)))} and {showAngle(joint)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  )
+}

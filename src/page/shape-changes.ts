@@ -1,0 +1,39 @@
+import type { Star } from '../geometry/star.js'
+import type { Degrees } from '../units/brand.js'
+import { trimmed } from '../units/show.js'
+import type { Change } from './bench.js'
+import { steppedTipAngle } from './pull.js'
+
+/** What a star's shape is given by. */
+export const SHAPES = [
+  { value: 'tip-angle', words: 'by its tip angle' },
+  { value: 'slenderest', words: 'the slenderest this saw cuts' },
+  { value: 'regular', words: 'regular, edges from tip to tip' },
+] as const
+
+export type ShapeName = (typeof SHAPES)[number]['value']
+
+/** The keys of a star that give its shape: all of them are taken out before another is set. */
+const KEYS = ['points', 'tip-angle', 'slenderest', 'regular']
+
+const shapeOf = (starIndex: number, given: Readonly<Record<string, string | number | boolean>>): Change[] =>
+  KEYS.map((key) => [['stars', starIndex, key], given[key]])
+
+/** A star by its tip angle, in whole steps of the saw's scale. */
+export const tipAngleChanges = (starIndex: number, star: Star, tipAngle: Degrees, step: Degrees): Change[] =>
+  shapeOf(starIndex, {
+    points: star.points,
+    'tip-angle': Number(trimmed(steppedTipAngle(star.points, tipAngle, step), 4)),
+  })
+
+/** The star as it is, its shape given in another way; the regular one has 5 points or more. */
+export const shapeChanges = (starIndex: number, star: Star, shape: ShapeName, step: Degrees): Change[] => {
+  switch (shape) {
+    case 'tip-angle':
+      return tipAngleChanges(starIndex, star, star.tipAngle, step)
+    case 'slenderest':
+      return shapeOf(starIndex, { points: star.points, slenderest: true })
+    case 'regular':
+      return shapeOf(starIndex, { regular: `${Math.max(5, star.points)}/2` })
+  }
+}

@@ -1,0 +1,43 @@
+import type { OrderValue } from '../order/edit-text.js'
+import { useBench } from './bench.js'
+
+/** The stars of the order by name, the one that is shown marked; stars can be added and taken away. */
+export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void }) => {
+  const { plan, change, starIndex } = useBench()
+  const { stars, order } = plan
+  const fresh: OrderValue =
+    order.lengths.units === 'mm'
+      ? { points: 5, 'tip-angle': 45, 'board-width': 70 }
+      : { points: 5, 'tip-angle': 45, 'board-width': '3 1/2' }
+  return (
+    <nav class="stars" aria-label="Stars of the order">
+      {stars.map(({ order: { name } }, index) => (
+        <button key={name} type="button" aria-pressed={index === starIndex} onClick={() => onShow(index)}>
+          {name}
+        </button>
+      ))}
+      <button
+        type="button"
+        class="quiet"
+        onClick={() => {
+          change([['stars', stars.length], { name: `Star ${stars.length + 1}`, ...fresh }])
+          onShow(stars.length)
+        }}
+      >
+        Add a star
+      </button>
+      {stars.length > 1 && (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            change([['stars', starIndex], undefined])
+            onShow(Math.max(0, starIndex - 1))
+          }}
+        >
+          Take {stars[starIndex]?.order.name ?? 'this star'} away
+        </button>
+      )}
+    </nav>
+  )
+}

@@ -1,0 +1,64 @@
+import { boardLines, countText } from '../compose/card-words.js'
+import type { StarPlan } from '../plan/plan.js'
+import { showLength } from '../units/show.js'
+import { useBench } from './bench.js'
+import { Rows } from './rows.js'
+
+const BOARD_COLUMNS = [
+  { key: 'width', label: 'True width' },
+  { key: 'thickness', label: 'Thickness' },
+  { key: 'length', label: 'Length' },
+  { key: 'price', label: 'Price' },
+  { key: 'count', label: 'How many there are' },
+]
+const PANEL_COLUMNS = [
+  { key: 'length', label: 'Length' },
+  { key: 'width', label: 'Width' },
+  { key: 'thickness', label: 'Thickness' },
+  { key: 'price', label: 'Price' },
+]
+
+/** Boards and panels, and what of them this star takes. */
+export const WoodPart = ({ star }: { readonly star: StarPlan }) => {
+  const { plan, document } = useBench()
+  const { order } = plan
+  const metric = order.lengths.units === 'mm'
+  const countOf = (place: readonly string[]): number => {
+    const list: unknown = document.getIn(place)
+    return typeof list === 'object' && list !== null && 'items' in list && Array.isArray(list.items)
+      ? list.items.length
+      : 0
+  }
+  return (
+    <section aria-labelledby="wood-heading" class="part">
+      <h2 id="wood-heading">The boards and the panel</h2>
+      <p class="live" aria-live="polite">
+        {countText(star)}. {boardLines(star, order).join('. ')}.
+        {star.backing &&
+          ` Backing ${showLength(star.backing.across, order.lengths)} × ${showLength(star.backing.height, order.lengths)}, ${order.stars.length > 0 ? star.order.quantity : 0} to cut.`}
+      </p>
+      <Rows
+        place={['shop', 'boards']}
+        columns={BOARD_COLUMNS}
+        name="Board"
+        count={countOf(['shop', 'boards'])}
+        fresh={
+          metric
+            ? { width: 95, thickness: 19, length: 2400 }
+            : { width: '3 1/2', thickness: '3/4', length: '8 ft' }
+        }
+      />
+      <Rows
+        place={['shop', 'panels']}
+        columns={PANEL_COLUMNS}
+        name="Panel"
+        count={countOf(['shop', 'panels'])}
+        fresh={
+          metric
+            ? { length: 1500, width: 1500, thickness: 4 }
+            : { length: '4 ft', width: '2 ft', thickness: '1/4' }
+        }
+      />
+    </section>
+  )
+}

@@ -1,0 +1,77 @@
+import { zipSync } from 'fflate'
+import { type FileContent, type MadeOrder, makeOrder } from '../make.js'
+import { showProblem } from '../order/problem.js'
+import { gridMap } from './grid-map.js'
+import type { Answer, Ask, Laid } from './work.js'
+
+/** What an archive's entries are dated, so that the same order gives the same archive. */
+const FIXED_DATE = new Date(2000, 0, 1)
+
+/** The folder and file names an archive begins with. */
+const ARCHIVE = 'starwright.zip'
+const ORDER_FILE = 'order.yaml'
+
+let made: { readonly text: string; readonly order: MadeOrder } | undefined
+
+const answer = (message: Answer): void => self.postMessage(message)
+
+const lay = (text: string): void => {
+  const outcome = makeOrder({ text }, { onProgress: (what) => answer({ answer: 'doing', what }) })
+  if (!outcome.ok) {
+    made = undefined
+    answer({ answer: 'refused', problems: outcome.problems.map(showProblem) })
+    return
+  }
+  made = { text, order: outcome.value }
+  answer({ answer: 'laid', text, laid: laidOrder(outcome.value) })
+}
+
+const laidOrder = ({ drawings, files, book }: MadeOrder): Laid => {
+  const ofDrawings = new Set<string>()
+  return {
+    drawings: drawings.map(({ star, drawing, print, path }) => {
+      const own = files.map((file) => file.path).filter((file) => file.startsWith(`${path}.`))
+      for (const file of own) ofDrawings.add(file)
+      return { star, title: drawing.title, sheets: print.pages.length, map: gridMap(print), files: own }
+    }),
+    sheets: book.pages.length,
+    files: files.map(({ path }) => path).filter((path) => !ofDrawings.has(path)),
+  }
+}
+
+const bytesOf = async (content: FileContent): Promise<Uint8Array<ArrayBuffer>> => {
+  const parts: BlobPart[] = typeof content === 'string' ? [content] : []
+  if (typeof content !== 'string') for await (const part of content()) parts.push(new Uint8Array(part))
+  return new Uint8Array(await new Blob(parts).arrayBuffer())
+}
+
+const sendFile = async (path: string): Promise<void> => {
+  const file = made?.order.files.find((each) => each.path === path)
+  if (file) answer({ answer: 'file', path, bytes: await bytesOf(file.content) })
+}
+
+const sendArchive = async (): Promise<void> => {
+  if (!made) return
+  const entries: Record<string, Uint8Array> = { [ORDER_FILE]: new TextEncoder().encode(made.text) }
+  for (const { path, content } of made.order.files) {
+    answer({ answer: 'doing', what: path })
+    entries[path] = await bytesOf(content)
+  }
+  const bytes = new Uint8Array(zipSync(entries, { mtime: FIXED_DATE, level: 6 }))
+  answer({ answer: 'file', path: ARCHIVE, bytes })
+}
+
+const serve = async (asked: Ask): Promise<void> => {
+  switch (asked.ask) {
+    case 'lay':
+      return lay(asked.text)
+    case 'file':
+      return sendFile(asked.path)
+    case 'archive':
+      return sendArchive()
+  }
+}
+
+self.onmessage = ({ data }: MessageEvent<Ask>): void => {
+  serve(data).catch((error: unknown) => answer({ answer: 'refused', problems: [String(error)] }))
+}

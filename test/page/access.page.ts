@@ -1,0 +1,48 @@
+import { readFileSync, statSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { laid, openBrowser, openPage, PAGE, type } from './opened.js'
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+let browser: Browser
+beforeAll(async () => {
+  browser = await openBrowser()
+})
+afterAll(() => browser.close())
+
+interface Violation {
+  readonly id: string
+  readonly nodes: readonly { readonly html: string }[]
+}
+
+// WCAG 2.2 A and AA, as axe-core checks them.
+it.each([
+  { width: 360, height: 740, colorScheme: 'light' as const },
+  { width: 360, height: 740, colorScheme: 'dark' as const },
+  { width: 800, height: 900, colorScheme: 'light' as const },
+  { width: 1280, height: 900, colorScheme: 'dark' as const },
+])('no barrier at $width px, $colorScheme', async ({ width, height, colorScheme }) => {
+  const { page } = await openPage(browser, { viewport: { width, height }, colorScheme })
+  await laid(page)
+  await type(page, 'Points', '2')
+  // The page lets no script in from outside, so the checker is put in by the browser's own door.
+  await page.evaluate(AXE)
+  const violations = await page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run: (options: object) => Promise<{ violations: Violation[] }> }
+    }
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+    return (await axe.run({ runOnly: { type: 'tag', values: tags } })).violations
+  })
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
+  await page.context().close()
+})
+
+it('fits one file of less than 1.5 MB, with the PDF code packed until it is used', () => {
+  expect(statSync(PAGE).size).toBeLessThan(1.5 * 1024 * 1024)
+  const [, running = ''] = readFileSync(PAGE, 'utf8').split('<script type="module">')
+  expect(running).not.toContain('PDFDocument')
+})

@@ -1,0 +1,245 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { unzipSync } from 'fflate'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { starwright } from '../cli/starwright.js'
+import { EXAMPLE, laid, type Opened, openBrowser, openPage, saved, type } from './opened.js'
+
+let browser: Browser
+const folder = mkdtempSync(join(tmpdir(), 'starwright-page-'))
+beforeAll(async () => {
+  browser = await openBrowser()
+})
+afterAll(async () => {
+  await browser.close()
+  rmSync(folder, { recursive: true, force: true })
+})
+
+/** Every test: nothing left the page, and it complained of nothing. */
+const using = async (
+  use: (page: Page) => Promise<void>,
+  options: Parameters<typeof openPage>[1] = {},
+): Promise<void> => {
+  const { page, requests, complaints }: Opened = await openPage(browser, options)
+  await use(page)
+  await page.context().close()
+  expect({ requests, complaints }).toEqual({ requests: [], complaints: [] })
+}
+
+const summary = async (page: Page): Promise<string> =>
+  (await page.locator('section .live').first().textContent()) ?? ''
+
+/** Pulls a grip by so many pixels. */
+const pull = async (page: Page, name: string, right: number, down: number): Promise<void> => {
+  const box = await page.getByRole('slider', { name }).boundingBox()
+  if (!box) throw new Error('no grip')
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  await page.mouse.move(x, y)
+  await page.mouse.down()
+  await page.mouse.move(x + right / 2, y + down / 2)
+  await page.mouse.move(x + right, y + down)
+  await page.mouse.up()
+}
+
+describe('the star', () => {
+  it('grows by pulling its tip; one undo brings it back', () =>
+    using(async (page) => {
+      const before = await summary(page)
+      expect(before).toContain('273.1 mm across')
+      await pull(page, 'Size of the star, centre to tip', 0, -60)
+      expect(
+        Number(await page.getByLabel('Board width it takes', { exact: true }).inputValue()),
+      ).toBeGreaterThan(80)
+      await expect.poll(() => summary(page)).not.toBe(before)
+      await page.getByRole('button', { name: 'Undo' }).click()
+      await expect.poll(() => summary(page)).toBe(before)
+      expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
+      await page.getByRole('button', { name: 'Redo' }).click()
+      await expect.poll(() => summary(page)).not.toBe(before)
+    }))
+
+  it('grows fatter by pulling its valley outwards, in steps of the saw', () =>
+    using(async (page) => {
+      await pull(page, 'Tip angle, slimmer or fatter', 30, -42)
+      const tip = Number(await page.getByLabel('Tip angle, degrees').inputValue())
+      expect(tip).toBeGreaterThan(50)
+      expect(tip % 0.5).toBe(0)
+      await expect.poll(() => summary(page)).toContain(`tip ${tip}°`)
+    }))
+
+  it('is moved by keys alone', () =>
+    using(async (page) => {
+      const size = page.getByRole('slider', { name: 'Size of the star' })
+      await size.focus()
+      await size.press('ArrowUp')
+      await expect.poll(() => size.getAttribute('aria-valuetext')).toBe('145.7 mm')
+      await expect
+        .poll(() => page.getByLabel('Board width it takes', { exact: true }).inputValue())
+        .toBe('71')
+      await size.press('PageDown')
+      await expect
+        .poll(() => page.getByLabel('Board width it takes', { exact: true }).inputValue())
+        .toBe('61')
+      const tip = page.getByRole('slider', { name: 'Tip angle' })
+      await tip.focus()
+      await tip.press('ArrowRight')
+      await expect.poll(() => tip.getAttribute('aria-valuetext')).toBe('45.5°')
+    }))
+
+  it('takes fractions as people write them, and shows every number anew in other units', () =>
+    using(async (page) => {
+      await page.getByLabel('Lengths in').selectOption('in')
+      // Bare millimetres stay what they were: the star has not changed.
+      await expect
+        .poll(() => page.getByLabel('Board width it takes', { exact: true }).inputValue())
+        .toBe('70 mm')
+      await expect.poll(() => summary(page)).toContain('10 3/4 in across')
+      await type(page, 'Board width it takes', '3-1/2')
+      await expect.poll(() => summary(page)).toContain('boards 3 1/2 in wide')
+      await page.getByLabel('Lengths in').selectOption('mm')
+      await expect
+        .poll(() => page.getByLabel('Board width it takes', { exact: true }).inputValue())
+        .toBe('3-1/2 in')
+      await expect.poll(() => summary(page)).toContain('boards 88.9 mm wide')
+    }))
+})
+
+describe('mistakes', () => {
+  // The words are the command line's: both come from one reader.
+  it.each([
+    ['Points', '2'],
+    ['Points', 'seven'],
+    ['How many', '0'],
+    ['Board width it takes', '-3'],
+    ['Board width it takes', '3 1/0'],
+    ['Thickness of the arms', '<script>alert(1)</script>'],
+    ['Chamfer', 'NaN'],
+    ['Saw stops at, degrees', '1e9'],
+    ['Kerf', '99999999'],
+    ['Scale reads to, degrees', '0'],
+    ['Longest crosscut', '[1, 2]'],
+    ['Backing stays inside by', '{ a: b }'],
+    ['Roll, its width', '../../x'],
+    ['Print check, across', '120'],
+    ['Name', 'Boat星'],
+  ])('%s %s is told at the field in the words of the command line; nothing is lost', (label, text) =>
+    using(async (page) => {
+      const before = await summary(page)
+      const field = page.getByLabel(label, { exact: true }).first()
+      await type(page, label, text)
+      await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true')
+      const told = await page
+        .locator(`[id="${await field.getAttribute('id')}-problem"] span`)
+        .allTextContents()
+      const order = new URLSearchParams(new URL(page.url()).hash.slice(1)).get('order') ?? ''
+      const file = join(folder, 'mistake.yaml')
+      writeFileSync(file, order)
+      const { code, err } = starwright(['plan', file])
+      expect(code).toBe(2)
+      expect(told.length).toBeGreaterThan(0)
+      for (const text of told) expect(err).toContain(text.replace(/^Given/, 'given'))
+      await expect.poll(() => summary(page)).toBe(before)
+      expect(await page.getByRole('status').first().textContent()).toContain('Mend this first')
+      await page.getByRole('button', { name: 'Undo' }).click()
+      await expect.poll(() => field.getAttribute('aria-invalid')).toBe('false')
+    }),
+  )
+})
+
+describe('the order', () => {
+  it('outlives a reload, from the address', () =>
+    using(async (page) => {
+      await type(page, 'Board width it takes', '64')
+      await page.getByLabel('Wall or door behind it').fill('900 × 2000')
+      await page.getByLabel('Wall or door behind it').press('Enter')
+      const before = await summary(page)
+      await page.reload()
+      await page.waitForSelector('.star')
+      await expect.poll(() => summary(page)).toBe(before)
+      await expect.poll(() => page.getByLabel('Wall or door behind it').inputValue()).toBe('900 × 2000')
+    }))
+
+  it('is saved as the YAML it was, comments too, and opened again', () =>
+    using(async (page) => {
+      await type(page, 'Board width it takes', '64')
+      const order = await saved(page, () => page.getByRole('button', { name: 'Save the order' }).click())
+      expect(order.name).toBe('order.yaml')
+      expect(order.bytes.toString()).toBe(EXAMPLE.replace('board-width: 70', 'board-width: 64'))
+      await page.getByLabel('Open an order').setInputFiles({
+        name: 'lantern.yaml',
+        mimeType: 'text/yaml',
+        buffer: Buffer.from(
+          'title: Lantern\nunits: in\nstars: [{ points: 6, tip-angle: 50, radius: 5 1/2 }]\n',
+        ),
+      })
+      await page.getByRole('heading', { level: 1, name: 'Lantern' }).waitFor()
+      await expect.poll(() => summary(page)).toContain('arms 5 1/2 in long')
+      await page.getByLabel('Open an order').setInputFiles({
+        name: 'broken.yaml',
+        mimeType: 'text/yaml',
+        buffer: Buffer.from('stars: [{'),
+      })
+      await page.getByRole('alert').waitFor()
+      expect(await page.getByRole('alert').textContent()).toContain('Not opened, nothing changed.')
+      await expect.poll(() => summary(page)).toContain('arms 5 1/2 in long')
+    }))
+
+  it('holds several stars', () =>
+    using(async (page) => {
+      await page.getByRole('button', { name: 'Chapel', exact: true }).click()
+      await expect.poll(() => page.getByLabel('Points', { exact: true }).inputValue()).toBe('8')
+      await page.getByRole('button', { name: 'Add a star' }).click()
+      await expect.poll(() => page.getByLabel('Name', { exact: true }).inputValue()).toBe('Star 4')
+      await page.getByRole('button', { name: 'Take Star 4 away' }).click()
+      await expect.poll(() => page.getByLabel('Name', { exact: true }).inputValue()).toBe('Chapel')
+    }))
+})
+
+describe('the files', () => {
+  it('are byte for byte those of the command line, one by one and in the archive', () =>
+    using(async (page) => {
+      const out = join(folder, 'made')
+      const order = join(folder, 'winter-fair.yaml')
+      writeFileSync(order, EXAMPLE)
+      expect(starwright(['make', order, '--out', out, '--quiet']).code).toBe(0)
+      const made = readdirSync(out, { recursive: true, encoding: 'utf8' }).filter(
+        (path) => /\.\w+$/.test(path) && path !== 'checksums.sha256',
+      )
+      await laid(page)
+      const archive = await saved(page, () =>
+        page.getByRole('button', { name: 'Save everything in one archive' }).click(),
+      )
+      const entries = unzipSync(archive.bytes)
+      expect(Object.keys(entries).sort()).toEqual([...made, 'order.yaml'].sort())
+      for (const path of made) {
+        expect(Buffer.compare(Buffer.from(entries[path] ?? []), readFileSync(join(out, path))), path).toBe(0)
+      }
+      expect(Buffer.from(entries['order.yaml'] ?? []).toString()).toBe(EXAMPLE)
+      const buttons = page.locator('.laid button, section > p.files button:not(.first)')
+      const names = new Map(made.map((path) => [path.split('/').at(-1), path]))
+      let files = 0
+      for (const button of await buttons.all()) {
+        if ((await button.textContent()) === 'Save the order') continue
+        // Chromium asks whether a page may save more when ten files come within a moment.
+        await page.waitForTimeout(250)
+        const file = await saved(page, () => button.click())
+        const path = names.get(file.name)
+        expect(Buffer.compare(file.bytes, readFileSync(join(out, path ?? ''))), file.name).toBe(0)
+        files++
+      }
+      expect(files).toBe(made.length)
+    }))
+
+  it('are laid out beside the page, and the work can be stopped and taken up', () =>
+    using(async (page) => {
+      await laid(page)
+      await page.getByRole('button', { name: 'Chapel', exact: true }).click()
+      await type(page, 'Centre to tip', '1800')
+      await page.getByRole('button', { name: 'Stop', exact: true }).click()
+      expect(await page.locator('button.first').isDisabled()).toBe(true)
+      await type(page, 'Centre to tip', '220')
+      await laid(page)
+    }))
+})
