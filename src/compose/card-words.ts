@@ -5,7 +5,7 @@ import { backingFloats } from '../season/advice.js'
 import { starSeason } from '../season/season.js'
 import type { Hours, Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 import { showMass, showTime } from '../units/show-measure.js'
 import { SHOP } from '../units/tolerance.js'
 import { cutSteps } from './cut-steps.js'
@@ -36,7 +36,7 @@ export const firstPiece = ({ star, kite }: StarPlan, { lengths }: Order): string
 ]
 
 export const accuracyText = ({ star, gapPerTenth }: StarPlan, { lengths }: Order): string =>
-  `0.1° in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showLength(gapPerTenth, lengths)} at the last joint.`
+  `0.1° in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showMovement(gapPerTenth, lengths)} at the last joint.`
 
 /** From the cut arms to the wall. Common practice, no published source; times are those of the products' labels. */
 export const workingOrder = (plan: StarPlan, { lengths, shop, climate }: Order): string[] => {

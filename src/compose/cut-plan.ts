@@ -5,7 +5,7 @@ import type { Plan, StarPlan } from '../plan/plan.js'
 import type { WarningCode } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
-import { fixed, showAngle, showLength, showSetting } from '../units/show.js'
+import { fixed, showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { coatText, glueText, weightText } from './body-words.js'
 import { SAW_CAUTION } from './cautions.js'
@@ -164,7 +164,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
     ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),
     ...row(
       'Accuracy',
-      `a tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showLength(plan.gapPerTenth, order.lengths)} at the last joint`,
+      `a tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showMovement(plan.gapPerTenth, order.lengths)} at the last joint`,
     ),
     ...pairRows(plan, order),
   ]

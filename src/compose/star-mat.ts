@@ -9,7 +9,7 @@ import { starOutline } from '../geometry/star.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees, toRadians } from '../units/convert.js'
-import { showAngle, showLength } from '../units/show.js'
+import { showAngle, showLength, showMovement } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { PRINT_CAUTION } from './cautions.js'
 import { ownNote } from './own-note.js'
@@ -111,7 +111,7 @@ const matNotes = (plan: StarPlan, order: Order, trueSize: Drawing['trueSize']): 
   return [
     ...ownNote(plan),
     'Lay the arms on their numbers without glue, tips on the tip lines. Close the joints one after the other and look at the last one.',
-    `A tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} opens or jams the last joint by ${show(gapPerTenth)}.`,
+    `A tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} opens or jams the last joint by ${showMovement(gapPerTenth, order.lengths)}.`,
     `Centre to tip ${show(star.radius)}, centre to valley ${show(star.valleyRadius)}; centre angle ${showAngle(star.centreAngle)}. Outline ${sizeText(trueSize, order.lengths)}.`,
     'Cover the mat with film before you glue.',
     PRINT_CAUTION,

@@ -4,8 +4,17 @@ import { blankIsArm } from '../geometry/kite.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { showAngle, trimmed } from '../units/show.js'
-import { type Block, lineBlock, linesHeight, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { trimmed } from '../units/show.js'
+import {
+  type Block,
+  fittedText,
+  lineBlock,
+  linesHeight,
+  movedShapes,
+  stacked,
+  textBlock,
+} from './card-blocks.js'
+import { settingText } from './cut-steps.js'
 import { type SawScene, sawScenes } from './saw-scene.js'
 import { sceneLettering } from './scene-lettering.js'
 import { type Placing, sceneExtents, sceneShapes } from './scene-shapes.js'
@@ -13,7 +22,11 @@ import { type Placing, sceneExtents, sceneShapes } from './scene-shapes.js'
 /** Between the drawings, and between a drawing and its words. */
 const BESIDE = 4
 const BELOW = 2
-const HEADING = 5
+/** A setting with a wedge is longer. */
+const HEADINGS = [
+  { height: 5, lines: 1 },
+  { height: 3.5, lines: 2 },
+]
 const CAPTION = 3.5
 const LEGEND = 2.5
 /** For the stop's distance, or a word, above the fence's hatching. */
@@ -27,17 +40,19 @@ export const stepDrawings = (plan: StarPlan, order: Order, width: number, height
   const scenes = sawScenes(plan, order.shop.saw.kerf)
   const across = (width - BESIDE * (scenes.length - 1)) / scenes.length
   const captions = scenes.map((scene) => textBlock([captionText(scene, plan)], CAPTION, across))
+  const headings = scenes.map(({ name, cut }) => fittedText(`${name}: ${settingText(cut)}`, HEADINGS, across))
+  const headingHeight = Math.max(...headings.map((heading) => heading.height))
   const words =
-    linesHeight(1, HEADING) + Math.max(...captions.map((caption) => caption.height)) + linesHeight(1, LEGEND)
+    headingHeight + Math.max(...captions.map((caption) => caption.height)) + linesHeight(1, LEGEND)
   const room = height - words - 3 * BELOW - DISTANCE
   const reduction = reductionFor(scenes, across, room)
   const drawn = scenes.map((scene) => drawnScene(scene, 1 / reduction, across, room, order))
   const lowest = Math.min(...drawn.map((shapes) => shapeExtents(shapes).min.y))
   const top = Math.max(...drawn.map((shapes) => shapeExtents(shapes).max.y))
-  const cells = scenes.map(({ name, cut }, index): Block => {
+  const cells = scenes.map((_, index): Block => {
     const cell = stacked(
       [
-        lineBlock([`${name}: ${showAngle(cut.reading)}`], HEADING, 'PATTERN'),
+        { height: headingHeight, shapes: headings[index]?.shapes ?? [] },
         { height: top - lowest, shapes: movedShapes(drawn[index] ?? [], point(0, -top)) },
         captions[index] ?? lineBlock([], CAPTION),
       ],

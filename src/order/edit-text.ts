@@ -12,8 +12,11 @@ export type OrderValue =
   | readonly OrderValue[]
   | { readonly [key: string]: OrderValue }
 
+/** An order's YAML with its comments and spelling. */
+export type OrderDocument = Document
+
 /** The order as a document that keeps the maker's comments and spelling. */
-export const orderDocument = (text: string): Document => parseDocument(text, YAML_OPTIONS)
+export const orderDocument = (text: string): OrderDocument => parseDocument(text, YAML_OPTIONS)
 
 /** Widths of the writer are set so that it breaks no line of the maker's. */
 const AS_WRITTEN = { lineWidth: 0, flowCollectionPadding: true } as const

@@ -141,7 +141,11 @@ export const printedField = (units: Units, says: string) => {
       }
       const of = PRINT_CHECK_LENGTHS[reading.units]
       if (Math.abs(reading.length / of - 1) > MOST_OFF + WHOLE) {
-        addIssue({ message: sentences(allowed, setting) })
+        const other = PRINT_CHECK_LENGTHS[units === 'mm' ? 'in' : 'mm']
+        const meant = otherUnit(dataset.value, units, other * (1 - MOST_OFF), other * (1 + MOST_OFF))
+        addIssue({
+          message: sentences(meant?.replace(/, or units: .*$/, '.'), allowed, meant ? undefined : setting),
+        })
         return NEVER
       }
       return { measured: reading.length, of }

@@ -1,7 +1,6 @@
 import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
-import type { Document } from 'yaml'
-import type { OrderPlace, OrderValue } from '../order/edit-text.js'
+import type { OrderDocument, OrderPlace, OrderValue } from '../order/edit-text.js'
 import type { Plan } from '../plan/plan.js'
 import type { Job } from './job.js'
 
@@ -14,7 +13,7 @@ export interface Bench {
   /** The plan of the order, or of what it was before the mistakes it has now. */
   readonly plan: Plan
   /** The order as it is written. */
-  readonly document: Document
+  readonly document: OrderDocument
   /** Makes changes as one step that can be undone. */
   readonly change: (...changes: readonly Change[]) => void
   /** Goes on with the last step, as while a tip is pulled. */

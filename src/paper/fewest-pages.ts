@@ -11,7 +11,7 @@ import { type InkedPages, inkedPages } from './inked-pages.js'
 import type { Layout } from './layout.js'
 import { PADDING } from './padding.js'
 import { seamCuts } from './seam-cuts.js'
-import { furnitureAlong, pieceOfRoll, type Sheet, sheetOfSize, windowSize } from './sheet.js'
+import { longestWindow, pieceOfRoll, type Sheet, sheetOfSize, windowSize } from './sheet.js'
 
 /*
  * The search for the fewest pages. It tries every turn of the figure in steps of 2 degrees, sheets upright and
@@ -156,7 +156,7 @@ export const sheetsFor = (paper: Paper, { min, max }: Extents): readonly Sheet[]
   }
   if ('single' in sheet) throw new RangeError('a single page needs no search')
   const along = max.y - min.y + 2 * PADDING
-  const longest = sheet.longest - furnitureAlong(paper, sheet.roll)
+  const longest = longestWindow(paper, sheet.roll, sheet.longest)
   const pieces = pagesOver(along, 0, { window: longest, pitch: longest - paper.overlap })
   const each = (along + (pieces - 1) * paper.overlap) / pieces
   return [pieceOfRoll(paper, sheet.roll, each)]

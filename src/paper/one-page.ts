@@ -3,12 +3,13 @@ import type { Shape } from '../drawing/model.js'
 import type { Extents } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Paper } from '../order/order.js'
+import { SHOP } from '../units/tolerance.js'
 import { sheetsFor } from './fewest-pages.js'
 import type { InkRaster } from './ink.js'
 import type { Layout } from './layout.js'
 import { PADDING } from './padding.js'
 import { placeNotes, type SetNotes } from './place-notes.js'
-import { pieceOfRoll, type Sheet, windowSize } from './sheet.js'
+import { pieceOfRoll, type Sheet, stretchFor, windowSize } from './sheet.js'
 
 /** A page that holds the figure and its notes. */
 export interface NotedPage {
@@ -59,7 +60,7 @@ const longerPieces = (notes: readonly SetNotes[], { min, max }: Extents, paper: 
   const { sheet } = paper
   if (!('roll' in sheet)) return []
   return notes
-    .filter(({ across }) => across <= sheet.roll - 2 * paper.margin - BELOW)
+    .filter(({ across }) => across <= sheet.roll / stretchFor(paper.printed).x - 2 * paper.margin - BELOW)
     .map(({ along }) => pieceOfRoll(paper, sheet.roll, max.y - min.y + 2 * PADDING + along + BELOW))
-    .filter(({ along }) => along <= sheet.longest)
+    .filter(({ along, stretch }) => along * stretch.y <= sheet.longest + SHOP)
 }

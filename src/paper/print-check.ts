@@ -130,7 +130,7 @@ const BESIDE = 22
 /** Words in the four fields between the rulers. */
 const words = (units: Units, middle: Point): Shape[] => {
   const [one, other] = units === 'mm' ? ['150 mm', '6 in'] : ['6 in', '150 mm']
-  const sample = units === 'mm' ? 'across: 149.2, along: 149.6' : 'across: 5.97 in, along: 5.98 in'
+  const sample = units === 'mm' ? ['149.2', '149.6'] : ['5.97 in', '5.98 in']
   const field = (title: string, lines: readonly string[], side: -1 | 1, level: -1 | 1): Label[] => {
     const x = side < 0 ? middle.x - LONGEST / 2 : middle.x + BESIDE
     const y = level > 0 ? middle.y + LONGEST / 2 : middle.y - BESIDE - 4
@@ -164,8 +164,9 @@ const words = (units: Units, middle: Point): Shape[] => {
         'shop:',
         '  paper:',
         '    printed:',
-        `      { ${sample} }`,
-        'Every page is then corrected both ways, and says so.',
+        `      across: ${sample[0]}`,
+        `      along: ${sample[1]}`,
+        'Make the files anew: every page is then corrected both ways, and says so. This page never is.',
       ],
       -1,
       -1,

@@ -43,11 +43,21 @@ export const sheetOfSize = (paper: Paper, size: { across: Mm; along: Mm }, onIts
 /** A page whose window is as large as asked for, or larger where its furniture needs the width. */
 export const sheetAround = (paper: Paper, windowAcross: number, windowAlong: number): Sheet => {
   const across = mm(Math.max(windowAcross, STRIP_WIDTH) + 2 * paper.margin)
-  return pieceOfRoll(paper, across, windowAlong)
+  return pieceAcross(paper, across, windowAlong)
 }
 
-/** A piece of a roll, cut to hold a window of the given length. */
-export const pieceOfRoll = (paper: Paper, across: Mm, windowAlong: number): Sheet => {
+/** A piece of a roll, cut to hold a window of the given length; its file is as wide as the roll. */
+export const pieceOfRoll = (paper: Paper, roll: Mm, windowAlong: number): Sheet =>
+  pieceAcross(paper, trueRoll(paper, roll), windowAlong)
+
+/** What a roll's width, or a length of it, measures on the print of a corrected page. */
+const trueRoll = ({ printed }: Paper, roll: Mm): Mm => mm(roll / stretchFor(printed).x)
+
+/** The longest piece as it measures on the print of a corrected page, less its furniture and margins. */
+export const longestWindow = (paper: Paper, roll: Mm, longest: Mm): number =>
+  longest / stretchFor(paper.printed).y - furnitureAlong(paper, trueRoll(paper, roll))
+
+const pieceAcross = (paper: Paper, across: Mm, windowAlong: number): Sheet => {
   const along = mm(windowAlong + furnitureAlong(paper, across))
   return sheetWith(paper, across, along, stretchFor(paper.printed))
 }

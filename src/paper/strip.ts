@@ -5,9 +5,10 @@ import type { Furniture } from '../furniture/furniture-set.js'
 import { fillSlots } from '../furniture/slots.js'
 import { closedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
+import { PRINT_CHECK_LENGTHS } from '../order/fields.js'
 import type { Order, PrintedCheck } from '../order/order.js'
 import { inches, mm, toInches } from '../units/convert.js'
-import { fixed, type LengthStyle, showLength, showNumber } from '../units/show.js'
+import { fixed, type LengthStyle, showLength, showNumber, trimmed } from '../units/show.js'
 import { toStep } from '../units/step.js'
 import type { PageFurniture } from './page.js'
 import { type Sheet, windowSize } from './sheet.js'
@@ -88,9 +89,9 @@ const READING = mm(0.5)
 /** What was corrected, and what a reading to half a millimetre leaves open (a share of the length, as it was read). */
 const correctionText = ({ across, along }: PrintedCheck, lengths: LengthStyle): string => {
   const read = ({ measured, of }: PrintedCheck['across']): string =>
-    lengths.units === 'mm'
-      ? `${fixed(measured, 1)} for ${fixed(of, 1)} mm`
-      : `${fixed(toInches(measured), 3)} for ${fixed(toInches(of), 3)} in`
+    of === PRINT_CHECK_LENGTHS.mm
+      ? `${trimmed(measured, 2)} for ${trimmed(of, 2)} mm`
+      : `${trimmed(toInches(measured), 3)} for ${trimmed(toInches(of), 3)} in`
   const sample = lengths.units === 'mm' ? mm(100) : inches(4)
   const off = (READING * sample) / Math.min(across.of, along.of)
   const open =

@@ -55,7 +55,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
     ...crosscut(plan, shop, show),
     ...boards(plan, shop, show),
     ...nominalWidth(plan, lengths, show),
-    ...shortArm(plan, show),
+    ...shortArm(plan, show, lengths.units === 'in' ? inches(4) : HAND_DISTANCE),
     ...unusualSize(plan, lengths, show),
     ...fragileTip(plan),
     ...marks(plan, shop, show),
@@ -178,13 +178,14 @@ const besideBlade = ({ star, jointCut }: Pick<Draft, 'star' | 'jointCut'>): Mm =
 /** Is too little of an arm left beside the blade to clamp it? */
 export const tooSmallForSaw = (plan: Pick<Draft, 'star' | 'jointCut'>): boolean => besideBlade(plan) < TINY
 
-const shortArm = (plan: Draft, show: Show): Warning[] => {
+/** `distance` as the shop's own rule has it: 4 in are a little more than 100 mm. */
+const shortArm = (plan: Draft, show: Show, distance: Mm): Warning[] => {
   const { star } = plan
   const beside = besideBlade(plan)
   // A rhombus arm is done with the first cut, and there the hand holds the board.
   if (blankIsArm(star) && beside >= TINY) return []
-  if (beside >= HAND_DISTANCE + HAND_WIDTH) return []
-  const left = beside > HAND_DISTANCE ? `only ${show(mm(beside - HAND_DISTANCE))}` : 'nothing'
+  if (beside >= distance + HAND_WIDTH) return []
+  const left = beside > distance ? `only ${show(mm(beside - distance))}` : 'nothing'
   const text =
     beside < TINY
       ? `The arm is only ${show(beside)} long beside the blade: too small for a miter saw. Use a fine hand saw and a miter box.`

@@ -92,7 +92,7 @@ describe('make', () => {
     expect(code).toBe(0)
     expect(out).toContain('Removed 33 files of an earlier run that this order no longer has.')
     const files = allFiles(folder)
-    expect(files.filter((file) => file.startsWith('boathouse/'))).toHaveLength(9)
+    expect(files.filter((file) => file.startsWith('boathouse/'))).toHaveLength(18)
     expect(files.filter((file) => file.startsWith('bakery-window/'))).toEqual([])
     expect(files.filter((file) => file.startsWith('chapel/'))).toEqual(['chapel/photo.txt'])
     expect(files).toContain('my-notes.txt')

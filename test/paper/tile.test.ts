@@ -58,6 +58,14 @@ describe('pages', () => {
     expect(page?.sheet.across).toBe(610)
   })
 
+  it('of a roll have files as wide as the roll and no longer than its longest piece, corrected too', () => {
+    const paper = '{ roll: 610, longest: 420, printed: { across: 146, along: 153 } }'
+    for (const { sheet } of pagesOf('points: 5, tip-angle: 45, across: 900', paper)) {
+      expect(sheet.across * sheet.stretch.x).toBeCloseTo(610, 9)
+      expect(sheet.along * sheet.stretch.y).toBeLessThanOrEqual(420 + 1e-9)
+    }
+  })
+
   it.each([300, 420, 700])('of a roll with longest: %i are no longer', (longest) => {
     const pages = pagesOf('points: 5, tip-angle: 45, across: 900', `{ roll: 610, longest: ${longest} }`)
     expect(pages.length).toBeGreaterThan(1)
