@@ -18,7 +18,7 @@ const expectClear = ({ panels }: Nesting, wanted: readonly Wanted[], { width, he
     )
     stars.forEach((one, index) => {
       for (const other of stars.slice(0, index)) {
-        // A disc's points lie on it, their chords up to 0.04 mm inside a radius of 110 mm.
+        // For discs this is the weaker check: chords lie inside the disc. Their centres are checked below.
         expect(betweenChains(one, other)).toBeGreaterThan(gap - 1e-6)
         expect(areaOf(overlap(region(one), region(other)))).toBe(0)
       }
@@ -74,6 +74,18 @@ describe.each([
       expect(nesting.panels[0]?.length ?? 0).toBeGreaterThanOrEqual(Math.min(70, inBoxes(outline, sheet)))
     },
   )
+})
+
+it('keeps the centres of discs two radii and the gap apart', { timeout: 2 * MINUTE }, () => {
+  const outline = plate(5, 45, 80, 6, 'disc')
+  const radius = Math.max(...outline.vertices.map(({ x }) => Math.abs(x)))
+  const nesting = nest([{ outline, count: 12 }], panel(610, 305, 0, 8), 7)
+  expect(countOf(nesting, 0)).toBe(12)
+  for (const placed of nesting.panels)
+    placed.forEach(({ at }, index) => {
+      for (const other of placed.slice(0, index))
+        expect(Math.hypot(at.x - other.at.x, at.y - other.at.y)).toBeGreaterThanOrEqual(2 * radius + 8)
+    })
 })
 
 it('puts smaller plates into what the larger leave', { timeout: 2 * MINUTE }, () => {
