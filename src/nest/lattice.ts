@@ -1,0 +1,63 @@
+import { type Point, point } from '../geometry/point.js'
+import type { Mm } from '../units/brand.js'
+import { halfTurned, isWithin, noFit, type Polygon } from './no-fit.js'
+
+/**
+ * Plates at i·row + j·rise for all whole i and j; with `turned`, a second one turned by half a turn at that place of
+ * every cell.
+ */
+export interface Lattice {
+  readonly row: Point
+  readonly rise: Point
+  readonly turned?: Point
+}
+
+/** What a plate and its half-turn forbid each other. */
+export interface Surroundings {
+  /** Places of an equal plate that are too close to one at the origin. */
+  readonly equal: Polygon
+  /** The same for one turned by half a turn. */
+  readonly half: Polygon
+  /** How far the farther of the two goes. */
+  readonly reach: number
+}
+
+export const surroundings = (polygon: Polygon, gap: Mm): Surroundings => {
+  const equal = noFit(polygon, polygon, gap)
+  const half = noFit(polygon, halfTurned(polygon), gap)
+  return { equal, half, reach: Math.max(reachOf(equal), reachOf(half)) }
+}
+
+export const polygonArea = (polygon: Polygon): number =>
+  polygon.reduce((sum, a, index) => {
+    const b = polygon[(index + 1) % polygon.length] as Point
+    return sum + (a.x * b.y - b.x * a.y) / 2
+  }, 0)
+
+export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x
+
+/** mm² of panel a plate takes. */
+export const areaPerPlate = ({ row, rise, turned }: Lattice): number =>
+  Math.abs(cross(row, rise)) / (turned ? 2 : 1)
+
+const reachOf = (polygon: Polygon): number => Math.max(...polygon.map(({ x, y }) => Math.hypot(x, y)))
+
+/** Are all plates of the lattice clear of each other? */
+export const isClear = (lattice: Lattice, around: Surroundings): boolean => {
+  const { row, rise, turned } = lattice
+  const cell = Math.abs(cross(row, rise))
+  if (!(cell > 0)) return false
+  const shift = turned ?? point(0, 0)
+  const far = around.reach + Math.hypot(shift.x, shift.y)
+  const rows = Math.ceil((far * Math.hypot(rise.x, rise.y)) / cell)
+  const rises = Math.ceil((far * Math.hypot(row.x, row.y)) / cell)
+  if (rows * rises > 400) return false
+  for (let i = -rows; i <= rows; i++)
+    for (let j = -rises; j <= rises; j++) {
+      const [x, y] = [i * row.x + j * rise.x, i * row.y + j * rise.y]
+      if (Math.hypot(x, y) > far) continue
+      if ((i !== 0 || j !== 0) && isWithin(point(x, y), around.equal)) return false
+      if (turned && isWithin(point(x + shift.x, y + shift.y), around.half)) return false
+    }
+  return true
+}

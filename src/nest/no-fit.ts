@@ -1,0 +1,96 @@
+import {
+  area,
+  EndType,
+  FillRule,
+  inflatePaths,
+  JoinType,
+  minkowskiSum,
+  type Path64,
+  union,
+} from 'clipper2-ts'
+import { edges, type Outline } from '../geometry/outline.js'
+import { type Point, point, polar, scale } from '../geometry/point.js'
+import type { Mm } from '../units/brand.js'
+import { radians } from '../units/convert.js'
+import { WRITTEN } from '../units/tolerance.js'
+
+/** A closed chain of straight edges, counter-clockwise. */
+export type Polygon = readonly Point[]
+
+/** Polygons stand this far at most outside the arcs they contain: far below any gap, and few edges are quick. */
+const ARC_SLACK = 0.1
+
+/** How much wider than the gap plates stand at most where a corner passes a corner: few edges make a quick search. */
+const GAP_SLACK = 0.05
+
+/** Clipper counts in whole numbers. */
+export const PER_MM = 1 / WRITTEN
+
+export const toPath = (polygon: Polygon): Path64 =>
+  polygon.map(({ x, y }) => ({ x: Math.round(x * PER_MM), y: Math.round(y * PER_MM) }))
+
+export const toPolygon = (path: Path64): Polygon => path.map(({ x, y }) => point(x / PER_MM, y / PER_MM))
+
+/**
+ * A polygon that contains the closed outline: straight edges as they are, an arc that swells outwards by tangents to
+ * it, one that is hollow by its chords.
+ */
+export const containing = (outline: Outline): Polygon =>
+  edges(outline).flatMap(({ from, arc }) => {
+    if (!arc) return [from]
+    const { centre, radius, start, sweep } = arc
+    const most = 2 * Math.acos(radius / (radius + ARC_SLACK))
+    const count = Math.max(1, Math.ceil(Math.abs(sweep) / most))
+    const step = sweep / count
+    const on = (share: number, r: number): Point => {
+      const out = polar(r, radians(start + share * step))
+      return point(centre.x + out.x, centre.y + out.y)
+    }
+    const parts = Array.from({ length: count }, (_, index) => index)
+    return sweep > 0
+      ? [from, ...parts.map((index) => on(index + 0.5, radius / Math.cos(step / 2)))]
+      : [from, ...parts.slice(1).map((index) => on(index, radius))]
+  })
+
+export const halfTurned = (polygon: Polygon): Polygon => polygon.map((corner) => scale(corner, -1))
+
+/**
+ * Where the second polygon's origin must not be while the first stands at the origin: inside this polygon they overlap
+ * or are closer than the gap. Its holes are not used, so it errs towards more room. Both polygons must hold the origin.
+ *
+ * @param gap 0 or more; round corners err outwards, so the gap is never less
+ */
+export const noFit = (standing: Polygon, coming: Polygon, gap: Mm): Polygon => {
+  const swept = minkowskiSum(toPath(halfTurned(coming)), toPath(standing), true)
+  const touching = outerOf(union([...swept, toPath(standing)], FillRule.NonZero))
+  if (gap === 0) return toPolygon(touching)
+  const slack = GAP_SLACK * PER_MM
+  const grown = gap * PER_MM + slack
+  return toPolygon(outerOf(inflatePaths([touching], grown, JoinType.Round, EndType.Polygon, 2, 0.9 * slack)))
+}
+
+const outerOf = (paths: readonly Path64[]): Path64 => {
+  const outer = [...paths].sort((a, b) => area(b) - area(a))[0]
+  if (!outer) throw new RangeError('an empty polygon has no surroundings')
+  return outer
+}
+
+/** Is the point inside, deeper than the rounding of a file? With a gap of 0 plates may overlap by that much. */
+export const isWithin = (p: Point, polygon: Polygon): boolean => {
+  let inside = false
+  let a = polygon[polygon.length - 1] as Point
+  for (const b of polygon) {
+    if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside
+    a = b
+  }
+  return inside && isDeep(p, polygon)
+}
+
+const isDeep = (p: Point, polygon: Polygon): boolean =>
+  polygon.every((b, index) => {
+    const a = polygon[(index || polygon.length) - 1] as Point
+    const [ex, ey] = [b.x - a.x, b.y - a.y]
+    const share = ((p.x - a.x) * ex + (p.y - a.y) * ey) / (ex * ex + ey * ey || 1)
+    const along = Math.max(0, Math.min(1, share))
+    return (p.x - a.x - along * ex) ** 2 + (p.y - a.y - along * ey) ** 2 > WRITTEN * WRITTEN
+  })

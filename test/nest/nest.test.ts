@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest'
+import type { Outline } from '../../src/geometry/outline.js'
+import { inBoxes, type Nesting, nest, type Wanted } from '../../src/nest/nest.js'
+import type { Panel } from '../../src/nest/panel.js'
+import { areaOf, overlap, region } from '../geometry/clipping.js'
+import { betweenChains } from '../geometry/distances.js'
+import { cornersOf, panel, plate, standing } from './stars.js'
+
+const MINUTE = 60_000
+
+/** Inside by the edge, apart by the gap, none over another: overlaps by polygon-clipping (Martinez and Rueda). */
+const expectClear = ({ panels }: Nesting, wanted: readonly Wanted[], { width, height, edge, gap }: Panel) => {
+  for (const placed of panels) {
+    const stars = placed.map((each) => standing(cornersOf(wanted[each.plate]?.outline as Outline), each))
+    const all = stars.flat()
+    expect(Math.min(...all.map(({ x, y }) => Math.min(x, y, width - x, height - y)))).toBeGreaterThan(
+      edge - 1e-6,
+    )
+    stars.forEach((one, index) => {
+      for (const other of stars.slice(0, index)) {
+        // For discs this is the weaker check: chords lie inside the disc. Their centres are checked below.
+        expect(betweenChains(one, other)).toBeGreaterThan(gap - 1e-6)
+        expect(areaOf(overlap(region(one), region(other)))).toBe(0)
+      }
+    })
+  }
+}
+
+const countOf = ({ panels }: Nesting, of: number): number =>
+  panels.flat().filter((each) => each.plate === of).length
+
+describe('the panel of the issue', () => {
+  const outline = plate(5, 45, 88.9, 12)
+  const sheet = panel(2440, 1220, 10, 4)
+
+  it('holds 54 plates or more, boxes 32, twice the same', { timeout: 2 * MINUTE }, () => {
+    const wanted = [{ outline, count: 54 }]
+    const nesting = nest(wanted, sheet, 1)
+    expect(nesting.panels.map((placed) => placed.length)).toEqual([54])
+    expect(inBoxes(outline, sheet)).toBe(32)
+    expectClear(nesting, wanted, sheet)
+    expect(nest(wanted, sheet, 1)).toEqual(nesting)
+  })
+
+  it('keeps the best so far when it is stopped', { timeout: MINUTE }, () => {
+    const told: number[] = []
+    const nesting = nest([{ outline, count: 1000 }], sheet, 1, {
+      progress: (_, most, step) => {
+        told[step] = most
+      },
+      stopped: () => told.length > 3,
+    })
+    expect(told.length).toBe(4)
+    expect(nesting.panels[0]).toHaveLength(told[3] ?? 0)
+    expect(countOf(nesting, 0)).toBe(1000)
+  })
+})
+
+describe.each([
+  ['5 points, 45°', plate(5, 45, 40, 6)],
+  ['5 points, 36°', plate(5, 36, 40, 6)],
+  ['8 points, 30°', plate(8, 30, 40, 6)],
+  ['disc', plate(5, 45, 60, 6, 'disc')],
+  ['polygon', plate(7, 40, 40, 6, 'polygon')],
+])('%s', (_, outline) => {
+  it.each([[panel(900, 600, 10, 4)], [panel(610, 305, 0, 8)]])(
+    'is clear of its neighbours and of the edges',
+    { timeout: 2 * MINUTE },
+    (sheet) => {
+      const wanted = [{ outline, count: 70 }]
+      const nesting = nest(wanted, sheet, 7)
+      expect(countOf(nesting, 0) + (nesting.unplaced[0] ?? 0)).toBe(70)
+      expectClear(nesting, wanted, sheet)
+      expect(nesting.panels[0]?.length ?? 0).toBeGreaterThanOrEqual(Math.min(70, inBoxes(outline, sheet)))
+    },
+  )
+})
+
+it('keeps the centres of discs two radii and the gap apart', { timeout: 2 * MINUTE }, () => {
+  const outline = plate(5, 45, 80, 6, 'disc')
+  const radius = Math.max(...outline.vertices.map(({ x }) => Math.abs(x)))
+  const nesting = nest([{ outline, count: 12 }], panel(610, 305, 0, 8), 7)
+  expect(countOf(nesting, 0)).toBe(12)
+  for (const placed of nesting.panels)
+    placed.forEach(({ at }, index) => {
+      for (const other of placed.slice(0, index))
+        expect(Math.hypot(at.x - other.at.x, at.y - other.at.y)).toBeGreaterThanOrEqual(2 * radius + 8)
+    })
+})
+
+it('puts smaller plates into what the larger leave', { timeout: 2 * MINUTE }, () => {
+  const wanted = [
+    { outline: plate(5, 45, 20, 3), count: 12 },
+    { outline: plate(5, 45, 60, 6), count: 5 },
+  ]
+  const sheet = panel(1220, 610, 10, 4)
+  const nesting = nest(wanted, sheet, 1)
+  expect([countOf(nesting, 0), countOf(nesting, 1)]).toEqual([12, 5])
+  expect(nesting.panels).toHaveLength(1)
+  expectClear(nesting, wanted, sheet)
+})
+
+it('tells plates that no panel holds', { timeout: MINUTE }, () => {
+  const nesting = nest([{ outline: plate(5, 45, 88.9, 12), count: 3 }], panel(200, 200, 10, 4), 1)
+  expect(nesting).toEqual({ panels: [], unplaced: [3] })
+})
