@@ -107,17 +107,18 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     )
   }
 
-  // 0.5 mm of 150 mm is a share of 1/300: 0.33 mm of 100 mm. Of 6 in it is 1/304.8: 0.013 in of 4 in.
+  // 0.5 mm of 150 mm is a share of 1/300: 0.33 mm of 100 mm. Of 6 in it is 1/304.8: 0.0131 in
+  // of 4 in. What is uncertain is rounded up.
   it.each([
     [
       'mm',
       readMm({ across: 0.992, along: 1.004 }),
-      'Corrected for a printer that makes 148.8 for 150.0 mm across the sheet and 150.6 for 150.0 mm along it. Read to half a millimetre, that leaves 100.0 mm uncertain by up to 0.3 mm.',
+      'Corrected for a printer that makes 148.8 for 150 mm across the sheet and 150.6 for 150 mm along it. Read to half a millimetre, that leaves 100.0 mm uncertain by up to 0.4 mm.',
     ],
     [
       'in',
       readInches({ across: 0.992, along: 1.004 }),
-      'Corrected for a printer that makes 5.952 for 6.000 in across the sheet and 6.024 for 6.000 in along it. Read to half a millimetre, that leaves 4 in uncertain by up to 0.013 in.',
+      'Corrected for a printer that makes 5.952 for 6 in across the sheet and 6.024 for 6 in along it. Read to half a millimetre, that leaves 4 in uncertain by up to 0.014 in.',
     ],
   ])(
     'in %s: every page of patterns says what was corrected and what is left uncertain',
@@ -134,7 +135,8 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     const printer = { across: 0.992, along: 1.004 }
     const files = await printedFiles('mm', readMm(printer))
     const [cards, check] = APART.map((name) => files.find(({ path }) => path === name)?.pages ?? [])
-    expect(cards?.map((page) => wordsOn(page).includes('corrected for the printer'))).toEqual([true])
+    expect(cards?.length).toBeGreaterThan(0)
+    for (const page of cards ?? []) expect(wordsOn(page)).toContain('corrected for the printer')
     for (const page of check ?? []) {
       expect(wordsOn(page)).not.toMatch(/Corrected for/)
       expect(scaleMarks(page, [100, 101.6])).toEqual([100, 101.6])
