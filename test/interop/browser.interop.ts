@@ -49,6 +49,8 @@ it.each([
     format: 'esm',
     target: 'es2022',
     loader: { '.svg': 'text', '.ttf': 'binary' },
+    // The solver is loaded only when boards are searched for, which making files never does.
+    external: ['highs'],
     define: { ORDER: JSON.stringify(order), 'import.meta.url': '"file:///"' },
     logLevel: 'warning',
   })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Path } from '../../src/drawing/model.js'
 import { edges, type Outline, signedArea } from '../../src/geometry/outline.js'
 import { labelsInFileOrder, pathsInFileOrder } from '../read-back/agreement.js'
 import { lengthOf } from '../read-back/read-outline.js'
@@ -81,10 +82,16 @@ describe.each(VERSIONS)('DXF $version', ({ version, unit, polyline, pathOf }) =>
     paths.forEach((path, index) => {
       const line = lines[index]
       if (!line) throw new RangeError(`no line ${index}`)
-      expect(isClosed(line), `path ${index} on ${path.layer}`).toBe(path.closed)
+      // GDAL calls a line closed whose ends meet; a letter's stroke may end where it began.
+      expect(isClosed(line), `path ${index} on ${path.layer}`).toBe(path.closed || endsMeet(path))
       if (!path.closed) return
       const off = Math.abs(enclosedArea(line) - signedArea(path))
       expect(off, `area of path ${index} on ${path.layer}`).toBeLessThan(areaTolerance(path))
     })
   })
 })
+
+const endsMeet = ({ vertices }: Path): boolean => {
+  const [first, last] = [vertices[0], vertices.at(-1)]
+  return first !== undefined && last !== undefined && first.x === last.x && first.y === last.y
+}

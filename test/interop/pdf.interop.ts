@@ -70,14 +70,16 @@ describe('a page rendered by poppler', () => {
       const across = page.sheet.window.max.x - page.sheet.window.min.x
       const along = page.sheet.window.max.y - page.sheet.window.min.y
       const middle = dots(page.sheet.along - (page.sheet.window.min.y + page.sheet.window.max.y) / 2)
-      const inside = dots(page.sheet.window.min.x + 1)
       const [left, right] = outermost(image.across, (x) => image.at(x, middle) < DARK)
-      const [top, bottom] = outermost(
-        dots(page.sheet.along - page.sheet.window.min.y + 2),
-        (y) => image.at(inside, y) < DARK,
-      )
+      // A line of the drawing that runs into the frame makes it look thicker in one column, not in others.
+      const heights = [1, 2.3, 4.1].map((inside) => {
+        const column = dots(page.sheet.window.min.x + inside)
+        const below = dots(page.sheet.along - page.sheet.window.min.y + 2)
+        const [top, bottom] = outermost(below, (y) => image.at(column, y) < DARK)
+        return Math.abs((bottom - top) * MM_PER_DOT - along)
+      })
       expect(Math.abs((right - left) * MM_PER_DOT - across)).toBeLessThan(across / 1000)
-      expect(Math.abs((bottom - top) * MM_PER_DOT - along)).toBeLessThan(along / 1000)
+      expect(Math.min(...heights)).toBeLessThan(along / 1000)
     },
   )
 })

@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { afterAll } from 'vitest'
+import { forCutter } from '../../src/drawing/drawing.js'
 import type { Drawing } from '../../src/drawing/model.js'
 import { makeOrder } from '../../src/make.js'
 import { writeDxf } from '../../src/write/dxf.js'
@@ -53,6 +54,9 @@ const exampleDrawings = (): { name: string; drawing: Drawing }[] => {
   return orders.flatMap(({ name, text }) => {
     const outcome = makeOrder({ text })
     if (!outcome.ok) throw new Error(`${name} is refused`)
-    return outcome.value.drawings.map(({ path, drawing }) => ({ name: `${name}/${path}`, drawing }))
+    return outcome.value.drawings.map(({ path, drawing }) => ({
+      name: `${name}/${path}`,
+      drawing: forCutter(drawing),
+    }))
   })
 }
