@@ -47,7 +47,8 @@ const reliefAt = (
   const turns = on.x * back.y - on.y * back.x
   if (open === 'left' ? turns <= 0 : turns >= 0) return [corner]
   const opening = Math.acos(Math.max(-1, Math.min(1, back.x * on.x + back.y * on.y)))
-  const longerIsNext = distance(corner, after) >= distance(corner, before)
+  // Of two that are equal but for rounding noise always the same one.
+  const longerIsNext = distance(corner, after) > distance(corner, before) - SAME_POINT
   const [longer, shorter] = longerIsNext ? [on, back] : [back, on]
   // Does the slot's other wall meet the shorter edge, or does that edge lean back into the slot's round end?
   const acute = opening < Math.PI / 2 - SAME_DIRECTION

@@ -11,7 +11,7 @@ const PER_MM = 10 ** LENGTH_DECIMALS
  */
 export const writeNumber = (value: number, decimals: number = LENGTH_DECIMALS): string => {
   if (!(Math.abs(value) < 1e21)) throw new RangeError(`${value} cannot be written to a file`)
-  const text = value.toFixed(decimals)
+  const text = (decimals === LENGTH_DECIMALS ? writtenLength(value) : value).toFixed(decimals)
   let end = text.length
   if (decimals > 0) {
     while (text[end - 1] === '0') end -= 1
@@ -21,5 +21,11 @@ export const writeNumber = (value: number, decimals: number = LENGTH_DECIMALS): 
   return short === '-0' ? '0' : short
 }
 
+/**
+ * Of the last decimal: a length that lies halfway but for rounding noise goes up, for the noise of sines differs between
+ * Node and browsers, and their files must not.
+ */
+const HALFWAY = 1e-6
+
 /** The nearest length that {@link writeNumber} writes without loss. */
-export const writtenLength = (length: number): number => Math.round(length * PER_MM) / PER_MM
+export const writtenLength = (length: number): number => Math.round(length * PER_MM + HALFWAY) / PER_MM
