@@ -154,6 +154,7 @@ describe('the order', () => {
       await type(page, 'Board width it takes', '64')
       await page.getByLabel('Wall or door behind it').fill('900 × 2000')
       await page.getByLabel('Wall or door behind it').press('Enter')
+      await expect.poll(() => page.url()).toContain('wall=')
       const before = await summary(page)
       await page.reload()
       await page.waitForSelector('.star')
