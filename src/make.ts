@@ -4,7 +4,7 @@ import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 import { DRAWING_NAMES } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
-import { drawJig } from './compose/jigs.js'
+import { type DrawnJig, drawJigs } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
 import { shopCard } from './compose/shop-card.js'
 import { forCutter } from './drawing/drawing.js'
@@ -68,7 +68,8 @@ export const makeOrder = (
   const plan = order.ok ? planOrder(order.value) : order
   const furniture = furnitureWith(own, order.ok ? order.value.lengths.units : 'mm')
   if (!order.ok || !plan.ok || !furniture.ok) return refused([plan, furniture].flatMap(problemsOf))
-  const printed = printDrawings(plan.value, furniture.value, onProgress)
+  const jigs = new Map(plan.value.stars.map((star) => [star, drawJigs(star, order.value)]))
+  const printed = printDrawings(plan.value, jigs, furniture.value, onProgress)
   if (!printed.ok) return printed
 
   const stars = plan.value.stars.map(({ order: { name } }) => ({
@@ -78,7 +79,7 @@ export const makeOrder = (
   const stock = provedStock(plan.value)
   const cards = plan.value.stars.flatMap((star) => [
     shopCard(star, order.value, stock),
-    ...jigCards(star, order.value),
+    ...jigCards(jigs.get(star) ?? [], star, order.value),
   ])
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
@@ -123,11 +124,12 @@ const stockFiles = (stock: StockPlan): MadeFile[] => [
 /** Every drawing of every star, laid on the order's paper. */
 const printDrawings = (
   { order, stars }: Plan,
+  jigs: ReadonlyMap<StarPlan, readonly Outcome<DrawnJig>[]>,
   furniture: Furniture,
   onProgress: (doing: string) => void,
 ): Outcome<DrawnFile[]> => {
   const outcomes = stars.flatMap((star) =>
-    drawingsOf(star, order, furniture).map((composed): Outcome<DrawnFile> => {
+    drawingsOf(star, jigs.get(star) ?? [], order, furniture).map((composed): Outcome<DrawnFile> => {
       if (!composed.ok) return composed
       const drawing = composed.value
       onProgress(drawing.title)
@@ -141,14 +143,19 @@ const printDrawings = (
     : done(outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])))
 }
 
-const drawingsOf = (star: StarPlan, order: Order, furniture: Furniture): Outcome<Drawing>[] => [
+const drawingsOf = (
+  star: StarPlan,
+  jigs: readonly Outcome<DrawnJig>[],
+  order: Order,
+  furniture: Furniture,
+): Outcome<Drawing>[] => [
   ...DRAWING_NAMES.map((name) => DRAWINGS[name](star, order, furniture))
     .filter((drawing) => drawing !== undefined)
     .map(done),
   // A jig nobody asked for, and that does not fit, is told of on the jig card.
-  ...order.jigs.names
-    .map((name) => drawJig(name, star, order))
-    .filter((drawing) => drawing.ok || order.jigs.asked),
+  ...jigs
+    .filter((drawn) => drawn.ok || order.jigs.asked)
+    .map((drawn) => (drawn.ok ? done(drawn.value.drawing) : drawn)),
 ]
 
 const drawnFile = (star: StarPlan, drawing: Drawing, print: PrintedDrawing): DrawnFile => ({

@@ -53,7 +53,10 @@ const oneDrawing = (name: DrawnName, order: Order, furniture: Furniture): Outcom
   if (!plan.ok) return plan
   const [star] = plan.value.stars
   const jig = JIG_NAMES.find((each) => each === name)
-  if (star && jig) return drawJig(jig, star, order)
+  if (star && jig) {
+    const drawn = drawJig(jig, star, order)
+    return drawn.ok ? done(drawn.value.drawing) : drawn
+  }
   if (star && name === JIG_CARD) return done(jigCard(star, order))
   const other = DRAWING_NAMES.find((each) => each === name)
   const drawing = star && other && DRAWINGS[other](star, order, furniture)

@@ -14,9 +14,8 @@ import type { StarPlan } from '../plan/plan.js'
 import { mm, radians } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
-import { jigDrawing } from './jig-drawing.js'
 import { JIG_CAUTION, jigWords } from './jig-words.js'
-import { jigOf } from './jigs.js'
+import { type DrawnJig, drawJigs } from './jigs.js'
 import { sizeText } from './size-text.js'
 
 /** As large as the shop card. */
@@ -33,11 +32,13 @@ const TITLE = 26
 /**
  * Pages beside the shop card: each jig put together, with the wood in it and the blade beside it, what it is made of,
  * and how it is set. Jigs that cannot be made for this star or this cutter are named with the reason.
+ *
+ * @param jigs those of {@link drawJigs}
  */
-export const jigCards = (plan: StarPlan, order: Order): Drawing[] => {
+export const jigCards = (jigs: readonly Outcome<DrawnJig>[], plan: StarPlan, order: Order): Drawing[] => {
   const pages: Block[][] = []
   let room = 0
-  for (const band of jigBands(plan, order)) {
+  for (const band of jigBands(jigs, plan, order)) {
     if (pages.length === 0 || room < band.height + BETWEEN) {
       pages.push([])
       room = HEIGHT - 2 * PADDING - TITLE
@@ -49,7 +50,8 @@ export const jigCards = (plan: StarPlan, order: Order): Drawing[] => {
 }
 
 /** The same on one page, however long. */
-export const jigCard = (plan: StarPlan, order: Order): Drawing => cardOf(plan, jigBands(plan, order), 0)
+export const jigCard = (plan: StarPlan, order: Order): Drawing =>
+  cardOf(plan, jigBands(drawJigs(plan, order), plan, order), 0)
 
 const cardOf = (plan: StarPlan, bands: readonly Block[], least: number): Drawing => {
   const title = `${plan.order.name}: jigs`
@@ -69,12 +71,10 @@ const cardOf = (plan: StarPlan, bands: readonly Block[], least: number): Drawing
   })
 }
 
-const jigBands = (plan: StarPlan, order: Order): Block[] =>
-  order.jigs.names.map((name) => {
-    const jig = jigOf(name, plan, order)
-    const drawing = jig.ok ? jigDrawing(jig.value, plan, order) : jig
-    return jig.ok && drawing.ok ? jigBand(jig.value, drawing.value, plan, order) : leftOut(name, drawing)
-  })
+const jigBands = (jigs: readonly Outcome<DrawnJig>[], plan: StarPlan, order: Order): Block[] =>
+  jigs.map((drawn, index) =>
+    drawn.ok ? jigBand(drawn.value, plan, order) : leftOut(order.jigs.names[index] ?? 'jig', drawn),
+  )
 
 const leftOut = (name: string, outcome: Outcome<unknown>): Block =>
   stacked(
@@ -89,7 +89,7 @@ const leftOut = (name: string, outcome: Outcome<unknown>): Block =>
     1.5,
   )
 
-const jigBand = (jig: Jig, drawing: Drawing, plan: StarPlan, order: Order): Block => {
+const jigBand = ({ jig, drawing }: DrawnJig, plan: StarPlan, order: Order): Block => {
   const words = jigWords(jig, plan, order)
   const across = WIDTH - 2 * PADDING - PICTURE.across - COLUMN
   const stock = showLength(order.shop.jigStock.thickness, order.lengths)

@@ -43,8 +43,20 @@ const cradleRefusal = (plan: StarPlan, { shop, lengths }: Order): Problem | unde
     : undefined
 }
 
-/** A jig's parts, for paper and for the cutter. */
-export const drawJig = (name: JigName, plan: StarPlan, order: Order): Outcome<Drawing> => {
-  const jig = jigOf(name, plan, order)
-  return jig.ok ? jigDrawing(jig.value, plan, order) : jig
+/** A jig and its drawing. */
+export interface DrawnJig {
+  readonly jig: Jig
+  /** Its parts, for paper and for the cutter. */
+  readonly drawing: Drawing
 }
+
+export const drawJig = (name: JigName, plan: StarPlan, order: Order): Outcome<DrawnJig> => {
+  const jig = jigOf(name, plan, order)
+  if (!jig.ok) return jig
+  const drawing = jigDrawing(jig.value, plan, order)
+  return drawing.ok ? done({ jig: jig.value, drawing: drawing.value }) : drawing
+}
+
+/** Every jig the order wants for a star, or why it cannot be made. */
+export const drawJigs = (plan: StarPlan, order: Order): Outcome<DrawnJig>[] =>
+  order.jigs.names.map((name) => drawJig(name, plan, order))

@@ -1,9 +1,9 @@
+import { randomFrom } from '../nest/random.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { boardFiller, type Left, type Taste } from './board-filler.js'
 import { blanksOf, type CutSupply, type CuttingProblem, costOf } from './cutting-problem.js'
 import { byFalling } from './first-fit.js'
 import { type BoardPrices, type Deadline, lossOf } from './price-boards.js'
-import { type Random, randomNumbers } from './random-numbers.js'
 
 /** Boards given up at a time. */
 const [FEWEST, MOST] = [2, 6]
@@ -30,7 +30,7 @@ export const improved = (
   deadline: Deadline,
   patience: number,
 ): readonly CutSupply[] => {
-  const random = randomNumbers(1)
+  const random = randomFrom(1)
   const fill = boardFiller(problem, prices.cuts)
   let best = single(known)
   let at = best
@@ -80,7 +80,7 @@ const parted = (
   cuts: readonly CutSupply[],
   { values }: BoardPrices,
   { supplies }: CuttingProblem,
-  random: Random,
+  random: () => number,
   count: number,
 ): { given: CutSupply[]; kept: CutSupply[] } => {
   const losses = cuts.map((cut) => Math.max(0, lossOf(cut, values, supplies)))
@@ -97,7 +97,7 @@ const parted = (
 const chanceTaste = (
   { demands, supplies }: CuttingProblem,
   values: readonly number[],
-  random: Random,
+  random: () => number,
 ): Taste => {
   const varied = (value: number): number => value * (1 + VARIED * (2 * random() - 1))
   const dearness = supplies.map(() => varied(1))

@@ -38,7 +38,7 @@ describe.each([
       if (plan.star.tipAngle < 12 || plan.star.points % 3 !== 0) continue
       const drawing = drawJig('angle-gauge', plan, order)
       if (!drawing.ok) throw new Error(`${name}: ${drawing.problems[0]?.advice}`)
-      const { outlines } = await reader.read(writeDxf(forCutter(drawing.value), 'r12'))
+      const { outlines } = await reader.read(writeDxf(forCutter(drawing.value.drawing), 'r12'))
       const outer = outlines.find(({ layer }) => layer === 'CUT-OUTSIDE')
       const found = anglesBetween(outer?.vertices ?? [])
       const { tipAngle, centreAngle, points } = plan.star

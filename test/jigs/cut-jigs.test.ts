@@ -52,7 +52,7 @@ describe.each(SHOPS)('%s', (shop) => {
       for (const kind of JIG_NAMES) {
         const drawing = drawJig(kind, plan, order)
         if (!drawing.ok) continue
-        const shapes = forCutter(drawing.value).shapes as readonly Path[]
+        const shapes = forCutter(drawing.value.drawing).shapes as readonly Path[]
         const told = `${name}: ${kind}`
         expect(
           shapes.every((shape) => shape.kind === 'path'),
