@@ -6,7 +6,7 @@ import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
 import { type DrawnJig, drawJigs } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
-import { shopCard } from './compose/shop-card.js'
+import { shopCards } from './compose/shop-card.js'
 import { forCutter } from './drawing/drawing.js'
 import type { Drawing } from './drawing/model.js'
 import type { FurnitureTexts } from './furniture/furniture-names.js'
@@ -78,7 +78,7 @@ export const makeOrder = (
   }))
   const stock = provedStock(plan.value)
   const cards = plan.value.stars.flatMap((star) => [
-    shopCard(star, order.value, stock),
+    ...shopCards(star, order.value, stock),
     ...jigCards(jigs.get(star) ?? [], star, order.value),
   ])
   const book = patternBook(stars, order.value, furniture.value)

@@ -7,8 +7,15 @@ import titleBlock from '../../templates/title-block.svg'
 import type { Artwork } from '../drawing/artwork.js'
 import { done, type Outcome, refused, showProblem } from '../order/problem.js'
 import type { Units } from '../units/read-length.js'
-import { FURNITURE_NAMES, type FurnitureName, type FurnitureTexts, furnitureFile } from './furniture-names.js'
+import {
+  FURNITURE,
+  FURNITURE_NAMES,
+  type FurnitureName,
+  type FurnitureTexts,
+  furnitureFile,
+} from './furniture-names.js'
 import { readFurniture } from './read-furniture.js'
+import { slotsIn } from './slots.js'
 
 /** The pieces a page is furnished with. */
 export interface Furniture {
@@ -51,7 +58,7 @@ export const defaultFurniture = (units: Units): Furniture => furnitureOf(units, 
 export const furnitureWith = (texts: FurnitureTexts, units: Units): Outcome<Furniture> => {
   const given = FURNITURE_NAMES.flatMap((name) => {
     const text = texts[name]
-    return text === undefined ? [] : [[name, readFurniture(furnitureFile(name), name, text)] as const]
+    return text === undefined ? [] : [[name, readPiece(name, text)] as const]
   })
   const problems = given.flatMap(([, outcome]) => (outcome.ok ? [] : outcome.problems))
   if (problems.length > 0) return refused(problems)
@@ -59,4 +66,23 @@ export const furnitureWith = (texts: FurnitureTexts, units: Units): Outcome<Furn
     given.flatMap(([name, outcome]) => (outcome.ok ? [[name, outcome.value] as const] : [])),
   )
   return done(furnitureOf(units, (name) => own.get(name) ?? template(name)))
+}
+
+/** Sheets that cannot be told apart, or do not say what their frame measures, are not to be trusted. */
+const readPiece = (name: FurnitureName, text: string): Outcome<Artwork> => {
+  const file = furnitureFile(name)
+  const outcome = readFurniture(file, name, text)
+  if (!outcome.ok) return outcome
+  const lettered = outcome.value.marks.flatMap((mark) => (mark.kind === 'text' ? slotsIn(mark.text) : []))
+  const missing = FURNITURE[name].needed.filter((slot) => !lettered.includes(slot))
+  const inBraces = (slots: readonly string[]): string => slots.map((slot) => `{${slot}}`).join(', ')
+  return missing.length === 0
+    ? outcome
+    : refused([
+        {
+          place: file,
+          given: `a drawing without ${inBraces(missing)}`,
+          advice: `Letter ${inBraces(FURNITURE[name].needed)} in it, each in a text element with its data-room.`,
+        },
+      ])
 }

@@ -4,10 +4,12 @@ import { centredLabel, label, line } from '../drawing/shapes.js'
 import type { Furniture } from '../furniture/furniture-set.js'
 import { type Point, point } from '../geometry/point.js'
 import { PRINT_CHECK_LENGTHS } from '../order/fields.js'
-import type { Order, Paper } from '../order/order.js'
-import { paperSize } from '../tables/paper.js'
+import { officePaper } from '../order/office-paper.js'
+import type { Order } from '../order/order.js'
+import { type PaperName, paperSize } from '../tables/paper.js'
 import { inches, mm, radians } from '../units/convert.js'
 import type { Units } from '../units/read-length.js'
+import { showLength } from '../units/show.js'
 import type { PrintedBook } from './page.js'
 import { pieceOfRoll, type Sheet, sheetOfSize, windowSize } from './sheet.js'
 import { strip } from './strip.js'
@@ -23,7 +25,7 @@ export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
   // A printer's error is measured on a page that is not corrected.
   const { printed: _, ...paper } = order.shop.paper
   const uncorrected = { ...order, shop: { ...order.shop, paper } }
-  const sheet = checkSheet(paper)
+  const sheet = checkSheet(uncorrected)
   const { window } = sheet
   const { across, along } = windowSize(sheet)
   const middle = point(window.min.x + across / 2, window.min.y + along / 2)
@@ -48,7 +50,7 @@ export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
           },
         ],
         furniture: () => {
-          const title = { title: 'Print check', documentType: 'print check', sheet: '1', sheets: 1 }
+          const title = { title: paperTitle(uncorrected), documentType: 'print check', sheet: '1', sheets: 1 }
           return strip(sheet, title, uncorrected, furniture)
         },
       },
@@ -56,11 +58,24 @@ export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
   }
 }
 
-const checkSheet = (paper: Paper): Sheet => {
-  const { sheet } = paper
-  if ('roll' in sheet) return pieceOfRoll(paper, sheet.roll, WINDOW_ALONG)
-  return sheetOfSize(paper, paperSize('size' in sheet ? sheet.size : 'A4'), false)
+/** The sheet that the patterns are printed on; for patterns of their own sizes the desk's. */
+const checkedSize = (order: Order): PaperName => {
+  const { sheet } = order.shop.paper
+  return 'size' in sheet ? sheet.size : officePaper(order)
 }
+
+const checkSheet = (order: Order): Sheet => {
+  const { paper } = order.shop
+  return 'roll' in paper.sheet
+    ? pieceOfRoll(paper, paper.sheet.roll, WINDOW_ALONG)
+    : sheetOfSize(paper, paperSize(checkedSize(order)), false)
+}
+
+/** A printer may treat each paper in its own way. */
+const paperTitle = (order: Order): string =>
+  'roll' in order.shop.paper.sheet
+    ? `Print check, roll of ${showLength(order.shop.paper.sheet.roll, order.lengths)}`
+    : `Print check, ${checkedSize(order)}`
 
 /** A ruler: its place `at` along it and `aside` to its left, and the figure there, which reads from the bottom. */
 interface Way {

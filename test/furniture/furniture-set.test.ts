@@ -1,27 +1,42 @@
-import { expect, it } from 'vitest'
-import { defaultFurniture, furnitureWith } from '../../src/furniture/furniture-set.js'
+import { describe, expect, it } from 'vitest'
+import { furnitureWith } from '../../src/furniture/furniture-set.js'
 import { showProblem } from '../../src/order/problem.js'
 
-const MARK =
-  '<svg xmlns="http://www.w3.org/2000/svg" width="6mm" height="6mm" viewBox="0 0 6 6"><circle cx="3" cy="3" r="2"/></svg>'
+/*
+ * ISO 7200 asks every title block for the title and the sheet number; ISO 5455 for the scale on every drawing. The
+ * frame's size is our own proof of the scale both ways.
+ */
 
-it('a shop has the scale check of its own units; the rest is the same', () => {
-  const [metric, imperial] = [defaultFurniture('mm'), defaultFurniture('in')]
-  expect(metric.scaleCheck).not.toEqual(imperial.scaleCheck)
-  expect(metric.titleBlock).toEqual(imperial.titleBlock)
-})
+const svg = (across: number, height: number, texts: readonly string[]): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" width="${across}mm" height="${height}mm" viewBox="0 0 ${across} ${height}">
+${texts.map((text, row) => `<text x="2" y="${4 + 4 * row}" font-family="Arial" font-size="2.5" data-room="50">${text}</text>`).join('\n')}
+</svg>`
 
-it("the maker's piece stands in place of ours, the others stay", () => {
-  const outcome = furnitureWith({ 'register-mark': MARK }, 'mm')
-  if (!outcome.ok) throw new Error('it is read')
-  expect(outcome.value.registerMark).toMatchObject({ across: 6, height: 6 })
-  expect(outcome.value.caution).toEqual(defaultFurniture('mm').caution)
-})
+const told = (pieces: Parameters<typeof furnitureWith>[0]): readonly string[] => {
+  const outcome = furnitureWith(pieces, 'mm')
+  return outcome.ok ? [] : outcome.problems.map(showProblem)
+}
 
-it('the mistakes of all pieces are told at once, those of the other units too', () => {
-  const outcome = furnitureWith({ 'scale-check-in': '<svg/>', 'register-mark': MARK, caution: 'words' }, 'mm')
-  expect(outcome.ok ? [] : outcome.problems.map(showProblem)).toEqual([
-    'scale-check-in.svg, line 1: given <svg>. Allowed: <svg xmlns="http://www.w3.org/2000/svg" ...> around the whole drawing.',
-    'caution.svg, line 1: given text that is not XML. Text data outside of root node.',
-  ])
+describe('a piece of the maker’s own', () => {
+  it('letters what a page cannot do without', () => {
+    expect(
+      told({
+        'title-block': svg(56, 24, ['Blatt {sheet}/{sheets}', 'Seehütte']),
+        'scale-check-mm': svg(102, 16, ['100 mm']),
+      }),
+    ).toEqual([
+      'title-block.svg: given a drawing without {title}, {scale}. Letter {title}, {sheet}, {scale} in it, each in a text element with its data-room.',
+      'scale-check-mm.svg: given a drawing without {frame}. Letter {frame} in it, each in a text element with its data-room.',
+    ])
+  })
+
+  it('is taken when it does, in any words and order', () => {
+    expect(
+      told({
+        'title-block': svg(56, 24, ['Blatt {sheet} von {sheets}, {scale}', '{title}']),
+        'scale-check-mm': svg(102, 16, ['{frame}']),
+        caution: svg(102, 7.5, ['Hände weg']),
+      }),
+    ).toEqual([])
+  })
 })

@@ -131,12 +131,16 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     },
   )
 
-  it('a shop card says that it is corrected; the print check never is', async () => {
+  it('a shop card says that it is corrected, and how far it is sure; the print check never is', async () => {
     const printer = { across: 0.992, along: 1.004 }
     const files = await printedFiles('mm', readMm(printer))
     const [cards, check] = APART.map((name) => files.find(({ path }) => path === name)?.pages ?? [])
     expect(cards?.length).toBeGreaterThan(0)
-    for (const page of cards ?? []) expect(wordsOn(page)).toContain('corrected for the printer')
+    // Half a millimetre of 150 mm is 1 in 300: 0.34 mm of 100 mm, rounded up.
+    for (const page of cards ?? []) {
+      expect(wordsOn(page)).toMatch(/Corrected for a printer that makes 148.8 for 150 mm across the sheet/)
+      expect(wordsOn(page)).toContain('leaves 100.0 mm uncertain by up to 0.4 mm.')
+    }
     for (const page of check ?? []) {
       expect(wordsOn(page)).not.toMatch(/Corrected for/)
       expect(scaleMarks(page, [100, 101.6])).toEqual([100, 101.6])

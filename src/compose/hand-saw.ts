@@ -1,0 +1,33 @@
+import type { Order } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
+import { showAngle, showLength } from '../units/show.js'
+import { type Block, fittedText, headingBlock, stacked, textBlock } from './card-blocks.js'
+
+const WARNING = 7
+const WORDS = 5
+const BETWEEN = 4
+
+/** In place of the saw's settings and steps, for an arm that nothing can hold beside a spinning blade. */
+export const handSawBlock = ({ star, kite }: StarPlan, { lengths }: Order, width: number): Block =>
+  stacked(
+    [
+      headingBlock('Saw by hand'),
+      fittedText(
+        'Too small for a miter saw: fine hand saw and miter box.',
+        [
+          { height: WARNING, lines: 1 },
+          { height: WORDS, lines: 1 },
+        ],
+        width,
+      ),
+      textBlock(
+        [
+          `Glue the arm pattern on a board ${showLength(star.armStrip, lengths)} wide, one long edge of the arm along the board's edge, the grain arrow along the grain. Leave the lines standing; sand down to them.`,
+          `Tip ${showAngle(star.tipAngle)}, centre ${showAngle(star.centreAngle)}, sides ${showAngle(star.sideAngle)}; tip edges ${showLength(star.tipEdge, lengths)}, ${showLength(kite.width, lengths)} across the valleys.`,
+        ],
+        WORDS,
+        width,
+      ),
+    ],
+    BETWEEN,
+  )
