@@ -55,6 +55,9 @@ const madeText = (
     ...(removed.length > 0
       ? [`Removed ${removed.length} files of an earlier run that this order no longer has.`]
       : []),
+    ...(plan.order.shop.paper.printed
+      ? ['Every page is corrected for your printer: on paper its frame measures what it says, both ways.']
+      : []),
     `${files.length} files in ${folder}, ${sheets} sheets to print. Look at ${folder.replace(/\/$/, '')}/index.html first.`,
     '',
   ].join('\n')

@@ -31,7 +31,7 @@ export const boardLines = ({ star, boardUse, boardForQuantity }: StarPlan, { len
 export const firstPiece = ({ star, kite }: StarPlan, { lengths }: Order): string[] => [
   `Tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}`,
   `Centre ${showAngle(star.centreAngle)}`,
-  `Tip edges ${showLength(star.tipEdge, lengths)}`,
+  `Tip edges ${showSetting(star.tipEdge, lengths)}`,
   `Across valleys ${showLength(kite.width, lengths)}`,
   'Edges on their pattern lines',
 ]

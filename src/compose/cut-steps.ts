@@ -73,7 +73,7 @@ const THIRD_STEP: CutStep = {
 
 const rhombusStep = ({ star }: StarPlan, order: Order): CutStep => ({
   name: 'Rhombus',
-  text: `the blank is already the arm: with the board exactly ${showSetting(star.armStrip, order.lengths)} wide there are no cuts 2 and 3.`,
+  text: `the blank is already the arm: with the board exactly ${showSetting(star.armStrip, order.lengths)} wide there are no cuts 2 and 3. If yours measures otherwise, give its true width as the star's board-width.`,
 })
 
 const wedgeSteps = ({ star, firstCut, jointCut }: StarPlan): CutStep[] => {

@@ -176,11 +176,10 @@ const words = (units: Units, middle: Point): Shape[] => {
     ...field(
       '3. Write it into the order',
       [
-        'shop:',
-        '  paper:',
-        '    printed:',
-        `      across: ${sample[0]}`,
-        `      along: ${sample[1]}`,
+        'under the shop: and paper: that it has,',
+        '  printed:',
+        `    across: ${sample[0]}`,
+        `    along: ${sample[1]}`,
         'Make the files anew: every page is then corrected both ways, and says so. This page never is.',
       ],
       -1,
@@ -189,7 +188,7 @@ const words = (units: Units, middle: Point): Shape[] => {
     ...field(
       'Exact, or far off?',
       [
-        'Right to the line both ways: there is nothing to enter. More than 3 % off is a print setting: change it and print this page again.',
+        'Right to a quarter of a millimetre (1/100 in) both ways: there is nothing to enter. More than 3 % off is a print setting: change it and print this page again.',
         'Check the scale on every pattern all the same before you cut.',
       ],
       1,
