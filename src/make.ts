@@ -1,7 +1,7 @@
 import { cutPlan } from './compose/cut-plan.js'
 import { cuttingList } from './compose/cutting-list.js'
 import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
-import { DRAWING_NAMES } from './compose/drawing-names.js'
+import { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
 import { type DrawnJig, drawJigs } from './compose/jigs.js'
@@ -149,14 +149,20 @@ const drawingsOf = (
   order: Order,
   furniture: Furniture,
 ): Outcome<Drawing>[] => [
-  ...DRAWING_NAMES.map((name) => DRAWINGS[name](star, order, furniture))
-    .filter((drawing) => drawing !== undefined)
-    .map(done),
+  ...BEFORE_SAW.flatMap((name) => drawn(name, star, order, furniture)),
   // A jig nobody asked for, and that does not fit, is told of on the jig card.
-  ...jigs
-    .filter((drawn) => drawn.ok || order.jigs.asked)
-    .map((drawn) => (drawn.ok ? done(drawn.value.drawing) : drawn)),
+  ...jigs.filter((jig) => jig.ok || order.jigs.asked).map((jig) => (jig.ok ? done(jig.value.drawing) : jig)),
+  ...AFTER_SAW.flatMap((name) => drawn(name, star, order, furniture)),
 ]
+
+/** In the order of work: the jigs serve between them. */
+const BEFORE_SAW: readonly DrawingName[] = ['arm-pattern']
+const AFTER_SAW = DRAWING_NAMES.filter((name) => !BEFORE_SAW.includes(name))
+
+const drawn = (name: DrawingName, star: StarPlan, order: Order, furniture: Furniture): Outcome<Drawing>[] => {
+  const drawing = DRAWINGS[name](star, order, furniture)
+  return drawing ? [done(drawing)] : []
+}
 
 const drawnFile = (star: StarPlan, drawing: Drawing, print: PrintedDrawing): DrawnFile => ({
   star: star.order.name,

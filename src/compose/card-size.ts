@@ -1,4 +1,4 @@
-import { officePaper } from '../order/office-paper.js'
+import { officePaper, officePrinted } from '../order/office-paper.js'
 import type { Order, PrintedCheck } from '../order/order.js'
 import { paperSize } from '../tables/paper.js'
 import type { Mm } from '../units/brand.js'
@@ -14,7 +14,7 @@ const CORRECTION = 7
 
 /** Size of a card's frame: it fits between the margins on the shop's A4 or Letter, over its footer, also corrected. */
 export const cardSize = (order: Order): { readonly across: Mm; readonly height: Mm } => {
-  const { printed } = order.shop.paper
+  const printed = officePrinted(order)
   const sheet = paperSize(officePaper(order))
   const footer = FOOTER + (printed ? CORRECTION : 0)
   return {

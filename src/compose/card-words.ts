@@ -1,7 +1,7 @@
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { tooSmallForSaw, type Warning } from '../plan/warnings.js'
+import type { Warning } from '../plan/warnings.js'
 import { backingFloats } from '../season/advice.js'
 import { starSeason } from '../season/season.js'
 import type { Hours, Mm } from '../units/brand.js'
@@ -92,7 +92,7 @@ export const warningTexts = (plan: StarPlan, order: Order, told: WarningsTold): 
   const warnings = plan.warnings.filter(({ code }) => !TOLD_ELSEWHERE.has(code))
   const shown = told === 'all' ? warnings : warnings.filter(({ code }) => AT_THE_SAW.has(code))
   const others = warnings.length - shown.length
-  const wedge = tooSmallForSaw(plan) ? [] : cutSteps(plan, order).filter(({ name }) => name === 'Wedge')
+  const wedge = cutSteps(plan, order).filter(({ name }) => name === 'Wedge')
   return [
     ...shown.map(({ text }) => text),
     ...wedge.map(({ name, text }) => `${name}: ${text}`),

@@ -2,7 +2,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
-import type { WarningCode } from '../plan/warnings.js'
+import { tooSmallForSaw, type WarningCode } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showMovement, showSetting } from '../units/show.js'
@@ -140,6 +140,8 @@ const bodyRows = (plan: StarPlan, order: Order): string[] =>
 
 const sawRows = (plan: StarPlan, order: Order): string[] => {
   const { star, firstCut, jointCut } = plan
+  const steps = cutSteps(plan, order).flatMap(({ name, text }) => row(name, text))
+  if (tooSmallForSaw(plan)) return ['', ...warningLines(plan, (code) => code === 'short-arm'), ...steps]
   const table = [
     ['', 'cut', 'set the saw to', 'nearest mark', 'the mark leaves open'],
     ['1', 'first cut', settingText(firstCut), showAngle(firstCut.mark), leftOpenText(firstCut, plan, order)],
@@ -161,7 +163,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
     '',
     ...biasRows(plan, order),
     ...warningLines(plan, (code) => code === 'short-arm'),
-    ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),
+    ...steps,
     ...row(
       'Accuracy',
       `a tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showMovement(plan.gapPerTenth, order.lengths)} at the last joint`,

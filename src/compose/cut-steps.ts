@@ -2,6 +2,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
 import type { PlannedCut, StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
@@ -26,17 +27,26 @@ export interface CutStep {
 }
 
 /**
- * The cuts in order, as they are made at the saw.
+ * The cuts in order, as they are made at the saw; for an arm that is too small for it, how it is cut by hand.
  *
  * With the fence along x, the wood at y > 0 and the tip at the origin, a joint cut leans away from the tip as it leaves
  * the fence, so the saw's handle swings away from the stop that stands at the tip; the first cut leans the same way,
  * and the other way when the tip angle is over 90°. Turned over about its long axis the arm shows the blade its mirror
  * image, and the face of cut 1 lies on the fence. A wedge adds to the swing when its thick end is on the handle's side.
  */
-export const cutSteps = (plan: StarPlan, order: Order): CutStep[] =>
-  blankIsArm(plan.star)
+export const cutSteps = (plan: StarPlan, order: Order): CutStep[] => {
+  if (tooSmallForSaw(plan)) return [BY_HAND]
+  return blankIsArm(plan.star)
     ? [firstStep(plan, order), rhombusStep(plan, order), ...wedgeSteps(plan)]
     : [firstStep(plan, order), secondStep(plan, order), THIRD_STEP, ...wedgeSteps(plan)]
+}
+
+/** Nothing can hold so small an arm beside a spinning blade. */
+export const TOO_SMALL = 'Too small for a miter saw: fine hand saw and miter box.'
+export const BY_HAND_WAY =
+  "Glue the arm pattern on the board, one long edge of the arm along the board's edge. Leave the lines standing and sand down to them."
+
+const BY_HAND: CutStep = { name: 'By hand', text: `${TOO_SMALL} ${BY_HAND_WAY}` }
 
 const firstStep = (plan: StarPlan, order: Order): CutStep => {
   const { blank, firstCut } = plan

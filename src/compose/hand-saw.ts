@@ -2,6 +2,7 @@ import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { showAngle, showLength } from '../units/show.js'
 import { type Block, fittedText, headingBlock, stacked, textBlock } from './card-blocks.js'
+import { BY_HAND_WAY, TOO_SMALL } from './cut-steps.js'
 
 const WARNING = 7
 const WORDS = 5
@@ -13,7 +14,7 @@ export const handSawBlock = ({ star, kite }: StarPlan, { lengths }: Order, width
     [
       headingBlock('Saw by hand'),
       fittedText(
-        'Too small for a miter saw: fine hand saw and miter box.',
+        TOO_SMALL,
         [
           { height: WARNING, lines: 1 },
           { height: WORDS, lines: 1 },
@@ -22,7 +23,7 @@ export const handSawBlock = ({ star, kite }: StarPlan, { lengths }: Order, width
       ),
       textBlock(
         [
-          `Glue the arm pattern on a board ${showLength(star.armStrip, lengths)} wide, one long edge of the arm along the board's edge, the grain arrow along the grain. Leave the lines standing; sand down to them.`,
+          `${BY_HAND_WAY} Board ${showLength(star.armStrip, lengths)} wide.`,
           `Tip ${showAngle(star.tipAngle)}, centre ${showAngle(star.centreAngle)}, sides ${showAngle(star.sideAngle)}; tip edges ${showLength(star.tipEdge, lengths)}, ${showLength(kite.width, lengths)} across the valleys.`,
         ],
         WORDS,

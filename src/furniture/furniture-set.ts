@@ -7,15 +7,9 @@ import titleBlock from '../../templates/title-block.svg'
 import type { Artwork } from '../drawing/artwork.js'
 import { done, type Outcome, refused, showProblem } from '../order/problem.js'
 import type { Units } from '../units/read-length.js'
-import {
-  FURNITURE,
-  FURNITURE_NAMES,
-  type FurnitureName,
-  type FurnitureTexts,
-  furnitureFile,
-} from './furniture-names.js'
+import { FURNITURE_NAMES, type FurnitureName, type FurnitureTexts, furnitureFile } from './furniture-names.js'
 import { readFurniture } from './read-furniture.js'
-import { slotsIn } from './slots.js'
+import { wantingIn } from './wanting.js'
 
 /** The pieces a page is furnished with. */
 export interface Furniture {
@@ -68,21 +62,11 @@ export const furnitureWith = (texts: FurnitureTexts, units: Units): Outcome<Furn
   return done(furnitureOf(units, (name) => own.get(name) ?? template(name)))
 }
 
-/** Sheets that cannot be told apart, or do not say what their frame measures, are not to be trusted. */
+/** A maker's own piece, and all that keeps it from serving. */
 const readPiece = (name: FurnitureName, text: string): Outcome<Artwork> => {
   const file = furnitureFile(name)
   const outcome = readFurniture(file, name, text)
   if (!outcome.ok) return outcome
-  const lettered = outcome.value.marks.flatMap((mark) => (mark.kind === 'text' ? slotsIn(mark.text) : []))
-  const missing = FURNITURE[name].needed.filter((slot) => !lettered.includes(slot))
-  const inBraces = (slots: readonly string[]): string => slots.map((slot) => `{${slot}}`).join(', ')
-  return missing.length === 0
-    ? outcome
-    : refused([
-        {
-          place: file,
-          given: `a drawing without ${inBraces(missing)}`,
-          advice: `Letter ${inBraces(FURNITURE[name].needed)} in it, each in a text element with its data-room.`,
-        },
-      ])
+  const problems = wantingIn(name, outcome.value).map((problem) => ({ place: file, ...problem }))
+  return problems.length === 0 ? outcome : refused(problems)
 }

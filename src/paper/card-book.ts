@@ -3,7 +3,7 @@ import { CARD_MARGIN } from '../compose/card-size.js'
 import { drawingExtents } from '../drawing/bounds.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { point } from '../geometry/point.js'
-import { officePaper } from '../order/office-paper.js'
+import { officePaper, officePrinted } from '../order/office-paper.js'
 import type { Order } from '../order/order.js'
 import { paperSize } from '../tables/paper.js'
 import type { Page, PrintedBook } from './page.js'
@@ -29,13 +29,15 @@ const bookOf = (cards: readonly Drawing[], order: Order, title: string, each: st
 })
 
 const cardPage = (card: Drawing, name: string, order: Order): Page => {
-  const { paper } = order.shop
+  const printed = officePrinted(order)
+  const { printed: _, ...unchecked } = order.shop.paper
+  const paper = printed ? { ...unchecked, printed } : unchecked
   const sheet = sheetOfSize({ ...paper, margin: CARD_MARGIN }, paperSize(officePaper(order)), false)
   const { min, max } = drawingExtents(card)
   const top = sheet.along - CARD_MARGIN
   const shift = point((sheet.across - min.x - max.x) / 2, top - max.y)
   const footer = [order.title, name, order.date, order.creator].filter((part) => part !== undefined)
-  const told = paper.printed ? [correctionText(paper.printed, order.lengths)] : []
+  const told = printed ? [correctionText(printed, order.lengths)] : []
   return {
     name,
     sheet,

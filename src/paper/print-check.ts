@@ -43,7 +43,7 @@ export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
             shapes: [
               ...ruler(units, acrossFrom(start, middle.y)),
               ...ruler(units, alongFrom(start, middle.x)),
-              ...words(units, middle),
+              ...words(units, middle, 'roll' in paper.sheet ? ROLL_WAYS : SHEET_WAYS),
             ],
             window,
             shift: point(0, 0),
@@ -142,8 +142,17 @@ const LONGEST = Math.max(...Object.values(PRINT_CHECK_LENGTHS))
 /** How far words stand off the rulers. */
 const BESIDE = 22
 
+/** What a printer's two ways are called on the paper. */
+interface Ways {
+  readonly across: string
+  readonly along: string
+}
+
+const SHEET_WAYS: Ways = { across: 'along the short side of the sheet', along: 'the long side' }
+const ROLL_WAYS: Ways = { across: "over the roll's width", along: 'as the roll runs' }
+
 /** Words in the four fields between the rulers. */
-const words = (units: Units, middle: Point): Shape[] => {
+const words = (units: Units, middle: Point, ways: Ways): Shape[] => {
   const [one, other] = units === 'mm' ? ['150 mm', '6 in'] : ['6 in', '150 mm']
   const sample = units === 'mm' ? ['149.2', '149.6'] : ['5.97 in', '5.98 in']
   const field = (title: string, lines: readonly string[], side: -1 | 1, level: -1 | 1): Label[] => {
@@ -194,10 +203,10 @@ const words = (units: Units, middle: Point): Shape[] => {
       1,
       -1,
     ),
-    label('across: along the short side of the sheet', point(middle.x - LONGEST / 2, middle.y + 13), {
+    label(`across: ${ways.across}`, point(middle.x - LONGEST / 2, middle.y + 13), {
       height: SMALL,
     }),
-    label('along: the long side', point(middle.x - 18, middle.y - LONGEST / 2), {
+    label(`along: ${ways.along}`, point(middle.x - 18, middle.y - LONGEST / 2), {
       height: SMALL,
       turn: radians(Math.PI / 2),
     }),

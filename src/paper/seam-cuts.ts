@@ -16,6 +16,9 @@ type Crossed = readonly (readonly number[])[]
 /** A cut through tape and trimmed paper this near to an edge cannot be followed. */
 const BESIDE = mm(2)
 
+/** How many seams of some printed pages of a grid. */
+export type SeamCounter = (pages: InkedPages, x: Bands, y: Bands, most: number) => number
+
 /**
  * Counts the seams between printed pages that run through pieces or close beside their edges, a piece and a seam at a
  * time; more than `most` are not counted on.
@@ -29,7 +32,7 @@ export const seamCuts = (
   corner: Point,
   rowX: Row,
   rowY: Row,
-): ((pages: InkedPages, x: Bands, y: Bands, most: number) => number) => {
+): SeamCounter => {
   const turned = pieces.map((piece) =>
     outlineSides(turnedOutline(piece, toRadians(angle))).map(([from]) => subtract(from, corner)),
   )

@@ -43,7 +43,10 @@ export const sheetOfSize = (paper: Paper, size: { across: Mm; along: Mm }, onIts
 /** A page whose window is as large as asked for, or larger where its furniture needs the width. */
 export const sheetAround = (paper: Paper, windowAcross: number, windowAlong: number): Sheet => {
   const across = mm(Math.max(windowAcross, STRIP_WIDTH) + 2 * paper.margin)
-  return pieceAcross(paper, across, windowAlong)
+  const along = mm(windowAlong + furnitureAlong(paper, across))
+  const upright = stretchFor(paper.printed)
+  // Like any sheet, it goes through the printer along its longer side.
+  return sheetWith(paper, across, along, across > along ? { x: upright.y, y: upright.x } : upright)
 }
 
 /** A piece of a roll, cut to hold a window of the given length; its file is as wide as the roll. */

@@ -73,6 +73,17 @@ describe.each(EVERY)('all-patterns.pdf of %s', (_, text) => {
     expect(pages).toHaveLength(order.book.pages.length)
   })
 
+  it('is in the order of work: the jigs stand between the arm and the mat', () => {
+    for (const { children } of order.book.bookmarks) {
+      const titles = children.map(({ title }) => title)
+      const at = (title: string): number => titles.indexOf(title)
+      expect(at('arm pattern')).toBe(0)
+      const after = ['star mat', 'backing'].map(at).filter((place) => place >= 0)
+      const jigs = ['blank stop', 'arm cradle', 'angle gauge'].map(at).filter((place) => place >= 0)
+      expect(Math.min(...after)).toBeGreaterThan(Math.max(0, ...jigs))
+    }
+  })
+
   it('takes no more pages than the files of its drawings, and shows what they show', async () => {
     const alone = order.drawings.flatMap(({ print }) => print.pages)
     expect(order.book.pages.length).toBeLessThanOrEqual(alone.length)

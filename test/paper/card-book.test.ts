@@ -7,7 +7,7 @@ import { showProblem } from '../../src/order/problem.js'
 import { cardBook } from '../../src/paper/card-book.js'
 import { printCheck } from '../../src/paper/print-check.js'
 import { planOf } from '../orders.js'
-import { bytesOf } from '../prints.js'
+import { bytesOf, FURNITURE } from '../prints.js'
 import { readPdf } from '../read-back/read-pdf.js'
 
 /* Sheets: ISO 216 (A4: 210 x 297 mm); ASME Y14.1 (size A, 8.5 x 11 in). */
@@ -97,4 +97,41 @@ describe.each([
       expect(Math.max(...corners.map(({ y }) => y))).toBeLessThan(bottom)
     }
   })
+})
+
+describe('a card is corrected for the printer that its own paper was checked on', () => {
+  const wordsFor = (paper: string): string => {
+    const { order, stars } = planOf(
+      `${STAR}\nshop: { paper: { ${paper}, printed: { across: 149, along: 149.5 } } }`,
+    )
+    const { pages } = cardBook(
+      stars.flatMap((star) => shopCards(star, order)),
+      order,
+    )
+    return pages
+      .flatMap(({ furniture }) => furniture().shapes)
+      .map((shape) => (shape.kind === 'label' ? shape.text : ''))
+      .join(' ')
+  }
+
+  it.each(['size: A4', 'size: Letter', 'size: single'])('%s', (paper) => {
+    expect(wordsFor(paper)).toContain('Corrected for a printer')
+  })
+
+  it.each(['size: A3', 'size: Legal', 'roll: 610 mm'])('not %s, which another machine may print', (paper) => {
+    expect(wordsFor(paper)).not.toContain('Corrected for')
+  })
+})
+
+it("a roll's print check names its rulers by the roll's own ways", () => {
+  const { order } = planOf(`${STAR}\nshop: { paper: { roll: 610 mm } }`)
+  const [page] = printCheck(order, FURNITURE).pages
+  const labels = page?.views.flatMap(({ shapes }) =>
+    shapes.flatMap((shape) => (shape.kind === 'label' ? [shape] : [])),
+  )
+  const named = (words: string) => labels?.find(({ text }) => text === words)
+  // On the page the roll's width is level.
+  expect(page?.sheet.across).toBeCloseTo(610, 6)
+  expect(named("across: over the roll's width")?.turn ?? 0).toBe(0)
+  expect(named('along: as the roll runs')?.turn).toBeCloseTo(Math.PI / 2, 9)
 })
