@@ -50,6 +50,11 @@ export interface MadeOrder {
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
+  /**
+   * The boards that are found at once; files only where no choice is cheaper, for else `starwright stock` searches
+   * longer.
+   */
+  readonly stock: Outcome<StockPlan>
   readonly files: readonly MadeFile[]
 }
 
@@ -76,7 +81,8 @@ export const makeOrder = (
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
-  const stock = provedStock(plan.value)
+  const chosen = quickStock(plan.value)
+  const stock = chosen.ok && chosen.value.proved ? chosen.value : undefined
   const cards = plan.value.stars.flatMap((star) => [
     ...shopCards(star, order.value, stock),
     ...jigCards(jigs.get(star) ?? [], star, order.value),
@@ -103,13 +109,7 @@ export const makeOrder = (
       }),
     },
   ]
-  return done({ plan: plan.value, planText, drawings: printed.value, book, files })
-}
-
-/** The cheapest boards where they are found at once; `starwright stock` searches for them where they are not. */
-const provedStock = (plan: Plan): StockPlan | undefined => {
-  const stock = quickStock(plan)
-  return stock.ok && stock.value.proved ? stock.value : undefined
+  return done({ plan: plan.value, planText, drawings: printed.value, book, stock: chosen, files })
 }
 
 const stockFiles = (stock: StockPlan): MadeFile[] => [

@@ -30,6 +30,9 @@ import { PICTURE_WIDTH, starPicture } from './star-picture.js'
 const MUST_READ = 3.5
 const NOTES = 2.5
 
+/** Between a list and the line under it. */
+const UNDER_LIST = 1.7
+
 /** A name's heights, each with the lines it may take; the last takes as many as it needs. */
 const LARGE_NAME = [
   { height: 10, lines: 1 },
@@ -47,7 +50,6 @@ export interface Setting {
   /** Has each caution its own line? */
   readonly apart: boolean
   readonly warnings: WarningsTold
-  readonly stock?: StockPlan
 }
 
 export const ROOMY: Setting = {
@@ -69,7 +71,13 @@ export const SETTINGS: readonly Setting[] = [
 ]
 
 /** Name, how many, boards, and the star's picture. */
-export const titleBand = (plan: StarPlan, order: Order, { name, stock }: Setting, inside: number): Block => {
+export const titleBand = (
+  plan: StarPlan,
+  order: Order,
+  { name }: Setting,
+  inside: number,
+  stock?: StockPlan,
+): Block => {
   const across = inside - PICTURE_WIDTH - BETWEEN_COLUMNS
   const board = stock && firstBoardRow(plan, stock, across)
   const words = stacked(
@@ -98,7 +106,7 @@ const firstPieceBlock = (plan: StarPlan, order: Order, width: number): Block =>
       checkList('First piece', firstPiece(plan, order), MUST_READ, width),
       textBlock([accuracyText(plan, order)], MUST_READ, width),
     ],
-    1.7,
+    UNDER_LIST,
   )
 
 /** What to check on the first piece, beside what comes after the saw. */

@@ -12,8 +12,13 @@ const WIDEST = 190
 const FOOTER = 9
 const CORRECTION = 7
 
+export interface CardSize {
+  readonly across: Mm
+  readonly height: Mm
+}
+
 /** Size of a card's frame: it fits between the margins on the shop's A4 or Letter, over its footer, also corrected. */
-export const cardSize = (order: Order): { readonly across: Mm; readonly height: Mm } => {
+export const cardSize = (order: Order): CardSize => {
   const printed = officePrinted(order)
   const sheet = paperSize(officePaper(order))
   const footer = FOOTER + (printed ? CORRECTION : 0)

@@ -78,8 +78,11 @@ const woodLines = ({ wood, goesOn, waste, toCome }: SawScene, { at }: Placing): 
 }
 
 const hatching = (corners: readonly Point[]): Path[] => {
-  const strokes = HATCH_SPACINGS.map((spacing) => hatch(corners, radians(-Math.PI / 4), spacing))
-  return (strokes.find(({ length }) => length > 0) ?? []).map(([from, to]) => line('NOTE', from, to))
+  for (const spacing of HATCH_SPACINGS) {
+    const strokes = hatch(corners, radians(-Math.PI / 4), spacing)
+    if (strokes.length > 0) return strokes.map(([from, to]) => line('NOTE', from, to))
+  }
+  return []
 }
 
 /** A stop that is lifted out before the cut is dashed. */

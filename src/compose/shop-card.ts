@@ -22,7 +22,7 @@ import {
 } from './card-bands.js'
 import { type Block, movedShapes } from './card-blocks.js'
 import { cardSettings } from './card-settings.js'
-import { cardSize } from './card-size.js'
+import { type CardSize, cardSize } from './card-size.js'
 import { handSawBlock } from './hand-saw.js'
 import { stepDrawings, stepWords } from './step-drawings.js'
 
@@ -33,15 +33,15 @@ const BAND_GAP = 1.7
 const DRAWN = [32, 26, 20]
 
 /**
- * One star's card, to hang by the saw: its first board to scale, settings, one drawing a cut, what to
- * check, what comes after, the cautions. Where the drawings of the cuts would get too small, what comes after the saw
+ * One star's card, to hang by the saw: its first board to scale, settings, one drawing a cut, what to check, what comes
+ * after, the cautions. Where the drawings of the cuts would get too small, what comes after the saw
  * has a page of its own. An arm that is too small for the saw has no settings and no drawings of cuts.
  */
 export const shopCards = (plan: StarPlan, order: Order, stock?: StockPlan): Drawing[] => {
   const title = `${plan.order.name}: shop card`
-  const pages = cardPages(plan, order, stock)
-  return pages.map((page, index) =>
-    cardOf(page, cardSize(order).across, index === 0 ? title : `${title}, after the saw`),
+  const size = cardSize(order)
+  return cardPages(plan, order, stock, size).map((page, index) =>
+    cardOf(page, size.across, index === 0 ? title : `${title}, after the saw`),
   )
 }
 
@@ -74,8 +74,12 @@ const cardOf = ({ height, bands }: Page, across: Mm, title: string): Drawing => 
 }
 
 /** Bands from top to bottom; the step drawings take the height that the others leave. */
-const cardPages = (plan: StarPlan, order: Order, stock: StockPlan | undefined): Page[] => {
-  const { across, height } = cardSize(order)
+const cardPages = (
+  plan: StarPlan,
+  order: Order,
+  stock: StockPlan | undefined,
+  { across, height }: CardSize,
+): Page[] => {
   const inside = across - 2 * PADDING
   const lists = listBand(plan, order, inside)
   if (tooSmallForSaw(plan)) {
@@ -87,30 +91,27 @@ const cardPages = (plan: StarPlan, order: Order, stock: StockPlan | undefined): 
       },
     ]
   }
+  const words = stepWords(plan, order, inside)
   const layout = (setting: Setting, lower: readonly Block[]) => {
     const upper = [
-      titleBand(plan, order, setting, inside),
+      titleBand(plan, order, setting, inside, stock),
       cardSettings(plan, order, setting.figures, inside),
     ]
     const taken = [...upper, ...lower].reduce((sum, band) => sum + band.height, 0)
     const left = height - taken - 2 * (1 + upper.length + lower.length) * BAND_GAP
     return {
-      drawn: left - stepWords(plan, order, inside),
+      drawn: left - words,
       bands: () => [...upper, stepDrawings(plan, order, inside, left), ...lower],
     }
   }
-  const boards = stock ? { stock } : {}
-  const onOnePage = SETTINGS.map((each) =>
-    layout({ ...each, ...boards }, [lists, cautions(plan, order, each, inside)]),
-  )
+  const onOnePage = SETTINGS.map((each) => layout(each, [lists, cautions(plan, order, each, inside)]))
   const roomy = firstWithRoom(onOnePage)
   if (roomy) return [{ height, bands: roomy.bands() }]
   const after = benchBands(plan, order, inside)
   const saw = [atTheSaw(plan, order, inside)]
-  const tightest = layout({ ...TIGHT, ...boards }, saw)
-  const apart = [layout({ ...ROOMY, ...boards }, saw), tightest]
+  const tightest = layout(TIGHT, saw)
   return [
-    { height, bands: (firstWithRoom(apart) ?? tightest).bands() },
+    { height, bands: (firstWithRoom([layout(ROOMY, saw), tightest]) ?? tightest).bands() },
     { height: after.reduce((sum, band) => sum + band.height + 2 * PADDING, 0), bands: after },
   ]
 }

@@ -37,9 +37,10 @@ const REDUCTIONS = [1, 1.2, 1.4, 1.6, 1.8, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5
 
 /** A true drawing for every cut, side by side, all to one scale, each over a few words; not higher than `height`. */
 export const stepDrawings = (plan: StarPlan, order: Order, width: number, height: number): Block => {
-  const { scenes, across, headings, captions } = lettered(plan, order, width)
+  const words = lettered(plan, order, width)
+  const { scenes, across, headings, captions } = words
   const headingHeight = highest(headings)
-  const room = height - stepWords(plan, order, width)
+  const room = height - wordsHeight(words)
   const reduction = reductionFor(scenes, across, room)
   const drawn = scenes.map((scene) => drawnScene(scene, 1 / reduction, across, room, order))
   const lowest = Math.min(...drawn.map((shapes) => shapeExtents(shapes).min.y))
@@ -63,10 +64,11 @@ export const stepDrawings = (plan: StarPlan, order: Order, width: number, height
 }
 
 /** Height that the words over and under the drawings take, with the white between. */
-export const stepWords = (plan: StarPlan, order: Order, width: number): number => {
-  const { headings, captions } = lettered(plan, order, width)
-  return highest(headings) + highest(captions) + linesHeight(1, LEGEND) + 3 * BELOW + DISTANCE
-}
+export const stepWords = (plan: StarPlan, order: Order, width: number): number =>
+  wordsHeight(lettered(plan, order, width))
+
+const wordsHeight = ({ headings, captions }: ReturnType<typeof lettered>): number =>
+  highest(headings) + highest(captions) + linesHeight(1, LEGEND) + 3 * BELOW + DISTANCE
 
 const highest = (blocks: readonly Block[]): number => Math.max(...blocks.map(({ height }) => height))
 

@@ -10,7 +10,7 @@ import {
   type WrittenMeasurements,
 } from '../fit/read-measurements.js'
 import { readTerms } from '../fit/read-terms.js'
-import { type Outcome, type Problem, problemsOf, refused } from '../order/problem.js'
+import { type Outcome, problemsOf, refused } from '../order/problem.js'
 import { writtenBias } from '../order/save-bias.js'
 import type { StarPlan } from '../plan/plan.js'
 import { trimmed } from '../units/show.js'
@@ -18,6 +18,7 @@ import { writeSvg } from '../write/svg.js'
 import type { Measured } from './address.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
+import { LabelledField } from './field.js'
 import { Select } from './select.js'
 import { TypedInput } from './typed-input.js'
 import { saveAs } from './use-worker.js'
@@ -84,15 +85,17 @@ export const DryFitPart = ({
     onMeasured(text === '' ? others : { ...others, [key]: text })
   }
   const field = (key: string, label: string, hint?: string) => (
-    <MeasureField
+    <LabelledField
       key={key}
       id={`fit-${key}`}
       label={label}
       {...(hint === undefined ? {} : { hint })}
-      text={measured[key] ?? ''}
       problems={problems.filter(({ place }) => place === `--${key}`)}
-      onType={(text) => type(key, text)}
-    />
+    >
+      {(described) => (
+        <TypedInput {...described} text={measured[key] ?? ''} onTake={(text) => type(key, text)} />
+      )}
+    </LabelledField>
   )
   return (
     <section aria-labelledby="fit-heading" class="part">
@@ -192,51 +195,6 @@ const FitTold = ({ fit, onBias }: { readonly fit: DryFit; readonly onBias: (fit:
           Save SVG<span class="unseen"> of the dry fit</span>
         </button>
       </p>
-    </div>
-  )
-}
-
-const MeasureField = ({
-  id,
-  label,
-  hint,
-  text,
-  problems,
-  onType,
-}: {
-  readonly id: string
-  readonly label: string
-  readonly hint?: string
-  readonly text: string
-  readonly problems: readonly Problem[]
-  readonly onType: (text: string) => void
-}) => {
-  const told = [
-    ...(hint === undefined ? [] : [`${id}-hint`]),
-    ...(problems.length === 0 ? [] : [`${id}-problem`]),
-  ]
-  return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <TypedInput
-        id={id}
-        text={text}
-        onTake={onType}
-        aria-invalid={problems.length > 0}
-        {...(told.length > 0 ? { 'aria-describedby': told.join(' ') } : {})}
-      />
-      {hint !== undefined && (
-        <p class="hint" id={`${id}-hint`}>
-          {hint}
-        </p>
-      )}
-      {problems.length > 0 && (
-        <p class="problem" id={`${id}-problem`}>
-          {problems.map(({ given, advice }) => (
-            <span key={advice}>{`Given ${given}. ${advice}`}</span>
-          ))}
-        </p>
-      )}
     </div>
   )
 }

@@ -86,16 +86,26 @@ export const ChoiceField = ({
   )
 }
 
+type FieldChildren = (described: Described) => ComponentChildren
+
+/** A field of the order, with what is wrong at its place. */
+export const FieldFrame = ({ place, ...field }: FieldProps & { readonly children: FieldChildren }) => {
+  const { job } = useBench()
+  return <LabelledField id={fieldId(place)} problems={problemsAt(job.problems, place)} {...field} />
+}
+
 /** Label, field, hint, and beneath it what is wrong there, in the words of the command line. */
-export const FieldFrame = ({
-  place,
+export const LabelledField = ({
+  id,
   label,
   hint,
+  problems,
   children,
-}: FieldProps & { readonly children: (described: Described) => ComponentChildren }) => {
-  const { job } = useBench()
-  const id = fieldId(place)
-  const problems = problemsAt(job.problems, place)
+}: Omit<FieldProps, 'place'> & {
+  readonly id: string
+  readonly problems: readonly Problem[]
+  readonly children: FieldChildren
+}) => {
   const told = [
     ...(hint === undefined ? [] : [`${id}-hint`]),
     ...(problems.length > 0 ? [`${id}-problem`] : []),

@@ -9,7 +9,6 @@ import type { MadeOrder } from '../make.js'
 import { showProblem } from '../order/problem.js'
 import type { Plan } from '../plan/plan.js'
 import { type AdvisedStar, planSeason } from '../season/season-plan.js'
-import { quickStock } from '../stock/stock.js'
 import { writeSvg } from '../write/svg.js'
 import { gridMap } from './grid-map.js'
 import type { Laid, LaidBoards, LaidStar } from './work.js'
@@ -18,9 +17,9 @@ import type { Laid, LaidBoards, LaidStar } from './work.js'
 const SIMULATED = { set: 'told', simulated: 200_000, seed: 1 } as const
 
 /** Everything about a made order that the page shows besides its plan. */
-export const laidOrder = ({ plan, drawings, files, book }: MadeOrder): Laid => {
+export const laidOrder = ({ plan, drawings, files, book, stock }: MadeOrder): Laid => {
   const ofDrawings = new Set<string>()
-  const boards = plan.order.shop.boards.length === 0 ? undefined : laidBoards(plan)
+  const boards = plan.order.shop.boards.length === 0 ? undefined : laidBoards(stock)
   return {
     drawings: drawings.map(({ star, drawing, print, path }) => {
       const own = files.map((file) => file.path).filter((file) => file.startsWith(`${path}.`))
@@ -34,15 +33,13 @@ export const laidOrder = ({ plan, drawings, files, book }: MadeOrder): Laid => {
   }
 }
 
-const laidBoards = (plan: Plan): LaidBoards => {
-  const stock = quickStock(plan)
-  return stock.ok
+const laidBoards = (stock: MadeOrder['stock']): LaidBoards =>
+  stock.ok
     ? {
         words: [`${takenText(stock.value)}.`, verdictText(stock.value)],
         sheet: writeSvg(cuttingSheet(stock.value)),
       }
     : { words: stock.problems.map(showProblem) }
-}
 
 const laidStar = (season: AdvisedStar, { order }: Plan): LaidStar => {
   const { lengths, shop } = order

@@ -7,7 +7,7 @@ import { officePaper, officePrinted } from '../order/office-paper.js'
 import type { Order } from '../order/order.js'
 import { paperSize } from '../tables/paper.js'
 import type { Page, PrintedBook } from './page.js'
-import { sheetOfSize } from './sheet.js'
+import { sheetOfSize, uncorrected } from './sheet.js'
 import { correctionText } from './strip.js'
 
 /**
@@ -30,8 +30,7 @@ const bookOf = (cards: readonly Drawing[], order: Order, title: string, each: st
 
 const cardPage = (card: Drawing, name: string, order: Order): Page => {
   const printed = officePrinted(order)
-  const { printed: _, ...unchecked } = order.shop.paper
-  const paper = printed ? { ...unchecked, printed } : unchecked
+  const paper = printed ? order.shop.paper : uncorrected(order.shop.paper)
   const sheet = sheetOfSize({ ...paper, margin: CARD_MARGIN }, paperSize(officePaper(order)), false)
   const { min, max } = drawingExtents(card)
   const top = sheet.along - CARD_MARGIN

@@ -11,7 +11,7 @@ import { type Ink, inkExtents, inkOf, inkRaster, turnedInk } from './ink.js'
 import { type InkedPages, inkedPages } from './inked-pages.js'
 import type { Layout } from './layout.js'
 import { PADDING } from './padding.js'
-import { type SeamCounter, seamCuts } from './seam-cuts.js'
+import { seamCuts } from './seam-cuts.js'
 import { longestWindow, pieceOfRoll, type Sheet, sheetOfSize, windowSize } from './sheet.js'
 
 /*
@@ -93,9 +93,8 @@ const bestAtTurn = (
     raster ??= inkRaster(turned, extents)
     const choicesX = bandChoices(across, raster.columns, rowX, shiftStep)
     const choicesY = bandChoices(along, raster.rows, rowY, shiftStep)
-    const [cuts, wordCuts] = [pieces, words].map((outlines) =>
-      seamCuts(outlines, angle, extents.min, rowX, rowY),
-    ) as [SeamCounter, SeamCounter]
+    const cuts = seamCuts(pieces, angle, extents.min, rowX, rowY)
+    const wordCuts = seamCuts(words, angle, extents.min, rowX, rowY)
     for (const x of choicesX) {
       for (const y of choicesY) {
         const pages = inkedPages(raster, x, y, best?.pages.count ?? most)
@@ -136,7 +135,10 @@ const isWhole = ({ cuts, wordCuts }: Found): boolean => cuts === 0 && wordCuts =
 const unevenness = (x: Bands, [centredX]: readonly Bands[], y: Bands, [centredY]: readonly Bands[]): number =>
   Math.abs(x.start - (centredX ?? x).start) + Math.abs(y.start - (centredY ?? y).start)
 
-/** Fewer pages; or as many, and fewer seams through pieces, then through words; or else a shorter roll, a smaller turn, more even margins. */
+/**
+ * Fewer pages; or as many, and fewer seams through pieces, then through words; or else a shorter roll, a smaller turn,
+ * more even margins.
+ */
 const isBetter = (found: Found, best: Found, paper: Paper): boolean => {
   const paperLength = ({ pages, sheet }: Found) => ('roll' in paper.sheet ? pages.count * sheet.along : 0)
   const rank = (each: Found): readonly number[] => [

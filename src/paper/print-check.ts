@@ -11,7 +11,7 @@ import { inches, mm, radians } from '../units/convert.js'
 import type { Units } from '../units/read-length.js'
 import { showLength } from '../units/show.js'
 import type { PrintedBook } from './page.js'
-import { pieceOfRoll, type Sheet, sheetOfSize, windowSize } from './sheet.js'
+import { pieceOfRoll, type Sheet, sheetOfSize, uncorrected, windowSize } from './sheet.js'
 import { strip } from './strip.js'
 
 /** Length of window that the rulers and the words need. */
@@ -23,9 +23,9 @@ const WINDOW_ALONG = 190
  */
 export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
   // A printer's error is measured on a page that is not corrected.
-  const { printed: _, ...paper } = order.shop.paper
-  const uncorrected = { ...order, shop: { ...order.shop, paper } }
-  const sheet = checkSheet(uncorrected)
+  const paper = uncorrected(order.shop.paper)
+  const asPrinted = { ...order, shop: { ...order.shop, paper } }
+  const sheet = checkSheet(asPrinted)
   const { window } = sheet
   const { across, along } = windowSize(sheet)
   const middle = point(window.min.x + across / 2, window.min.y + along / 2)
@@ -50,8 +50,8 @@ export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
           },
         ],
         furniture: () => {
-          const title = { title: paperTitle(uncorrected), documentType: 'print check', sheet: '1', sheets: 1 }
-          return strip(sheet, title, uncorrected, furniture)
+          const title = { title: paperTitle(asPrinted), documentType: 'print check', sheet: '1', sheets: 1 }
+          return strip(sheet, title, asPrinted, furniture)
         },
       },
     ],

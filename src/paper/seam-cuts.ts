@@ -17,7 +17,7 @@ type Crossed = readonly (readonly number[])[]
 const BESIDE = mm(2)
 
 /** How many seams of some printed pages of a grid. */
-export type SeamCounter = (pages: InkedPages, x: Bands, y: Bands, most: number) => number
+type SeamCounter = (pages: InkedPages, x: Bands, y: Bands, most: number) => number
 
 /**
  * Counts the seams between printed pages that run through pieces or close beside their edges, a piece and a seam at a

@@ -32,6 +32,9 @@ export const stretchFor = (printed: PrintedCheck | undefined): Stretch =>
         y: printed.along.of / printed.along.measured,
       }
 
+/** Paper as a printer takes it when nothing is made up for. */
+export const uncorrected = ({ printed: _, ...paper }: Paper): Paper => paper
+
 /** A sheet of a size, upright or on its side: then the printer's two ways change places. */
 export const sheetOfSize = (paper: Paper, size: { across: Mm; along: Mm }, onItsSide: boolean): Sheet => {
   const upright = stretchFor(paper.printed)

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
@@ -34,6 +34,9 @@ const told = (...args: readonly string[]): string => plain(starwright(args).out)
 const orderOf = (page: Page): string =>
   new URLSearchParams(new URL(page.url()).hash.slice(1)).get('order') ?? ''
 
+/** What is measured, as the command line takes it. */
+const GAPES = ['--star', 'Boathouse', '--gap', '2.8mm', '--opens-at', 'valley']
+
 describe('the dry fit', () => {
   const measure = async (page: Page): Promise<void> => {
     await page.getByLabel('Where the last joint gapes').selectOption('valley')
@@ -44,7 +47,7 @@ describe('the dry fit', () => {
   it('tells what the command line tells, in the same steps, and draws it', () =>
     using(async (page) => {
       await measure(page)
-      const out = told('dryfit', ORDER, '--star', 'Boathouse', '--gap', '2.8mm', '--opens-at', 'valley')
+      const out = told('dryfit', ORDER, ...GAPES)
       const part = page.locator('section[aria-labelledby="fit-heading"]')
       const steps = await part.locator('ol li').allTextContents()
       expect(steps.length).toBeGreaterThan(3)
@@ -56,20 +59,7 @@ describe('the dry fit', () => {
       await part.getByRole('img', { name: /dry fit, the gap drawn larger/ }).waitFor()
       const file = await saved(page, () => part.getByRole('button', { name: 'Save SVG' }).click())
       const drawn = join(folder, 'fit.svg')
-      starwright([
-        'dryfit',
-        ORDER,
-        '--star',
-        'Boathouse',
-        '--gap',
-        '2.8mm',
-        '--opens-at',
-        'valley',
-        '--to',
-        drawn,
-        '--replace',
-      ])
-      const { readFileSync } = await import('node:fs')
+      starwright(['dryfit', ORDER, ...GAPES, '--to', drawn, '--replace'])
       expect(Buffer.compare(file.bytes, readFileSync(drawn))).toBe(0)
     }))
 
@@ -97,17 +87,7 @@ describe('the dry fit', () => {
       await expect.poll(() => orderOf(page)).toContain('bias:')
       const learned = join(folder, 'learned.yaml')
       writeFileSync(learned, EXAMPLE)
-      starwright([
-        'dryfit',
-        learned,
-        '--star',
-        'Boathouse',
-        '--gap',
-        '2.8mm',
-        '--opens-at',
-        'valley',
-        '--save',
-      ])
+      starwright(['dryfit', learned, ...GAPES, '--save'])
       const wanted = told('plan', learned, '--star', 'Boathouse').match(/read [\d.]+° to cut [\d.]+°/)?.[0]
       expect(wanted).toBeDefined()
       await expect
