@@ -56,7 +56,9 @@ const madeText = (
       ? [`Removed ${removed.length} files of an earlier run that this order no longer has.`]
       : []),
     ...(plan.order.shop.paper.printed
-      ? ['Every page is corrected for your printer: on paper its frame measures what it says, both ways.']
+      ? [
+          'The pages of the patterns are corrected for your printer: on paper their frames measure what they say, both ways.',
+        ]
       : []),
     `${files.length} files in ${folder}, ${sheets} sheets to print. Look at ${folder.replace(/\/$/, '')}/index.html first.`,
     '',

@@ -13,7 +13,6 @@ import {
   stacked,
   textBlock,
 } from './card-blocks.js'
-import { readingNote } from './card-settings.js'
 import {
   accuracyText,
   boardLines,
@@ -24,6 +23,7 @@ import {
   workingOrder,
 } from './card-words.js'
 import { CARD_CAUTIONS } from './cautions.js'
+import { readingNotes } from './cut-steps.js'
 import { PICTURE_WIDTH, starPicture } from './star-picture.js'
 
 /** At the saw nothing is lettered smaller than MUST_READ; cautions and notes not smaller than NOTES (ISO 3098). */
@@ -93,7 +93,7 @@ export const titleBand = (
       ),
       textBlock(boardLines(plan, order).slice(0, board ? 1 : undefined), MUST_READ, across),
       ...(board ? [board] : []),
-      textBlock([readingNote(order)], NOTES, across),
+      textBlock([readingNotes(order).join(' ')], NOTES, across),
     ],
     2.6,
   )

@@ -9,7 +9,7 @@ import { fixed, showAngle, showLength, showMovement, showSetting } from '../unit
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { coatText, glueText, weightText } from './body-words.js'
 import { SAW_CAUTION } from './cautions.js'
-import { biasText, cutSteps, leftOpenText, settingText } from './cut-steps.js'
+import { biasText, cutSteps, leftOpenText, readingNotes, settingText } from './cut-steps.js'
 import { columns, listing, row, WIDTH } from './text-rows.js'
 import { wrapColumns } from './wrap-columns.js'
 
@@ -18,10 +18,7 @@ export const cutPlan = ({ order, stars }: Plan): string =>
   [
     order.title,
     '='.repeat(order.title.length),
-    'Miter angles are read from a square crosscut.',
-    ...(order.lengths.units === 'in'
-      ? ['+0.012 or -0.012 after a fraction: that much more or less, in decimals of an inch.']
-      : []),
+    ...readingNotes(order).flatMap((text) => wrapColumns(text, WIDTH, 0)),
     '',
     ...stars.flatMap((plan) => [...starCard(plan, order), '']),
     ...listing('Changed by flags', order.overridden),

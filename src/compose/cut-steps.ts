@@ -20,6 +20,16 @@ export const biasText = ({ miter, bias }: PlannedCut, { shop }: Order): string |
   return `read ${showAngle(degrees(Math.abs(miter - bias)))} to cut ${showAngle(miter)}: this saw cuts ${showAngle(degrees(Math.abs(bias)))} ${way} than its scale says${sure}`
 }
 
+/** Which reading is meant, and in inches what stands after a fraction. */
+export const readingNotes = ({ lengths }: Order): string[] => [
+  'Miter angles are read from a square crosscut.',
+  ...(lengths.units === 'in'
+    ? [
+        '+0.012 or -0.012 after a fraction: so many decimals of an inch more or less, for a caliper; a tape leaves them.',
+      ]
+    : []),
+]
+
 /** A step at the saw and what to do in it. */
 export interface CutStep {
   readonly name: string

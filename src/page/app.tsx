@@ -143,7 +143,11 @@ export const App = ({ example }: { readonly example: string }) => {
             lay={lay}
             saveOrder={() => saveAs('order.yaml', history.now)}
           />
-          <DryFitPart star={star} measured={measured} onMeasured={setMeasured} />
+          <DryFitPart
+            star={star}
+            measured={(Object.hasOwn(measured, star.order.name) && measured[star.order.name]) || {}}
+            onMeasured={(fields) => setMeasured({ ...measured, [star.order.name]: fields })}
+          />
           <FinishPart star={star} />
         </main>
       )}

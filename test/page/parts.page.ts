@@ -63,6 +63,20 @@ describe('the dry fit', () => {
       expect(Buffer.compare(file.bytes, readFileSync(drawn))).toBe(0)
     }))
 
+  it('belongs to the star that was measured, also when another is looked at', () =>
+    using(async (page) => {
+      await measure(page)
+      await page.getByRole('button', { name: 'Chapel', exact: true }).click()
+      await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('')
+      expect(await page.getByRole('heading', { name: 'Do this, in this order' }).count()).toBe(0)
+      await type(page, 'How wide it gapes', '0')
+      await page.reload()
+      await page.waitForSelector('.star')
+      await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('2.8 mm')
+      await page.getByRole('button', { name: 'Chapel', exact: true }).click()
+      await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('0')
+    }))
+
   it('tells a mistake at its field in the words of the command line', () =>
     using(async (page) => {
       await type(page, 'How wide it gapes', '2.8 miles')
