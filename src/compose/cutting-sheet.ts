@@ -10,7 +10,17 @@ import { showLength } from '../units/show.js'
 import { boardBlock } from './board-block.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { SAW_CAUTION } from './cautions.js'
-import { boardSize, boardsTaken, crosscutText, kindNames, takenText, verdictText } from './stock-words.js'
+import { quotationBlocks } from './quotation-block.js'
+import {
+  boardSize,
+  boardsTaken,
+  crosscutText,
+  drawnText,
+  kindNames,
+  slotText,
+  takenText,
+  verdictText,
+} from './stock-words.js'
 import { pictureScale } from './strip-picture.js'
 
 /** As large as a shop card, to hang beside it. */
@@ -78,7 +88,7 @@ const cuttingBlocks = (stock: StockPlan): Block[] => {
     first += cut.times
     return block
   })
-  return [headBlock(stock, scale), ...blocks, textBlock([`Safety: ${SAW_CAUTION}`], SMALL, INSIDE)]
+  return [headBlock(stock, scale), ...blocks, ...quotationBlocks(stock, INSIDE)]
 }
 
 const headBlock = (stock: StockPlan, scale: number): Block => {
@@ -105,9 +115,7 @@ const headBlock = (stock: StockPlan, scale: number): Block => {
       textBlock([`${takenText(stock)}. ${verdictText(stock)}`, ...take], MEDIUM, INSIDE),
       textBlock(legend, MEDIUM, INSIDE),
       textBlock(
-        [
-          `Drawn 1 : ${scale}. First end on the left, lower edge on the fence. Hook the tape once: all distances run from the first end along the fence's edge. The blade stands behind the mark (further from the end); at a trim, T, before it.`,
-        ],
+        [`Drawn 1 : ${scale}. ${drawnText} ${slotText} T marks a trim.`, `Safety: ${SAW_CAUTION}`],
         SMALL,
         INSIDE,
       ),
