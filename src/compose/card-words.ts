@@ -19,11 +19,11 @@ export const countText = ({ order, star, arms }: StarPlan): string =>
 export const boardLines = ({ star, boardUse, boardForQuantity }: StarPlan, { lengths }: Order): string[] => {
   const width = `Board ${showSetting(star.armStrip, lengths)} wide`
   if (!boardUse) return [`${width}, ${showLength(boardForQuantity, lengths)} of it in all`]
-  const { board, boardsNeeded, blanksPerBoard, rippedOff } = boardUse
+  const { board, blanksPerBoard, rippedOff } = boardUse
   const show = (length: Mm) => showLength(length, lengths)
   return [
     `${width}${rippedOff < SHOP ? '' : `, ripped from ${show(board.width)}`}`,
-    `${boardsNeeded} ${boardsNeeded === 1 ? 'board' : 'boards'} of ${show(board.length)}, ${blanksPerBoard} ${blanksPerBoard === 1 ? 'blank' : 'blanks'} a board`,
+    `${blanksPerBoard} ${blanksPerBoard === 1 ? 'blank' : 'blanks'} from a board of ${show(board.length)}`,
   ]
 }
 

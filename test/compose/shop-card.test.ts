@@ -208,7 +208,7 @@ shop: { saw: { limit: 45, kerf: 2.4, reads-to: 0.5 }, boards: [{ width: 70, leng
     ['0.1° in every joint cut is 1.1 mm at the last joint.'],
     ['6 stars of 5 points, 30 arms to cut'],
     // (2400 - 70) / (99.0 + 2.4 / cos 45°) = 22.8 blanks a board, 30 arms.
-    ['2 boards of 2400.0 mm, 22 blanks a board'],
+    ['22 blanks from a board of 2400.0 mm'],
     ['Nearest mark 31.5°: leaves nothing open.'],
     // The plate behind is 4 mm and the arm 19 mm thick.
     ['shorter than 23.0 mm'],
