@@ -20,6 +20,7 @@ import { SeasonPart } from './season-part.js'
 import { Select } from './select.js'
 import { StarPart } from './star-part.js'
 import { StarsList } from './stars-list.js'
+import { useAddress } from './use-address.js'
 import { saveAs, useWorker } from './use-worker.js'
 import { WoodPart } from './wood-part.js'
 
@@ -46,10 +47,7 @@ export const App = ({ example }: { readonly example: string }) => {
   const document = useMemo(() => orderDocument(history.now), [history.now])
   const sound = job.plan !== undefined
   const { work, ask, stop, lay } = useWorker(history.now, sound)
-  useEffect(
-    () => window.history.replaceState(null, '', addressOf({ order: history.now, wall, measured })),
-    [history.now, wall, measured],
-  )
+  useAddress(addressOf({ order: history.now, wall, measured }))
   useEffect(() => {
     const opened = (): void => {
       const given = keptIn(location.hash)
