@@ -55,7 +55,7 @@ export const useWorker = (text: string, sound: boolean) => {
   }
   const lay = (): void => {
     if (busy.current) end()
-    setWork((before) => ({ ...before, doing: 'pages', stopped: false }))
+    setWork((before) => ({ ...before, doing: 'Laying out', stopped: false }))
     ask({ ask: 'lay', text })
   }
   useEffect(() => {
