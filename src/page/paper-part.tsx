@@ -76,28 +76,30 @@ export const PaperPart = ({
         {laid && beside === 'current' && `${laid.sheets} sheets to print in all.`}
       </p>
       <WorkedOut what="Drawings on their pages">
-        {laid?.drawings.map(({ title, sheets, map, files }) => (
-          <figure key={title} class="laid">
-            <DrawnSvg title={`${title}: its pages`} svg={map} />
-            <figcaption>
-              <strong>{title}</strong>, {sheets} {sheets === 1 ? 'sheet' : 'sheets'}
-              <span class="files">
-                <FileButtons paths={files} of={title} />
-              </span>
-            </figcaption>
-          </figure>
-        ))}
         {laid && (
-          <p class="files">
-            {laid.files.map((path) => (
-              <button key={path} type="button" disabled={!save} onClick={() => save?.(path)}>
-                Save {path}
-              </button>
+          <>
+            {laid.drawings.map(({ title, sheets, map, files }) => (
+              <figure key={title} class="laid">
+                <DrawnSvg title={`${title}: its pages`} svg={map} />
+                <figcaption>
+                  <strong>{title}</strong>, {sheets} {sheets === 1 ? 'sheet' : 'sheets'}
+                  <span class="files">
+                    <FileButtons paths={files} of={title} />
+                  </span>
+                </figcaption>
+              </figure>
             ))}
-            <button type="button" class="first" disabled={!save} onClick={saveAll}>
-              Save everything in one archive
-            </button>
-          </p>
+            <p class="files">
+              {laid.files.map((path) => (
+                <button key={path} type="button" disabled={!save} onClick={() => save?.(path)}>
+                  Save {path}
+                </button>
+              ))}
+              <button type="button" class="first" disabled={!save} onClick={saveAll}>
+                Save everything in one archive
+              </button>
+            </p>
+          </>
         )}
       </WorkedOut>
       <p class="files">
