@@ -118,13 +118,16 @@ export const App = ({ example }: { readonly example: string }) => {
               onChange={(event) => void open(event.currentTarget.files?.[0])}
             />
           </div>
-          <div class="back-and-on">
-            <button type="button" disabled={steps.past.length === 0} onClick={() => setSteps(undone)}>
-              Undo
-            </button>
-            <button type="button" disabled={steps.future.length === 0} onClick={() => setSteps(redone)}>
-              Redo
-            </button>
+          <div class="field">
+            <span />
+            <div class="back-and-on">
+              <button type="button" disabled={steps.past.length === 0} onClick={() => setSteps(undone)}>
+                Undo
+              </button>
+              <button type="button" disabled={steps.future.length === 0} onClick={() => setSteps(redone)}>
+                Redo
+              </button>
+            </div>
           </div>
         </div>
         {unopened.length > 0 && (

@@ -1,17 +1,20 @@
 import { useState } from 'preact/hooks'
 import { FEWEST_POINTS, MOST_POINTS, type SizeName, type Star } from '../geometry/star.js'
+import { problemsOf } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
-import { degrees, MM_PER_INCH } from '../units/convert.js'
-import { type LengthStyle, showAngle, showLength, showNumber } from '../units/show.js'
+import { degrees, MM_PER_INCH, mm } from '../units/convert.js'
+import { type LengthStyle, showAngle, showAtMost, showLength, showNumber } from '../units/show.js'
 import { toStep } from '../units/step.js'
 import { type Change, useBench } from './bench.js'
-import { TextField } from './field.js'
+import { LabelledField, TextField } from './field.js'
 import { steppedSize } from './pull.js'
 import { Select } from './select.js'
 import { SHAPES, shapeChanges, tipAngleChanges } from './shape-changes.js'
 import { StarView } from './star-view.js'
+import { TypedInput } from './typed-input.js'
 import { readWall } from './wall.js'
+import { WallView } from './wall-view.js'
 import { toneOf, WOOD_TONES } from './wood-tones.js'
 
 /** What a size is called, and what of the star it is. */
@@ -86,7 +89,9 @@ export const StarPart = ({
     else if (plan.backing) change([[...at('backing'), 'shape'], chosen])
     else change([at('backing'), { shape: chosen, inset: lengths.units === 'mm' ? 10 : '3/8' }])
   }
-  const shownWall = readWall(wall, lengths)
+  const { crosscut } = shop.saw
+  const largest = crosscut === undefined ? undefined : (star.radius * crosscut) / plan.blank.longestCut
+  const hung = readWall(wall, lengths)
   return (
     <section aria-labelledby="star-heading" class="part">
       <h2 id="star-heading">The star</h2>
@@ -94,7 +99,7 @@ export const StarPart = ({
         plan={plan}
         lengths={lengths}
         tone={tone}
-        {...(shownWall ? { wall: shownWall } : {})}
+        {...(largest === undefined ? {} : { largest })}
         onSize={(factor, on) => apply(on, [sized(size.of(star) * factor)])}
         onSizeStep={(steps) => change(sized(toStep(size.of(star), step, Math.round) + steps * step))}
         onTipAngle={(tipAngle, on) => apply(on, tipAngleChanges(starIndex, star, tipAngle, shop.saw.readsTo))}
@@ -115,11 +120,7 @@ export const StarPart = ({
         {showLength(star.armStrip, lengths)} wide.
       </p>
       <p class="hint">
-        Pull the tip for the size, the valley for slimmer or fatter. The thick line is what this saw cuts
-        without a wedge
-        {plan.tipAngles &&
-          `: tips from ${showAngle(plan.tipAngles.least)} to ${showAngle(plan.tipAngles.most)}`}
-        .
+        Pull the tip for the size, the valley for slimmer or fatter. {rangeTold(plan, largest, lengths)}
       </p>
       <div class="fields">
         <TextField place={at('name')} label="Name" words />
@@ -150,20 +151,14 @@ export const StarPart = ({
           onChoose={chooseBacking}
         />
         {plan.backing && <TextField place={[...at('backing'), 'inset']} label="Backing stays inside by" />}
-        <div class="field">
-          <label for="wall">Wall or door behind it</label>
-          <input
-            id="wall"
-            type="text"
-            value={wall}
-            placeholder="width × height"
-            aria-describedby="wall-hint"
-            onChange={(event) => onWall(event.currentTarget.value)}
-          />
-          <p class="hint" id="wall-hint">
-            {wall !== '' && !shownWall ? 'Write two lengths, such as 900 × 2000.' : 'only to look at'}
-          </p>
-        </div>
+        <LabelledField
+          id="wall"
+          label="Wall or door behind it"
+          hint="width × height, or width × eaves × ridge of a gable"
+          problems={problemsOf(hung)}
+        >
+          {(described) => <TypedInput {...described} text={wall} onTake={onWall} />}
+        </LabelledField>
         <Select
           id="tone"
           label="Wood, to look at"
@@ -172,6 +167,17 @@ export const StarPart = ({
           onChoose={setToneName}
         />
       </div>
+      {hung.ok && hung.value && <WallView star={star} wall={hung.value} lengths={lengths} tone={tone} />}
     </section>
   )
+}
+
+/** What the thick lines on the drawing mean. */
+const rangeTold = ({ tipAngles }: StarPlan, largest: number | undefined, lengths: LengthStyle): string => {
+  const tips = tipAngles
+    ? `The thick lines are what this saw cuts without a wedge: tips from ${showAngle(tipAngles.least)} to ${showAngle(tipAngles.most)}`
+    : 'This saw cuts no star of so many points without a wedge'
+  return largest === undefined
+    ? `${tips}.`
+    : `${tips}; of this shape, up to ${showAtMost(mm(largest), lengths)} from centre to tip.`
 }
