@@ -115,6 +115,7 @@ export const StarPart = ({
         }
       />
       <p class="live" aria-live="polite">
+        {plan.order.name}, {plan.order.quantity === 1 ? 'one star' : `${plan.order.quantity} stars`}:{' '}
         {showLength(star.across, lengths)} across, {showLength(star.height, lengths)} high, tip{' '}
         {showAngle(star.tipAngle)}; arms {showLength(star.radius, lengths)} long, boards{' '}
         {showLength(star.armStrip, lengths)} wide.
