@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks'
 import { FEWEST_POINTS, MOST_POINTS, type SizeName, type Star } from '../geometry/star.js'
 import { problemsOf } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -38,11 +37,10 @@ const BACKINGS = [
 ]
 
 /** The species of the order; until it has one, paper. */
-const AS_ORDERED = 'as ordered'
-const TONE_CHOICES = [AS_ORDERED, ...WOOD_TONES.map(({ name }) => name)].map((name) => ({
-  value: name,
-  words: name,
-}))
+const TONE_CHOICES = [
+  { value: '', words: 'as ordered' },
+  ...WOOD_TONES.map(({ name }) => ({ value: name, words: name })),
+]
 
 /** What a pull moves a size by. */
 const pullStep = ({ units }: LengthStyle): number => (units === 'mm' ? 1 : MM_PER_INCH / 16)
@@ -53,21 +51,25 @@ const typed = (length: Mm, lengths: LengthStyle): string => showNumber(length, l
 /** The star itself: drawn, pulled, named, given its shape and size. */
 export const StarPart = ({
   star: plan,
+  tone: toneName,
+  onTone,
   wall,
   onWall,
 }: {
   readonly star: StarPlan
+  /** Name of the wood it is tinted as; empty as ordered. */
+  readonly tone: string
+  readonly onTone: (tone: string) => void
   readonly wall: string
   readonly onWall: (wall: string) => void
 }) => {
   const { change, changeOn, document, starIndex, plan: whole } = useBench()
-  const [toneName, setToneName] = useState(AS_ORDERED)
   const { lengths, shop } = whole.order
   const { star } = plan
   const at = (key: string) => ['stars', starIndex, key] as const
   const written = SIZES.find(({ value }) => document.hasIn(at(value)))
   const size = written ?? SIZES.find(({ value }) => value === plan.order.size.by)
-  const tone = toneOf(toneName === AS_ORDERED ? plan.wood.name : toneName)
+  const tone = toneOf(toneName === '' ? plan.wood.name : toneName)
   if (!size || !tone) return null
   const shape = document.hasIn(at('regular'))
     ? 'regular'
@@ -165,7 +167,7 @@ export const StarPart = ({
           label="Wood, to look at"
           value={toneName}
           choices={TONE_CHOICES}
-          onChoose={setToneName}
+          onChoose={onTone}
         />
       </div>
       {hung.ok && hung.value && <WallView star={star} wall={hung.value} lengths={lengths} tone={tone} />}
