@@ -180,12 +180,11 @@ const letterPlace = (parts: readonly Outline[], index: number): Point => {
       min.y + ((max.y - min.y) * (Math.floor(step / PLACES) + 0.5)) / PLACES,
     ),
   ).filter((place) => inside(own, place) && !parts.slice(index + 1).some((part) => inside(part, place)))
-  const room = (place: Point): number => Math.min(...lines.map((edge) => distanceToEdge(place, edge)))
   return places.reduce<{ place: Point; room: number }>(
-    (best, place) => {
-      const own = room(place)
-      return own > best.room ? { place, room: own } : best
-    },
+    (best, place) =>
+      lines.every((edge) => distanceToEdge(place, edge) > best.room)
+        ? { place, room: Math.min(...lines.map((edge) => distanceToEdge(place, edge))) }
+        : best,
     { place: places[0] ?? min, room: 0 },
   ).place
 }

@@ -13,7 +13,7 @@ import { mm } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
 import { partLettering } from './jig-letters.js'
-import { JIG_CAUTION, type JigWords, jigWords } from './jig-words.js'
+import { JIG_CAUTION, jigWords } from './jig-words.js'
 
 /** Wood between two parts, besides what the cutter removes. */
 const BETWEEN = 6
@@ -27,8 +27,11 @@ const ROW = 560
 export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<Drawing> => {
   const words = jigWords(jig, plan, order)
   const { cutter } = order.shop
-  const onPaper = partsShapes(jig, words, { ...cutter, kind: 'hand' }, order.lengths)
-  const toCut = partsShapes(jig, words, cutter, order.lengths)
+  const letters = jig.parts.map((part) =>
+    partLettering(asCut(part, cutter), words.onParts[part.letter] ?? []),
+  )
+  const onPaper = partsShapes(jig, letters, { ...cutter, kind: 'hand' }, order.lengths)
+  const toCut = partsShapes(jig, letters, cutter, order.lengths)
   if (!onPaper.ok || !toCut.ok) return refused([onPaper, toCut].flatMap(problemsOf))
   const { min, max } = boxOf(outlinesOf(toCut.value))
   const title = `${plan.order.name}: ${words.title}`
@@ -57,7 +60,12 @@ const outlinesOf = (shapes: readonly Shape[]): Path[] =>
   shapes.flatMap((shape) => (shape.kind === 'path' && shape.layer === 'CUT-OUTSIDE' ? [shape] : []))
 
 /** Inner cuts, then outlines, then marks, of every part in its place on the panel. */
-const partsShapes = (jig: Jig, words: JigWords, cutter: Cutter, lengths: LengthStyle): Outcome<Shape[]> => {
+const partsShapes = (
+  jig: Jig,
+  letters: readonly (readonly Path[])[],
+  cutter: Cutter,
+  lengths: LengthStyle,
+): Outcome<Shape[]> => {
   const cut = jig.parts.map((part) => compensated(part, cutter, lengths))
   const problems = cut.flatMap(problemsOf)
   if (problems.length > 0) return refused(problems)
@@ -70,7 +78,7 @@ const partsShapes = (jig: Jig, words: JigWords, cutter: Cutter, lengths: LengthS
       ...lines.value.inner.map((outline) => path('CUT-INSIDE', outline)),
       path('CUT-OUTSIDE', lines.value.outer),
       ...part.marks.map((mark) => path('MARK', mark)),
-      ...partLettering(asCut(part, cutter), words.onParts[part.letter] ?? []),
+      ...(letters[index] ?? []),
     ]
     return own.map((shape) => movedShape(shape, places[index] ?? point(0, 0)))
   })
@@ -78,9 +86,10 @@ const partsShapes = (jig: Jig, words: JigWords, cutter: Cutter, lengths: LengthS
 }
 
 /** Lettering keeps clear of the reliefs too. */
-const asCut = (part: JigPart, cutter: Cutter): JigPart => {
-  return { ...part, ...relievedPart(part, removedWidth(cutter)) }
-}
+const asCut = (part: JigPart, cutter: Cutter): JigPart => ({
+  ...part,
+  ...relievedPart(part, removedWidth(cutter)),
+})
 
 /** How each line is moved so that all lie in rows, none over another. */
 const sideBySide = (outers: readonly Outline[], gap: number): Point[] => {
