@@ -4,7 +4,7 @@ import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 import { DRAWING_NAMES } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
-import { type DrawnJig, drawJigs } from './compose/jigs.js'
+import { drawJigs, type WantedJig } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
 import { shopCard } from './compose/shop-card.js'
 import { forCutter } from './drawing/drawing.js'
@@ -124,7 +124,7 @@ const stockFiles = (stock: StockPlan): MadeFile[] => [
 /** Every drawing of every star, laid on the order's paper. */
 const printDrawings = (
   { order, stars }: Plan,
-  jigs: ReadonlyMap<StarPlan, readonly Outcome<DrawnJig>[]>,
+  jigs: ReadonlyMap<StarPlan, readonly WantedJig[]>,
   furniture: Furniture,
   onProgress: (doing: string) => void,
 ): Outcome<DrawnFile[]> => {
@@ -145,7 +145,7 @@ const printDrawings = (
 
 const drawingsOf = (
   star: StarPlan,
-  jigs: readonly Outcome<DrawnJig>[],
+  jigs: readonly WantedJig[],
   order: Order,
   furniture: Furniture,
 ): Outcome<Drawing>[] => [
@@ -154,6 +154,7 @@ const drawingsOf = (
     .map(done),
   // A jig nobody asked for, and that does not fit, is told of on the jig card.
   ...jigs
+    .flatMap((wanted) => ('drawn' in wanted ? [wanted.drawn] : []))
     .filter((drawn) => drawn.ok || order.jigs.asked)
     .map((drawn) => (drawn.ok ? done(drawn.value.drawing) : drawn)),
 ]

@@ -9,13 +9,14 @@ import { boxOf, closedOutline, edges, type Outline, outlineSize } from '../geome
 import { type Point, point, scale, subtract } from '../geometry/point.js'
 import type { Jig } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
-import { type Outcome, showProblem } from '../order/problem.js'
+import { showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm, radians } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
-import { JIG_CAUTION, jigWords } from './jig-words.js'
-import { type DrawnJig, drawJigs } from './jigs.js'
+import { JIG_CAUTION } from './jig-phrases.js'
+import { jigWords } from './jig-words.js'
+import { type DrawnJig, drawJigs, type WantedJig } from './jigs.js'
 import { sizeText } from './size-text.js'
 
 /** As large as the shop card. */
@@ -35,7 +36,7 @@ const TITLE = 26
  *
  * @param jigs those of {@link drawJigs}
  */
-export const jigCards = (jigs: readonly Outcome<DrawnJig>[], plan: StarPlan, order: Order): Drawing[] => {
+export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Drawing[] => {
   const pages: Block[][] = []
   let room = 0
   for (const band of jigBands(jigs, plan, order)) {
@@ -71,23 +72,20 @@ const cardOf = (plan: StarPlan, bands: readonly Block[], least: number): Drawing
   })
 }
 
-const jigBands = (jigs: readonly Outcome<DrawnJig>[], plan: StarPlan, order: Order): Block[] =>
-  jigs.map((drawn, index) =>
-    drawn.ok ? jigBand(drawn.value, plan, order) : leftOut(order.jigs.names[index] ?? 'jig', drawn),
-  )
+const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Block[] =>
+  jigs.map((wanted) => {
+    if ('needless' in wanted) return leftOut(wanted.name, [`Not needed. ${wanted.needless}`])
+    const { drawn } = wanted
+    return drawn.ok
+      ? jigBand(drawn.value, plan, order)
+      : leftOut(
+          wanted.name,
+          drawn.problems.map((problem) => `Left out. ${showProblem(problem)}`),
+        )
+  })
 
-const leftOut = (name: string, outcome: Outcome<unknown>): Block =>
-  stacked(
-    [
-      headingBlock(name.replaceAll('-', ' ')),
-      textBlock(
-        outcome.ok ? [] : outcome.problems.map((problem) => `Left out. ${showProblem(problem)}`),
-        WORDS,
-        WIDTH - 2 * PADDING,
-      ),
-    ],
-    1.5,
-  )
+const leftOut = (name: string, why: readonly string[]): Block =>
+  stacked([headingBlock(name.replaceAll('-', ' ')), textBlock(why, WORDS, WIDTH - 2 * PADDING)], 1.5)
 
 const jigBand = ({ jig, drawing }: DrawnJig, plan: StarPlan, order: Order): Block => {
   const words = jigWords(jig, plan, order)
@@ -128,7 +126,13 @@ const assembly = (jig: Jig): Block => {
   const parts = jig.parts.map((part) => lie(part.footprint ?? part.outer))
   const wood = jig.inUse && lie(jig.inUse.wood)
   const blade = jig.inUse?.blade.map(seen) ?? []
-  const { min, max } = boxOf([...parts, ...(wood ? [wood] : []), { closed: false, vertices: blade }])
+  const around = jig.inUse?.around?.map(lie) ?? []
+  const { min, max } = boxOf([
+    ...parts,
+    ...around,
+    ...(wood ? [wood] : []),
+    { closed: false, vertices: blade },
+  ])
   const reduced = Math.min(PICTURE.across / (max.x - min.x), PICTURE.height / (max.y - min.y))
   const at = (place: Point): Point => scale(subtract(place, point(min.x, max.y)), reduced)
   const small = ({ vertices, closed }: Outline): Outline => ({
@@ -148,6 +152,7 @@ const assembly = (jig: Jig): Block => {
     : []
   const shapes: Shape[] = [
     ...woodShapes,
+    ...around.map((outline) => path('NOTE', small(outline))),
     ...parts.map((part) => path('DIM', small(part))),
     ...jig.parts.flatMap(({ inner, footprint }) =>
       footprint ? [] : inner.map((hole) => path('DIM', small(lie(hole)))),

@@ -13,7 +13,8 @@ import { mm } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
 import { partLettering } from './jig-letters.js'
-import { JIG_CAUTION, jigWords } from './jig-words.js'
+import { JIG_CAUTION } from './jig-phrases.js'
+import { jigWords } from './jig-words.js'
 
 /** Wood between two parts, besides what the cutter removes. */
 const BETWEEN = 6

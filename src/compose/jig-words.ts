@@ -5,20 +5,11 @@ import { freeDirections, isFree } from '../jigs/free-movements.js'
 import { type Jig, mirroredPoint } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { HAND_DISTANCE } from '../plan/warnings.js'
-import type { Radians } from '../units/brand.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
 import { settingText } from './cut-steps.js'
-import type { PartWords } from './jig-letters.js'
-
-/** What is said of a jig: on its parts, by their letters, and in words on paper. */
-export interface JigWords {
-  readonly title: string
-  readonly onParts: Readonly<Record<string, readonly PartWords[]>>
-  readonly steps: readonly string[]
-  readonly hardware: readonly string[]
-}
+import { handWords, type JigWords, readable, sideWords } from './jig-phrases.js'
+import { wedgeWords } from './wedge-words.js'
 
 export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   switch (jig.name) {
@@ -26,19 +17,13 @@ export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
       return blankStopWords(jig, plan, order)
     case 'arm-cradle':
       return armCradleWords(jig, plan, order)
+    case 'first-cut-wedge':
+    case 'joint-cut-wedge':
+      return wedgeWords(jig, plan, order)
     case 'angle-gauge':
       return angleGaugeWords(plan, order)
   }
 }
-
-/**
- * On a running saw. Hand distance: AS/NZS 62841.3.9:2020, safety warnings; the others: common practice, no published
- * source.
- */
-export const JIG_CAUTION =
-  "Clamp the jig, then lower the blade with the saw off and turn it by hand: it must touch neither jig nor clamps. The saw's manual and local rules come first."
-
-const sideWords = ({ shop }: Order): string => `kept piece to the ${shop.jigStock.side} of the blade`
 
 const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const { star, blank, firstCut } = plan
@@ -112,9 +97,6 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   }
 }
 
-/** Words along a line that leans past upright would stand on their heads. */
-const readable = (turn: Radians): Radians => radians(turn > Math.PI / 2 ? turn - Math.PI : turn)
-
 const angleGaugeWords = (plan: StarPlan, order: Order): JigWords => {
   const { angles } = angleGauge(plan, order.shop.jigStock, order.shop.cutter)
   return {
@@ -135,14 +117,3 @@ const angleGaugeWords = (plan: StarPlan, order: Order): JigWords => {
     hardware: [],
   }
 }
-
-/** How far hands and hold-down stay from the blade, and what is asked for where that is not far. */
-const handWords = (jig: Jig, order: Order): string[] =>
-  jig.hands.map(({ place, fromBlade }) => {
-    const far = showLength(fromBlade, order.lengths)
-    if (place === "the spacer's grip")
-      return `The spacer's grip is ${far} from the blade: touch it only while the saw is off.`
-    return fromBlade >= order.shop.jigStock.hands
-      ? `${place.charAt(0).toUpperCase()}${place.slice(1)}: ${far} from the blade.`
-      : `${place.charAt(0).toUpperCase()}${place.slice(1)}: only ${far} from the blade${fromBlade < HAND_DISTANCE ? ', nearer than a hand may come' : ''}. Hands stay off while the saw runs; the clamp is required.`
-  })

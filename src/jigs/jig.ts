@@ -29,6 +29,8 @@ export interface JigPart extends CutPart {
 
 export interface InUse {
   readonly wood: Outline
+  /** Another jig that the wood lies in. */
+  readonly around?: readonly Outline[]
   readonly blade: readonly [Point, Point]
 }
 
@@ -70,6 +72,7 @@ export const mirroredJig = (jig: Jig): Jig => ({
     ? {
         inUse: {
           wood: mirroredOutline(jig.inUse.wood),
+          ...(jig.inUse.around ? { around: jig.inUse.around.map(mirroredOutline) } : {}),
           blade: [mirroredPoint(jig.inUse.blade[0]), mirroredPoint(jig.inUse.blade[1])],
         },
       }

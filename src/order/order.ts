@@ -122,7 +122,13 @@ export interface Cutter {
 }
 
 /** Jigs and gauges there are patterns for, in the order they come to use. */
-export const JIG_NAMES = ['blank-stop', 'arm-cradle', 'angle-gauge'] as const
+export const JIG_NAMES = [
+  'blank-stop',
+  'first-cut-wedge',
+  'arm-cradle',
+  'joint-cut-wedge',
+  'angle-gauge',
+] as const
 
 export type JigName = (typeof JIG_NAMES)[number]
 
@@ -146,6 +152,8 @@ export interface JigStock {
   readonly clampAlong: Mm
   /** Hands are told to be no nearer to the blade. */
   readonly hands: Mm
+  /** What lies on a fence wedge bears on so much of it at least. */
+  readonly register: Mm
 }
 
 export type DxfVersion = 'r12' | 'r2000'

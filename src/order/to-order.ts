@@ -128,6 +128,7 @@ const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => (
   clampAcross: stock?.['clamp-across'] ?? DEFAULTS.clampAcross,
   clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,
   hands: stock?.hands ?? DEFAULTS.hands,
+  register: stock?.register ?? DEFAULTS.register,
 })
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({

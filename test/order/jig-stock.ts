@@ -7,4 +7,5 @@ export const JIG_STOCK = {
   clampAcross: 25,
   clampAlong: 30,
   hands: 150,
+  register: 80,
 }

@@ -1,0 +1,33 @@
+import { add, type Point, point, polar, scale } from '../geometry/point.js'
+import type { StarPlan } from '../plan/plan.js'
+import { toRadians } from '../units/convert.js'
+
+/** In mm: how thick the spacer is, square to its faces, and how far its grip stands out past the board. */
+const THICK = 25
+const GRIP = 60
+/** Between the spacer and the fence, for dust. */
+const DUST = 3
+
+/** What keeps the board off a stop until it is lifted out, so that no blank is trapped between stop and blade. */
+export interface Spacer {
+  /** Counter-clockwise, as it lies against the board's slanted end, which begins at the origin. */
+  readonly corners: readonly Point[]
+  /** The stop's face, from the fence to the board's far edge. */
+  readonly face: readonly [Point, Point]
+  /** Middle of the hole to lift it by, and the end of it that comes nearest to the blade. */
+  readonly grip: Point
+  readonly end: Point
+}
+
+export const spacer = ({ star, blank }: StarPlan): Spacer => {
+  const along = polar(1, toRadians(star.tipAngle))
+  const back = point(-THICK / along.y, 0)
+  const low = scale(along, DUST / along.y)
+  const end = scale(along, blank.side + GRIP)
+  return {
+    corners: [add(back, low), low, end, add(back, end)],
+    face: [back, add(back, scale(along, blank.side))],
+    grip: add(scale(back, 0.5), scale(along, blank.side + GRIP - THICK / 2)),
+    end,
+  }
+}
