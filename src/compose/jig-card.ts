@@ -117,22 +117,17 @@ const jigBand = ({ jig, drawing }: DrawnJig, plan: StarPlan, order: Order): Bloc
 
 /** The jig put together, as the saw's operator sees it from above: the fence at the top. */
 const assembly = (jig: Jig): Block => {
-  const upright = jig.inUse === undefined
+  const upright = jig.inUse?.blade === undefined
   const seen = ({ x, y }: Point): Point => (upright ? point(x, y) : point(0 - x, 0 - y))
   const lie = ({ vertices, closed }: Outline): Outline => ({
     closed,
     vertices: vertices.map((vertex) => ({ ...vertex, ...seen(vertex) })),
   })
   const parts = jig.parts.map((part) => lie(part.footprint ?? part.outer))
-  const wood = jig.inUse && lie(jig.inUse.wood)
-  const blade = jig.inUse?.blade.map(seen) ?? []
+  const wood = jig.inUse?.wood.map(lie) ?? []
+  const blade = jig.inUse?.blade?.map(seen) ?? []
   const around = jig.inUse?.around?.map(lie) ?? []
-  const { min, max } = boxOf([
-    ...parts,
-    ...around,
-    ...(wood ? [wood] : []),
-    { closed: false, vertices: blade },
-  ])
+  const { min, max } = boxOf([...parts, ...around, ...wood, { closed: false, vertices: blade }])
   const reduced = Math.min(PICTURE.across / (max.x - min.x), PICTURE.height / (max.y - min.y))
   const at = (place: Point): Point => scale(subtract(place, point(min.x, max.y)), reduced)
   const small = ({ vertices, closed }: Outline): Outline => ({
@@ -140,16 +135,14 @@ const assembly = (jig: Jig): Block => {
     vertices: vertices.map((vertex) => ({ ...vertex, ...at(vertex) })),
   })
   const [from, to] = blade.map(at)
-  const woodShapes = wood
-    ? [
-        path('PATTERN', small(wood)),
-        ...hatch(
-          outlineSides(small(wood)).map(([corner]) => corner),
-          radians(0),
-          1.8,
-        ).map(([a, b]) => line('GUIDE', a, b)),
-      ]
-    : []
+  const woodShapes = wood.flatMap((piece) => [
+    path('PATTERN', small(piece)),
+    ...hatch(
+      outlineSides(small(piece)).map(([corner]) => corner),
+      radians(0),
+      1.8,
+    ).map(([a, b]) => line('GUIDE', a, b)),
+  ])
   const shapes: Shape[] = [
     ...woodShapes,
     ...around.map((outline) => path('NOTE', small(outline))),

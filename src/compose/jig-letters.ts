@@ -16,6 +16,8 @@ export interface PartWords {
   readonly text: string
   /** What it belongs to: it stands beside that, or is left out. Anywhere on the part when there is no such place. */
   readonly near?: Point
+  /** Room for it across, in mm, where it is to stay within its own; letters that run further are not tried. */
+  readonly across?: number
   /** Direction of reading; level when left out, or upwards where only that has room. */
   readonly turn?: Radians
 }
@@ -90,7 +92,7 @@ const nearestFirst = (places: readonly Point[], aim: Point): Point[] =>
 
 /** @param places where the line's middle may be, those to be preferred first */
 const placeOf = (
-  { text, near, turn: wanted }: PartWords,
+  { text, near, across = Number.POSITIVE_INFINITY, turn: wanted }: PartWords,
   places: readonly Point[],
   roomAt: (at: Point) => number,
   taken: readonly Side[],
@@ -98,6 +100,7 @@ const placeOf = (
   const turns = wanted === undefined ? [radians(0), radians(Math.PI / 2)] : [wanted]
   for (const height of HEIGHTS) {
     const [width, high] = [strokeWidth(text, height), height * 1.5]
+    if (width > across) continue
     // A line nearer than this would run through the words, however they are turned.
     const needed = Math.min(width, high) / 2 + CLEARANCE
     for (const reading of turns) {

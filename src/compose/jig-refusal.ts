@@ -1,4 +1,5 @@
 import { holdRoom } from '../jigs/arm-cradle.js'
+import { trialWindow } from '../jigs/trial-window.js'
 import type { JigName, Order } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -22,6 +23,8 @@ export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem
       return wedgeRefusal(name, plan, order)
     case 'joint-cut-wedge':
       return cradleRefusal(name, plan, order) ?? wedgeRefusal(name, plan, order)
+    case 'trial-window':
+      return windowRefusal(plan, order)
     default:
       return undefined
   }
@@ -36,6 +39,15 @@ const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order):
       }
     : undefined
 }
+
+const windowRefusal = (plan: StarPlan, { shop, lengths }: Order): Problem | undefined =>
+  trialWindow(plan, shop.jigStock, shop.cutter)
+    ? undefined
+    : {
+        place: 'shop.jig-stock.tolerance',
+        given: showLength(shop.jigStock.tolerance, lengths),
+        advice: `Nothing would be left of the narrow opening for an arm of "${plan.order.name}". Give a smaller tolerance, or leave the trial window out.`,
+      }
 
 const wedgeRefusal = (
   name: 'first-cut-wedge' | 'joint-cut-wedge',

@@ -10,6 +10,7 @@ import { showAngle, showLength, showSetting } from '../units/show.js'
 import { settingText } from './cut-steps.js'
 import { handWords, type JigWords, readable, sideWords } from './jig-phrases.js'
 import { wedgeWords } from './wedge-words.js'
+import { windowWords } from './window-words.js'
 
 export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   switch (jig.name) {
@@ -20,6 +21,8 @@ export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     case 'first-cut-wedge':
     case 'joint-cut-wedge':
       return wedgeWords(jig, plan, order)
+    case 'trial-window':
+      return windowWords(plan, order)
     case 'angle-gauge':
       return angleGaugeWords(plan, order)
   }

@@ -10,6 +10,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { jigDrawing } from './jig-drawing.js'
 import { at, jigRefusal } from './jig-refusal.js'
 import { wedgeOf } from './wedge-words.js'
+import { windowOf } from './window-words.js'
 
 /**
  * The jig as the order wants it: its stock and hardware, its side of the blade. Refused when the star needs none, or
@@ -29,6 +30,8 @@ export const jigOf = (name: JigName, plan: StarPlan, order: Order): Outcome<Jig>
     case 'first-cut-wedge':
     case 'joint-cut-wedge':
       return sided(wedgeOf(name, plan, order))
+    case 'trial-window':
+      return done(windowOf(plan, order))
     case 'angle-gauge':
       return done(angleGauge(plan, jigStock, cutter))
   }

@@ -1,6 +1,7 @@
 import { removedWidth } from '../cutter/compensated.js'
-import { circle, closedOutline } from '../geometry/outline.js'
-import { add, type Point, point, polar, scale } from '../geometry/point.js'
+import { kite, kiteOutline } from '../geometry/kite.js'
+import { circle, closedOutline, type Outline } from '../geometry/outline.js'
+import { add, type Point, point, polar, scale, turn } from '../geometry/point.js'
 import type { Cutter, JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees } from '../units/brand.js'
@@ -88,6 +89,7 @@ export const angleGauge = (
         marks: [],
       },
     ],
+    inUse: { wood: [armIn(plan, tipNotch[1])] },
     hands: [],
     angles: [
       { word: 'TIP', angle: tipAngle, corner: tipNotch[1] },
@@ -96,6 +98,13 @@ export const angleGauge = (
       { word: 'VALLEY', angle: valleyAngle, corner: valley },
     ],
   }
+}
+
+/** An arm with its tip in a notch that opens upwards. */
+const armIn = ({ star }: StarPlan, corner: Point): Outline => {
+  const upright = toRadians(degrees(90 - star.tipAngle / 2))
+  const { vertices } = kiteOutline(kite(star))
+  return closedOutline(vertices.map((vertex) => add(turn(vertex, upright), corner)))
 }
 
 interface Notch {

@@ -108,7 +108,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   return {
     name: 'arm-cradle',
     parts,
-    inUse: { wood: arm, blade: [low, past] },
+    inUse: { wood: [arm], blade: [low, past] },
     hands: [
       { place: 'the clamp', at: clamp.at, fromBlade: mm(nearestCorner(blade, foot)) },
       { place: "the bar's nose", at: nose, fromBlade: mm(fromBlade(blade, nose)) },

@@ -91,7 +91,7 @@ export const blankStop = (plan: StarPlan, stock: JigStock): Jig => {
       },
     ],
     inUse: {
-      wood: closedOutline([point(0, 0), nearEnd, farEnd, other]),
+      wood: [closedOutline([point(0, 0), nearEnd, farEnd, other])],
       blade: [blade.foot, add(blade.foot, end)],
     },
     hands: [

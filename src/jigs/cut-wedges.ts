@@ -52,14 +52,16 @@ export const firstCutWedge = (plan: StarPlan, stock: JigStock, kerf: Mm): WedgeJ
       ...wedge.parts.filter(({ letter }) => letter > 'C'),
     ],
     inUse: {
-      wood: wedge.toFence(
-        closedOutline([
-          point(0, 0),
-          point(boardEnd, 0),
-          point(Math.max(boardEnd, farEnd.x + 1), farEnd.y),
-          farEnd,
-        ]),
-      ),
+      wood: [
+        wedge.toFence(
+          closedOutline([
+            point(0, 0),
+            point(boardEnd, 0),
+            point(Math.max(boardEnd, farEnd.x + 1), farEnd.y),
+            farEnd,
+          ]),
+        ),
+      ],
       blade: wedge.blade,
     },
     hands: handsOn(wedge),
@@ -94,7 +96,7 @@ export const jointCutWedge = (plan: StarPlan, stock: JigStock): WedgeJig => {
     ...wedge,
     name: 'joint-cut-wedge',
     inUse: {
-      wood: wedge.toFence(moved(kiteOutline(kite(star)), raised)),
+      wood: [wedge.toFence(moved(kiteOutline(kite(star)), raised))],
       around: [wedge.toFence(moved(base, raised))],
       blade: wedge.blade,
     },

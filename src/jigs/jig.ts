@@ -12,7 +12,7 @@ import type { Mm } from '../units/brand.js'
 export interface Jig {
   readonly name: JigName
   readonly parts: readonly JigPart[]
-  /** What lies in it, as it lies there, and the near side of the blade's slot. Absent for gauges. */
+  /** What lies in it, as it lies there. */
   readonly inUse?: InUse
   /** Places where a hand or the hold-down is told to be, and how far each is from the blade. */
   readonly hands: readonly HandPlace[]
@@ -28,10 +28,11 @@ export interface JigPart extends CutPart {
 }
 
 export interface InUse {
-  readonly wood: Outline
+  readonly wood: readonly Outline[]
   /** Another jig that the wood lies in. */
   readonly around?: readonly Outline[]
-  readonly blade: readonly [Point, Point]
+  /** The near side of the blade's slot; absent away from the saw. */
+  readonly blade?: readonly [Point, Point]
 }
 
 export interface HandPlace {
@@ -71,9 +72,11 @@ export const mirroredJig = (jig: Jig): Jig => ({
   ...(jig.inUse
     ? {
         inUse: {
-          wood: mirroredOutline(jig.inUse.wood),
+          wood: jig.inUse.wood.map(mirroredOutline),
           ...(jig.inUse.around ? { around: jig.inUse.around.map(mirroredOutline) } : {}),
-          blade: [mirroredPoint(jig.inUse.blade[0]), mirroredPoint(jig.inUse.blade[1])],
+          ...(jig.inUse.blade
+            ? { blade: [mirroredPoint(jig.inUse.blade[0]), mirroredPoint(jig.inUse.blade[1])] as const }
+            : {}),
         },
       }
     : {}),

@@ -60,6 +60,8 @@ export const DEFAULTS = {
   hands: mm(150),
   /** 0.1 mm of dust then turns the wood by 0.07°, less than a scale is true to. */
   register: mm(80),
+  /** Less than filler hides: arms that differ more leave steps at the valleys. */
+  tolerance: mm(0.3),
   nearest: '1/32',
   /** Most boards in a shop are flat-sawn, and they move most: the safe side. */
   rings: 'flat',

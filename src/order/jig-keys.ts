@@ -30,5 +30,10 @@ export const jigStockKeys = (units: Units) => {
       'What lies on a fence wedge bears on so much of it at least',
       'On a shorter length a grain of dust turns the wood by more than the saw does.',
     ),
+    tolerance: optionalLength(
+      0.05,
+      5,
+      'How much too large or too small an arm may be on every edge, for the trial window',
+    ),
   })
 }

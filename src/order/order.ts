@@ -128,6 +128,7 @@ export const JIG_NAMES = [
   'arm-cradle',
   'joint-cut-wedge',
   'angle-gauge',
+  'trial-window',
 ] as const
 
 export type JigName = (typeof JIG_NAMES)[number]
@@ -154,6 +155,8 @@ export interface JigStock {
   readonly hands: Mm
   /** What lies on a fence wedge bears on so much of it at least. */
   readonly register: Mm
+  /** So much too large or too small an arm may be on every edge. */
+  readonly tolerance: Mm
 }
 
 export type DxfVersion = 'r12' | 'r2000'

@@ -129,6 +129,7 @@ const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => (
   clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,
   hands: stock?.hands ?? DEFAULTS.hands,
   register: stock?.register ?? DEFAULTS.register,
+  tolerance: stock?.tolerance ?? DEFAULTS.tolerance,
 })
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({

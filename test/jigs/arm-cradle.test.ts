@@ -130,7 +130,7 @@ describe('nothing that must last lies in the way of the blade', () => {
         const [from, to] = jig.inUse?.blade ?? [point(0, 0), point(0, 0)]
         const length = Math.hypot(to.x - from.x, to.y - from.y)
         const [ux, uy] = [(to.x - from.x) / length, (to.y - from.y) / length]
-        const wood = jig.inUse?.wood.vertices ?? []
+        const wood = jig.inUse?.wood[0]?.vertices ?? []
         const middle = wood.reduce(
           (sum, { x, y }) => sum + (ux * (y - from.y) - uy * (x - from.x)) / wood.length,
           0,

@@ -99,7 +99,7 @@ describe('a fence wedge', () => {
   it('carries what lies on it along its whole face, by an independent geometry library (Clipper2)', () => {
     for (const { jig, name } of WEDGED) {
       const plates = jig.parts.filter(({ letter }) => 'AD'.includes(letter)).map(({ outer }) => inside(outer))
-      const laid = (jig.inUse?.around?.[0] ?? jig.inUse?.wood)?.vertices ?? []
+      const laid = (jig.inUse?.around?.[0] ?? jig.inUse?.wood[0])?.vertices ?? []
       const lies = inside({ closed: true, vertices: laid })
       for (const plate of plates) expect(commonArea(shrunk(lies, 1e-4), plate), name).toBeLessThan(1e-3)
       const [, , end, heel] = part(jig, 'A').outer.vertices
@@ -126,7 +126,7 @@ describe('a fence wedge', () => {
         continue
       }
       const spacer = part(jig, 'C').outer
-      const [tip, , , farEnd] = jig.inUse?.wood.vertices ?? []
+      const [tip, , , farEnd] = jig.inUse?.wood[0]?.vertices ?? []
       if (!tip || !farEnd) throw new Error('a board has an end')
       expect(Math.hypot(farEnd.x - tip.x, farEnd.y - tip.y), name).toBeCloseTo(plan.blank.side, 6)
       const [dx, dy] = [(farEnd.x - tip.x) / plan.blank.side, (farEnd.y - tip.y) / plan.blank.side]

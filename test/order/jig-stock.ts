@@ -8,4 +8,5 @@ export const JIG_STOCK = {
   clampAlong: 30,
   hands: 150,
   register: 80,
+  tolerance: 0.3,
 }

@@ -290,7 +290,7 @@ export const SHOP: readonly BadOrder[] = [
     'a jig nobody knows, and a side that is none',
     ['jigs: [arm-cradel]', 'shop: { jig-stock: { side: up } }', A_STAR],
     [
-      'jigs[0], line 1: given "arm-cradel". Did you mean arm-cradle? Allowed: blank-stop, first-cut-wedge, arm-cradle, joint-cut-wedge or angle-gauge.',
+      'jigs[0], line 1: given "arm-cradel". Did you mean arm-cradle? Allowed: blank-stop, first-cut-wedge, arm-cradle, joint-cut-wedge, angle-gauge or trial-window.',
       'shop.jig-stock.side, line 2: given "up". Allowed: right or left.',
     ],
   ],
