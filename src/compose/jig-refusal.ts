@@ -6,6 +6,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { degrees, mm } from '../units/convert.js'
 import { showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
+import { frameRefusal } from './frame-words.js'
 import { wedgeOf } from './wedge-words.js'
 
 /** Thicker wedges push the wood along the fence more than against it. */
@@ -23,6 +24,8 @@ export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem
       return wedgeRefusal(name, plan, order)
     case 'joint-cut-wedge':
       return cradleRefusal(name, plan, order) ?? wedgeRefusal(name, plan, order)
+    case 'glue-up-frame':
+      return frameRefusal(plan, order)
     case 'trial-window':
       return windowRefusal(plan, order)
     default:

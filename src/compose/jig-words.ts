@@ -8,6 +8,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
 import { settingText } from './cut-steps.js'
+import { frameWords } from './frame-words.js'
 import { handWords, type JigWords, readable, sideWords } from './jig-phrases.js'
 import { wedgeWords } from './wedge-words.js'
 import { windowWords } from './window-words.js'
@@ -21,6 +22,8 @@ export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     case 'first-cut-wedge':
     case 'joint-cut-wedge':
       return wedgeWords(jig, plan, order)
+    case 'glue-up-frame':
+      return frameWords(plan, order)
     case 'trial-window':
       return windowWords(plan, order)
     case 'angle-gauge':

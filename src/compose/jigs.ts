@@ -1,4 +1,3 @@
-import type { Drawing } from '../drawing/model.js'
 import { blankIsArm } from '../geometry/kite.js'
 import { angleGauge } from '../jigs/angle-gauge.js'
 import { armCradle } from '../jigs/arm-cradle.js'
@@ -7,7 +6,8 @@ import { type Jig, mirroredJig } from '../jigs/jig.js'
 import type { JigName, Order } from '../order/order.js'
 import { done, type Outcome, refused } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
-import { jigDrawing } from './jig-drawing.js'
+import { frameOf } from './frame-words.js'
+import { type JigSheets, jigDrawing } from './jig-drawing.js'
 import { at, jigRefusal } from './jig-refusal.js'
 import { wedgeOf } from './wedge-words.js'
 import { windowOf } from './window-words.js'
@@ -30,6 +30,8 @@ export const jigOf = (name: JigName, plan: StarPlan, order: Order): Outcome<Jig>
     case 'first-cut-wedge':
     case 'joint-cut-wedge':
       return sided(wedgeOf(name, plan, order))
+    case 'glue-up-frame':
+      return done(frameOf(plan, order))
     case 'trial-window':
       return done(windowOf(plan, order))
     case 'angle-gauge':
@@ -57,10 +59,8 @@ export const needless = (
 }
 
 /** A jig and its drawing. */
-export interface DrawnJig {
+export interface DrawnJig extends JigSheets {
   readonly jig: Jig
-  /** Its parts, for paper and for the cutter. */
-  readonly drawing: Drawing
 }
 
 /** A jig the order wants: drawn, or refused; or why this star has no use for it. */
@@ -73,7 +73,7 @@ export const drawJig = (name: JigName, plan: StarPlan, order: Order): Outcome<Dr
   const jig = jigOf(name, plan, order)
   if (!jig.ok) return jig
   const drawing = jigDrawing(jig.value, plan, order)
-  return drawing.ok ? done({ jig: jig.value, drawing: drawing.value }) : drawing
+  return drawing.ok ? done({ jig: jig.value, ...drawing.value }) : drawing
 }
 
 /** Every jig the order wants for a star. */

@@ -25,6 +25,8 @@ export interface JigPart extends CutPart {
   readonly marks: readonly Outline[]
   /** Its outline in the assembly, where it does not lie there as it is cut. */
   readonly footprint?: Outline
+  /** As many are cut as these are, and this is how they lie in the assembly. */
+  readonly copies?: readonly Outline[]
 }
 
 export interface InUse {
@@ -66,6 +68,7 @@ export const mirroredJig = (jig: Jig): Jig => ({
     inner: part.inner.map(mirroredOutline),
     seats: part.seats.map(mirroredPoint),
     marks: part.marks.map(mirroredOutline),
+    ...(part.copies ? { copies: part.copies.map(mirroredOutline) } : {}),
     ...(part.footprint ? { footprint: mirroredOutline(part.footprint) } : {}),
   })),
   hands: jig.hands.map((hand) => ({ ...hand, at: mirroredPoint(hand.at) })),

@@ -62,6 +62,10 @@ export const DEFAULTS = {
   register: mm(80),
   /** Less than filler hides: arms that differ more leave steps at the valleys. */
   tolerance: mm(0.3),
+  /** A wedge that thick is pushed by a thumb and does not break. */
+  clearance: mm(10),
+  /** A press fit by hand. */
+  fit: mm(0.1),
   nearest: '1/32',
   /** Most boards in a shop are flat-sawn, and they move most: the safe side. */
   rings: 'flat',

@@ -35,5 +35,7 @@ export const jigStockKeys = (units: Units) => {
       5,
       'How much too large or too small an arm may be on every edge, for the trial window',
     ),
+    clearance: optionalLength(6, 40, 'Room between the star and the glue-up frame, for its wedges'),
+    fit: optionalLength(0, 1, 'How loose the keys of a glue-up frame in parts are, on every edge'),
   })
 }

@@ -118,6 +118,8 @@ export interface Cutter {
   readonly kerf: Mm
   /** Diameter of a router's bit. */
   readonly bit: Mm
+  /** What it takes at once; no limit when absent. */
+  readonly bed?: { readonly width: Mm; readonly length: Mm }
   readonly dxf: DxfVersion
 }
 
@@ -129,6 +131,7 @@ export const JIG_NAMES = [
   'joint-cut-wedge',
   'angle-gauge',
   'trial-window',
+  'glue-up-frame',
 ] as const
 
 export type JigName = (typeof JIG_NAMES)[number]
@@ -157,6 +160,10 @@ export interface JigStock {
   readonly register: Mm
   /** So much too large or too small an arm may be on every edge. */
   readonly tolerance: Mm
+  /** Between star and glue-up frame. */
+  readonly clearance: Mm
+  /** Parts that are keyed together are loose by so much on every edge. */
+  readonly fit: Mm
 }
 
 export type DxfVersion = 'r12' | 'r2000'

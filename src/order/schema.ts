@@ -154,6 +154,12 @@ export const orderSchema = (units: Units) => {
     kind: v.optional(choiceField(['laser', 'router', 'hand'], { says: 'What cuts the backing' })),
     kerf: optionalLength(0.01, 10, 'Width of material the beam removes'),
     bit: optionalLength(0.1, 50, "Diameter of the router's bit"),
+    bed: v.optional(
+      group({
+        width: lengthField(units, { least: 50, most: 5_000, says: 'What the cutter takes across its bed' }),
+        length: lengthField(units, { least: 50, most: 5_000, says: 'What it takes along its bed' }),
+      }),
+    ),
     dxf: v.optional(
       choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' }),
     ),

@@ -70,14 +70,15 @@ export const shrunk = (region: PathsD, by: number): PathsD =>
 export const grown = (region: PathsD, by: number): PathsD =>
   inflatePathsD(region, by, JoinType.Round, EndType.Polygon, 2, DECIMALS, ROUND)
 
-/** Do both regions' edges lie within `by` of each other, so that neither has anything the other has not but a seam? */
-export const sameWithin = (a: PathsD, b: PathsD, by: number): boolean =>
+/** Do both regions' edges lie within `by` of each other, so that neither has anything the other has not but a seam? `except` where it does not matter. */
+export const sameWithin = (a: PathsD, b: PathsD, by: number, except: PathsD = []): boolean =>
   [
     [a, b],
     [b, a],
   ].every(
     ([one = [], other = []]) =>
-      areaBeyond(one, grown(other, by)) < BY_AREA && areaBeyond(shrunk(one, by), other) < BY_AREA,
+      areaBeyond(one, [...grown(other, by), ...except]) < BY_AREA &&
+      areaBeyond(shrunk(one, by), [...other, ...except]) < BY_AREA,
   )
 
 /** In mm²: crumbs of the integer grid. */

@@ -1,6 +1,8 @@
+import type { PathsD } from 'clipper2-ts'
 import { describe, expect, it, vi } from 'vitest'
 import { drawJig, jigOf } from '../../src/compose/jigs.js'
 import { compensated, relievedPart, removedWidth } from '../../src/cutter/compensated.js'
+import type { CutPart } from '../../src/cutter/cut-part.js'
 import { forCutter } from '../../src/drawing/drawing.js'
 import type { Path } from '../../src/drawing/model.js'
 import { JIG_NAMES } from '../../src/order/order.js'
@@ -16,6 +18,19 @@ const SHOPS = [
   'cutter: { kind: router, bit: 3 mm }, jig-stock: { thickness: 18 mm }',
   'cutter: { kind: hand }',
 ]
+
+/** Around inside corners that nothing sits in, as far as a bit leaves them round: there it does not matter. */
+const roundedCorners = ({ outer, inner, seats }: CutPart, radius: number): PathsD =>
+  [outer, ...inner].flatMap((outline, hole) =>
+    outline.vertices.flatMap((at, index, all) => {
+      const [a, b] = [all.at(index - 1) ?? at, all[(index + 1) % all.length] ?? at]
+      const turns = (at.x - a.x) * (b.y - at.y) - (at.y - a.y) * (b.x - at.x)
+      const straight = !at.bulge && !a.bulge
+      const sat = seats.some(({ x, y }) => Math.hypot(x - at.x, y - at.y) < 1e-6)
+      const isInside = hole > 0 ? turns > 0 : turns < 0
+      return straight && isInside && !sat ? inside(square(at, 2 * radius + 0.05)) : []
+    }),
+  )
 
 describe.each(SHOPS)('%s', (shop) => {
   // Two of them need fence wedges.
@@ -36,10 +51,13 @@ describe.each(SHOPS)('%s', (shop) => {
           const shape = relievedPart(part, mm(2 * half))
           if (!shape) throw new Error(`${name}: ${part.name} has no room for its relief`)
           const told = `${name}: ${part.name}`
-          expect(sameWithin(leftWithin(lines.value.outer, half), inside(shape.outer), 0.02), told).toBe(true)
+          const free = roundedCorners(part, half)
+          expect(sameWithin(leftWithin(lines.value.outer, half), inside(shape.outer), 0.02, free), told).toBe(
+            true,
+          )
           lines.value.inner.forEach((line, index) => {
             const opening = shape.inner[index] ?? line
-            expect(sameWithin(openedBy(line, half), inside(opening), 0.02), told).toBe(true)
+            expect(sameWithin(openedBy(line, half), inside(opening), 0.02, free), told).toBe(true)
           })
           cut += 1
         }

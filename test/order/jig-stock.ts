@@ -9,4 +9,6 @@ export const JIG_STOCK = {
   hands: 150,
   register: 80,
   tolerance: 0.3,
+  clearance: 10,
+  fit: 0.1,
 }
