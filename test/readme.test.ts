@@ -38,16 +38,21 @@ describe('the README is true', () => {
     expect(starwright([command, ...words]).out.startsWith(shown)).toBe(true)
   })
 
-  it.each(['arm-pattern', 'star-mat', 'jig-card'])(
-    'its picture of the %s is what the tool draws (npm run pictures)',
-    (name) => {
-      const file = join(folder, `${name}.svg`)
-      starwright(['draw', name, EXAMPLE, '--star', 'Boathouse', '--to', file])
-      expect(readFileSync(join(REPOSITORY, `shared/pictures/${name}.svg`), 'utf8')).toBe(
-        readFileSync(file, 'utf8'),
-      )
-    },
-  )
+  const drawn = readFileSync(join(REPOSITORY, 'shared/pictures/drawn.txt'), 'utf8')
+    .trim()
+    .split('\n')
+    .map((row) => row.split(' '))
+
+  it.each(drawn)('its picture %s is what the tool draws (npm run pictures)', (name, kind, ...words) => {
+    const file = join(folder, name ?? '')
+    starwright(['draw', kind ?? '', EXAMPLE, ...words, '--to', file])
+    expect(readFileSync(join(REPOSITORY, `shared/pictures/${name}`), 'utf8')).toBe(readFileSync(file, 'utf8'))
+  })
+
+  it('shows every picture there is, in the README or on the page of jigs', () => {
+    const pages = README + readFileSync(join(REPOSITORY, 'JIGS.md'), 'utf8')
+    for (const [name] of drawn) expect(pages).toContain(`shared/pictures/${name}`)
+  })
 
   it('shows what the cutting list says, and its table adds up', () => {
     const { out } = starwright(['stock', EXAMPLE])

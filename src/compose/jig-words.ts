@@ -1,12 +1,14 @@
 import { kite } from '../geometry/kite.js'
 import { between, direction, point } from '../geometry/point.js'
 import { angleGauge } from '../jigs/angle-gauge.js'
+import { barWall } from '../jigs/arm-cradle.js'
 import { freeDirections, isFree } from '../jigs/free-movements.js'
 import { type Jig, mirroredPoint } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
+import { SAME_POINT } from '../units/tolerance.js'
 import { settingText } from './cut-steps.js'
 import { frameWords } from './frame-words.js'
 import { handWords, type JigWords, readable, sideWords } from './jig-phrases.js'
@@ -94,11 +96,16 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
         ? 'Strip and block do not keep this arm on the strip: only the toggle clamp does. Close it before every cut.'
         : 'The arm can still slide towards the blade along the strip, and along the block: only the toggle clamp stops it. Close it before every cut.',
       'Pack up clamp and bar until bar D presses level on the arm.',
+      ...(barWall(plan, jigStock) < jigStock.thickness - SAME_POINT
+        ? [
+            `Bar D is only ${show(barWall(plan, jigStock))} wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner bolt.`,
+          ]
+        : []),
       ...handWords(jig, order),
     ],
     hardware: [
       `wood screws from below through base A into strip B and block C, holes ${show(jigStock.screw)}, heads sunk`,
-      `toggle clamp, foot holes ${show(jigStock.clampAcross)} × ${show(jigStock.clampAlong)}, with ${show(jigStock.bolt)} holes in bar D for its bolt and a rubber foot`,
+      `toggle clamp, foot slots ${show(jigStock.clampAcross)} × ${show(jigStock.clampAlong)} apart, with ${show(jigStock.bolt)} holes in bar D for its bolt and a rubber foot`,
     ],
   }
 }

@@ -41,7 +41,7 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
       E: [{ text: 'E RAIL' }],
     },
     steps: [
-      `Saw ${settingText(cut)}: read ${showAngle(cut.reading)} on its scale, the handle swung away from the heel; ${sideWords(order)}. Rails stand on the plates, flush with the edge that goes to the fence.`,
+      `Saw ${settingText(cut)}: read ${showAngle(cut.reading)} on its scale, the handle swung ${cut.miter < 0 ? 'towards' : 'away from'} the heel; ${sideWords(order)}. Rails stand on the plates, flush with the edge that goes to the fence.`,
       ...(first ? boardSteps(set) : cradleSteps(set)),
       `The blade must reach ${showLength(reach, order.lengths)} from the fence along its cut: try it with the saw off.`,
       ...handWords(jig, order),

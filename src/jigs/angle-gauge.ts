@@ -5,7 +5,8 @@ import { add, type Point, point, polar, scale, turn } from '../geometry/point.js
 import type { Cutter, JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees } from '../units/brand.js'
-import { degrees, toRadians } from '../units/convert.js'
+import { degrees, radians, toRadians } from '../units/convert.js'
+import { SAME_POINT } from '../units/tolerance.js'
 import type { Jig } from './jig.js'
 
 /** An angle of the star on the gauge, and where. */
@@ -20,10 +21,13 @@ const LEG = 24
 const BEARING = 12
 /** A bit that would need longer ones does not fit; the cutter's check says so. */
 const LONGEST_LEG = 90
+/** Around the hole, at the ends and between two notches: so much wood, or as much as the panel is thick. */
 const MARGIN = 10
 const BETWEEN = 14
 /** From the lower edge's notch to the valley corner: so much lies along an arm. */
 const ALONG_ARM = 40
+/** The corner's other edge, into a valley: longer would not go into an apron's pocket. */
+const VALLEY_LEG = 55
 /** Between the notches of the upper and lower edge: room for words, and wood. */
 const WAIST = 22
 
@@ -44,15 +48,21 @@ export const angleGauge = (
     Notch,
     Notch,
   ]
-  const waist = Math.max(WAIST, stock.thickness + slot)
-  const height = Math.max(tip.depth, centre.depth) + waist + side.depth
-  const lean = height / Math.tan(toRadians(valleyAngle))
-  const hole = stock.bolt + 2 * MARGIN
-  const top = hole + tip.width + BETWEEN + centre.width + MARGIN
-  const across = Math.max(top + lean, hole + side.width + ALONG_ARM)
+  const margin = Math.max(MARGIN, stock.thickness)
+  const between = Math.max(BETWEEN, stock.thickness + slot)
+  const deepest = Math.max(tip.depth, centre.depth) + side.depth
+  const height = Math.max(deepest + Math.max(WAIST, stock.thickness + slot), stock.bolt + 2 * margin)
+  const into = toRadians(valleyAngle)
+  const leg = Math.min(height / Math.sin(into), VALLEY_LEG)
+  const lean = leg * Math.cos(into)
+  const hole = stock.bolt + 2 * margin
+  const top = hole + tip.width + between + centre.width + margin
+  // The side notch keeps clear of a sharp corner's edge above it.
+  const beside = Math.max(ALONG_ARM, lean + margin)
+  const across = Math.max(top + lean, hole + side.width + beside)
   const tipAt = point(hole + tip.width / 2, height)
-  const centreAt = point(hole + tip.width + BETWEEN + centre.width / 2, height)
-  const sideAt = point((across - ALONG_ARM) / 2, 0)
+  const centreAt = point(hole + tip.width + between + centre.width / 2, height)
+  const sideAt = point(Math.max((across - beside) / 2, hole + side.width / 2), 0)
   const valley = point(across, 0)
   const up = (at: Point, { width, depth }: Notch): readonly [Point, Point, Point] => [
     add(at, point(width / 2, 0)),
@@ -65,10 +75,8 @@ export const angleGauge = (
     add(sideAt, point(0, side.depth)),
     add(sideAt, point(side.width / 2, 0)),
   ] as const
-  const end = add(
-    valley,
-    scale(polar(1, toRadians(degrees(180 - valleyAngle))), height / Math.sin(toRadians(valleyAngle))),
-  )
+  const legEnd = add(valley, scale(polar(1, radians(Math.PI - into)), leg))
+  const end = point(legEnd.x, height)
   return {
     name: 'angle-gauge',
     parts: [
@@ -79,12 +87,12 @@ export const angleGauge = (
           point(0, 0),
           ...sideNotch,
           valley,
-          end,
+          ...(height - legEnd.y > SAME_POINT ? [legEnd, end] : [legEnd]),
           ...centreNotch,
           ...tipNotch,
           point(0, height),
         ]),
-        inner: [circle(point(MARGIN + stock.bolt / 2, height / 2), stock.bolt / 2)],
+        inner: [circle(point(margin + stock.bolt / 2, height / 2), stock.bolt / 2)],
         seats: [tipNotch[1], centreNotch[1], sideNotch[1]],
         marks: [],
       },

@@ -34,7 +34,7 @@ const CLEAR = 15
 const RIM = 12
 /** The base goes on this far past the arm, so that its edge can be seen beside the blade. */
 const PAST = 15
-/** Half of the hold-down bar's width at most, and how far its nose stays from the blade. */
+/** Half of the hold-down bar's width, where the panel's thickness beside its hole is less; and how far its nose stays from the blade. */
 const HALF_BAR = 15
 const NOSE_CLEAR = 3
 /** Wood beside a hole. */
@@ -57,12 +57,17 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   const blade: BladeLine = { foot: nearValley, along: direction(nearValley, centre) }
   const block = tipBlock(plan)
   const tipAway = fromBlade(blade, point(0, 0))
-  const half = halfBar(tipAway)
+  const half = halfBar(tipAway, stock)
   // On the arm's axis; as near to its middle as the bar's nose may come to the blade.
   const noseAway = Math.max(plan.kite.area / (star.tipEdge + star.jointEdge), half + NOSE_CLEAR)
   const nose = between(centre, point(0, 0), noseAway / tipAway)
   const clamp = clampPlace(nose, blade, block, stock)
-  const foot = clampCorners(clamp.at, clamp.toArm, stock.clampAcross + 2 * RIM, stock.clampAlong + 2 * RIM)
+  const foot = clampCorners(
+    clamp.at,
+    clamp.toArm,
+    stock.clampAcross + 2 * RIM,
+    stock.clampAlong + stock.clampSlot + 2 * RIM,
+  )
   const past = onBlade(blade, centre.y + PAST)
   const low = onBlade(blade, -STRIP)
   const beyond = [nearValley, centre, farValley, ...block, ...foot, past, low]
@@ -130,7 +135,12 @@ const tipBlock = ({ star }: StarPlan): Point[] => {
 }
 
 /** An arm whose tip is near the blade gets a narrow bar. */
-const halfBar = (tipAway: number): number => Math.min(HALF_BAR, tipAway / 2)
+const halfBar = (tipAway: number, { bolt, thickness }: JigStock): number =>
+  Math.min(Math.max(HALF_BAR, bolt / 2 + thickness), tipAway / 2)
+
+/** How wide the hold-down bar is beside its hole. */
+export const barWall = (plan: StarPlan, stock: JigStock): Mm =>
+  mm(halfBar(holdRoom(plan, stock).is, stock) - stock.bolt / 2)
 
 /**
  * How far the tip is from the blade, and from where on the hold-down finds room on the arm: a shorter arm has no
@@ -166,7 +176,7 @@ const placeAlong = (
   turned: number,
 ): ClampPlace => {
   const way = turn(leftOf(blade.along), toRadians(degrees(turned)))
-  const [across, length] = [stock.clampAcross + 2 * RIM, stock.clampAlong + 2 * RIM]
+  const [across, length] = [stock.clampAcross + 2 * RIM, stock.clampAlong + stock.clampSlot + 2 * RIM]
   const fits = (corners: readonly Point[]): boolean =>
     corners.every((corner) => fromBlade(blade, corner) >= stock.hands && corner.y >= 2) &&
     apart(corners, block)

@@ -1,6 +1,6 @@
 import { circle, closedOutline, type Outline } from '../geometry/outline.js'
 import { type Point, point, polar, turn } from '../geometry/point.js'
-import { type Star, starOutline } from '../geometry/star.js'
+import { cornerDirection, type Star } from '../geometry/star.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { radians } from '../units/convert.js'
@@ -58,7 +58,7 @@ export const glueFrame = (plan: StarPlan, stock: JigStock, pieces: number): Glue
         copies: wedges,
       },
     ],
-    inUse: { wood: [starOutline(star)] },
+    inUse: { wood: armsOf(star).map((arm) => armIn(star, arm)) },
     hands: [],
     pieces,
     wedges: wedges.length,
@@ -67,6 +67,14 @@ export const glueFrame = (plan: StarPlan, stock: JigStock, pieces: number): Glue
 }
 
 const armsOf = (star: Star): number[] => Array.from({ length: star.points }, (_, arm) => arm)
+
+const armIn = (star: Star, arm: number): Outline =>
+  closedOutline([
+    point(0, 0),
+    polar(star.valleyRadius, cornerDirection(star.points, arm - 0.5)),
+    polar(star.radius, cornerDirection(star.points, arm)),
+    polar(star.valleyRadius, cornerDirection(star.points, arm + 0.5)),
+  ])
 
 const screwAt = (star: Star, arm: number, room: ArmRoom, radius: number, { screw }: JigStock): Outline =>
   circle(polar((room.end + radius) / 2, armDirection(star, arm)), screw / 2)

@@ -11,8 +11,6 @@ import type { Jig } from './jig.js'
 /** In mm: a window has at least so much room across, for its words, which stand in a strip below it. */
 export const WORDS_ACROSS = 40
 const WORDS_HIGH = 20
-/** Around the hole to hang it by. */
-const MARGIN = 6
 
 /** One opening of the window, by how much it is wider than the arm on every edge. */
 export interface Window {
@@ -56,7 +54,7 @@ export const trialWindow = (
     })
     x += across + wall
   }
-  const hangs = stock.bolt / 2 + MARGIN
+  const hangs = stock.bolt / 2 + stock.thickness
   const top = Math.max(...placed.map(({ outline }) => boxOf([outline]).max.y)) + wall
   const right = x + 2 * hangs
   const nominal = placed[1]

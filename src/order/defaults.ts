@@ -56,6 +56,8 @@ export const DEFAULTS = {
   /** Feet of middling toggle clamps differ: measure yours. */
   clampAcross: mm(25),
   clampAlong: mm(30),
+  /** Takes up what feet differ, and the thickness of one arm and the next. */
+  clampSlot: mm(6),
   /** Half as much again as AS/NZS 62841.3.9:2020 asks for. */
   hands: mm(150),
   /** 0.1 mm of dust then turns the wood by 0.07°, less than a scale is true to. */

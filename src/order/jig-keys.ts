@@ -18,6 +18,11 @@ export const jigStockKeys = (units: Units) => {
     bolt: optionalLength(3, 16, 'Diameter of the holes for bolts and cords'),
     'clamp-across': optionalLength(10, 80, 'Between the holes of a toggle clamp, across its arm'),
     'clamp-along': optionalLength(10, 80, 'Between the holes of a toggle clamp, along its arm'),
+    'clamp-slot': optionalLength(
+      0,
+      30,
+      'How much longer than round the holes of a toggle clamp are, along its arm',
+    ),
     hands: optionalLength(
       100,
       500,

@@ -154,6 +154,8 @@ export interface JigStock {
   /** Between the holes in the foot of a toggle clamp, across and along its arm. */
   readonly clampAcross: Mm
   readonly clampAlong: Mm
+  /** Its holes are slots, longer than round by this. */
+  readonly clampSlot: Mm
   /** Hands are told to be no nearer to the blade. */
   readonly hands: Mm
   /** What lies on a fence wedge bears on so much of it at least. */

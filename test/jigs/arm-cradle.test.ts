@@ -165,7 +165,7 @@ describe('nothing that must last lies in the way of the blade', () => {
       const clamp = jig.hands.find(({ place }) => place === 'the clamp')
       expect(away(clamp?.at ?? from), swept.name).toBeGreaterThanOrEqual(hands)
       const foot = jig.parts[0]?.inner.slice(-4).flatMap(({ vertices }) => vertices) ?? []
-      expect(foot.length).toBe(8)
+      expect(foot.length).toBe(16)
       for (const at of foot) expect(away(at), swept.name).toBeGreaterThanOrEqual(hands)
       // And the base is under it, with wood around.
       const base = inside(part(jig, 'A'))
