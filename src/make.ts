@@ -1,12 +1,12 @@
 import { cutPlan } from './compose/cut-plan.js'
 import { cuttingList } from './compose/cutting-list.js'
 import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
-import { DRAWING_NAMES } from './compose/drawing-names.js'
+import { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
 import { drawJigs, type WantedJig } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
-import { shopCard } from './compose/shop-card.js'
+import { shopCards } from './compose/shop-card.js'
 import { forCutter } from './drawing/drawing.js'
 import type { Drawing } from './drawing/model.js'
 import type { FurnitureTexts } from './furniture/furniture-names.js'
@@ -50,6 +50,11 @@ export interface MadeOrder {
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
+  /**
+   * The boards that are found at once; files only where no choice is cheaper, for else `starwright stock` searches
+   * longer.
+   */
+  readonly stock: Outcome<StockPlan>
   readonly files: readonly MadeFile[]
 }
 
@@ -76,9 +81,10 @@ export const makeOrder = (
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
-  const stock = provedStock(plan.value)
+  const chosen = quickStock(plan.value)
+  const stock = chosen.ok && chosen.value.proved ? chosen.value : undefined
   const cards = plan.value.stars.flatMap((star) => [
-    shopCard(star, order.value, stock),
+    ...shopCards(star, order.value, stock),
     ...jigCards(jigs.get(star) ?? [], star, order.value),
   ])
   const book = patternBook(stars, order.value, furniture.value)
@@ -103,13 +109,7 @@ export const makeOrder = (
       }),
     },
   ]
-  return done({ plan: plan.value, planText, drawings: printed.value, book, files })
-}
-
-/** The cheapest boards where they are found at once; `starwright stock` searches for them where they are not. */
-const provedStock = (plan: Plan): StockPlan | undefined => {
-  const stock = quickStock(plan)
-  return stock.ok && stock.value.proved ? stock.value : undefined
+  return done({ plan: plan.value, planText, drawings: printed.value, book, stock: chosen, files })
 }
 
 const stockFiles = (stock: StockPlan): MadeFile[] => [
@@ -149,15 +149,23 @@ const drawingsOf = (
   order: Order,
   furniture: Furniture,
 ): Outcome<Drawing>[] => [
-  ...DRAWING_NAMES.map((name) => DRAWINGS[name](star, order, furniture))
-    .filter((drawing) => drawing !== undefined)
-    .map(done),
+  ...BEFORE_SAW.flatMap((name) => drawn(name, star, order, furniture)),
   // A jig nobody asked for, and that does not fit, is told of on the jig card.
   ...jigs
     .flatMap((wanted) => ('drawn' in wanted ? [wanted.drawn] : []))
-    .filter((drawn) => drawn.ok || order.jigs.asked)
-    .map((drawn) => (drawn.ok ? done(drawn.value.drawing) : drawn)),
+    .filter((jig) => jig.ok || order.jigs.asked)
+    .map((jig) => (jig.ok ? done(jig.value.drawing) : jig)),
+  ...AFTER_SAW.flatMap((name) => drawn(name, star, order, furniture)),
 ]
+
+/** In the order of work: the jigs serve between them. */
+const BEFORE_SAW: readonly DrawingName[] = ['arm-pattern']
+const AFTER_SAW = DRAWING_NAMES.filter((name) => !BEFORE_SAW.includes(name))
+
+const drawn = (name: DrawingName, star: StarPlan, order: Order, furniture: Furniture): Outcome<Drawing>[] => {
+  const drawing = DRAWINGS[name](star, order, furniture)
+  return drawing ? [done(drawing)] : []
+}
 
 const drawnFile = (star: StarPlan, drawing: Drawing, print: PrintedDrawing): DrawnFile => ({
   star: star.order.name,

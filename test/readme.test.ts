@@ -50,10 +50,10 @@ describe('the README is true', () => {
   })
 
   it('shows every picture of jigs on their page', () => {
-    const page = readFileSync(join(REPOSITORY, 'JIGS.md'), 'utf8')
+    const page = readFileSync(join(REPOSITORY, 'shared/jigs.md'), 'utf8')
     const jigs = drawn.flatMap(([name]) => (name?.startsWith('jig-') ? [name] : []))
     expect(jigs.length).toBe(3)
-    for (const name of jigs) expect(page).toContain(`](shared/pictures/${name})`)
+    for (const name of jigs) expect(page).toContain(`](pictures/${name})`)
   })
 
   it('shows what the cutting list says, and its table adds up', () => {

@@ -2,14 +2,14 @@ import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
-import type { WarningCode } from '../plan/warnings.js'
+import { tooSmallForSaw, type WarningCode } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { coatText, glueText, weightText } from './body-words.js'
 import { SAW_CAUTION } from './cautions.js'
-import { biasText, cutSteps, leftOpenText, settingText } from './cut-steps.js'
+import { biasText, cutSteps, leftOpenText, readingNotes, settingText } from './cut-steps.js'
 import { columns, listing, row, WIDTH } from './text-rows.js'
 import { wrapColumns } from './wrap-columns.js'
 
@@ -18,10 +18,7 @@ export const cutPlan = ({ order, stars }: Plan): string =>
   [
     order.title,
     '='.repeat(order.title.length),
-    'Miter angles are read from a square crosscut.',
-    ...(order.lengths.units === 'in'
-      ? ['+0.012 or -0.012 after a fraction: that much more or less, in decimals of an inch.']
-      : []),
+    ...readingNotes(order).flatMap((text) => wrapColumns(text, WIDTH, 0)),
     '',
     ...stars.flatMap((plan) => [...starCard(plan, order), '']),
     ...listing('Changed by flags', order.overridden),
@@ -140,6 +137,8 @@ const bodyRows = (plan: StarPlan, order: Order): string[] =>
 
 const sawRows = (plan: StarPlan, order: Order): string[] => {
   const { star, firstCut, jointCut } = plan
+  const steps = cutSteps(plan, order).flatMap(({ name, text }) => row(name, text))
+  if (tooSmallForSaw(plan)) return ['', ...warningLines(plan, (code) => code === 'short-arm'), ...steps]
   const table = [
     ['', 'cut', 'set the saw to', 'nearest mark', 'the mark leaves open'],
     ['1', 'first cut', settingText(firstCut), showAngle(firstCut.mark), leftOpenText(firstCut, plan, order)],
@@ -161,7 +160,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
     '',
     ...biasRows(plan, order),
     ...warningLines(plan, (code) => code === 'short-arm'),
-    ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),
+    ...steps,
     ...row(
       'Accuracy',
       `a tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showMovement(plan.gapPerTenth, order.lengths)} at the last joint`,

@@ -142,7 +142,8 @@ export const noBoardText = (
   const widest = mm(Math.max(...shop.boards.map(({ width }) => width)))
   if (wide.length === 0) {
     const glue = star.armStrip > USUAL_REACH ? 'Glue boards up to that width' : 'Buy a wider one'
-    return `No board is ${show(star.armStrip)} wide, as the arms need; the widest is ${show(widest)}. ${glue}, or size the star with board-width.`
+    const largest = show(mm((star.across * widest) / star.armStrip))
+    return `No board is ${show(star.armStrip)} wide, as the arms need; the widest is ${show(widest)}. ${glue}, or size the star with board-width: out of the widest board it comes ${largest} across.`
   }
   if (
     order.thickness !== undefined &&

@@ -30,9 +30,9 @@ describe('the drawn cutting list', () => {
         expect([min.x, min.y]).toEqual([0, 0])
         expect(max.x).toBeLessThanOrEqual(page.trueSize.across + 1e-9)
         expect(max.y).toBeLessThanOrEqual(page.trueSize.height + 1e-9)
-        expect(page.trueSize.across).toBe(186)
+        expect(page.trueSize.across).toBe(190)
       }
-      for (const page of cuttingPages(stock)) expect(page.trueSize.height).toBe(250)
+      for (const page of cuttingPages(stock)) expect(page.trueSize.height).toBe(268)
     }
   })
 
