@@ -54,16 +54,19 @@ export const frameRefusal = (plan: StarPlan, order: Order): Problem | undefined 
 
 export const frameWords = (plan: StarPlan, order: Order): JigWords => {
   const { pieces, parts, closes } = frameOf(plan, order)
-  const wedge = parts.at(-1)?.letter ?? 'B'
-  const frame = parts.slice(0, -1).map(({ letter }) => letter)
-  const name = pieces === 1 ? 'GLUE-UP FRAME' : 'FRAME PART'
   return {
     title: 'Glue-up frame',
     onParts: {
       ...Object.fromEntries(
-        frame.map((letter) => [letter, [{ text: `${letter} ${name}` }, { text: plan.order.name }]]),
+        parts.map(({ word }) => [
+          word,
+          [
+            { text: pieces === 1 ? 'GLUE-UP FRAME' : `GLUE-UP FRAME, ${word.toUpperCase()}` },
+            { text: plan.order.name },
+          ],
+        ]),
       ),
-      [wedge]: [{ text: wedge }],
+      wedge: [{ text: 'WEDGE' }],
     },
     steps: [
       ...(pieces === 1
@@ -71,7 +74,7 @@ export const frameWords = (plan: StarPlan, order: Order): JigWords => {
         : [
             `Press the ${pieces} parts together by their keys on a flat board, foil or waxed paper under them, and screw them down.`,
           ]),
-      'Wax its inner edges and the wedges. Lay the arms in without glue, good face down, and push a wedge into each slot, its thin end towards the valley: by hand, a little at a time, evenly round the star, until every joint is closed.',
+      'Wax its inner edges and the wedges. Lay the arms in without glue, face side down, and push a wedge into each slot, its thin end towards the valley: by hand, a little at a time, evenly round the star, until every joint is closed.',
       `A wedge moves its edge by up to ${showSmall(mm(closes), order.lengths)} either way. Where one slips through or does not go in, the arms are off: dry-fit them first.`,
       'Then with glue. Lay a board and a weight on the arms before you push, so that none rises. Glue finds room at tips and valleys: wipe it off there. Leave it as long as the glue wants.',
     ],

@@ -7,9 +7,9 @@ import { add, type Point, point, scale, subtract } from '../geometry/point.js'
 import type { Jig } from '../jigs/jig.js'
 import { radians } from '../units/convert.js'
 import type { Block } from './card-blocks.js'
-import { BESIDE, type Placed, partLetters } from './part-letter.js'
+import { BESIDE, type Placed, partNumbers } from './part-number.js'
 
-/** In mm on paper: room for a picture, and for letters on either side of it. */
+/** In mm on paper: room for a picture, and for numbers on either side of it. */
 export const PICTURE_ACROSS = 74
 const PICTURE_HEIGHT = 54
 /** How deep the fence's hatching is, and how far its strokes are apart. */
@@ -23,9 +23,9 @@ export const assembly = (jig: Jig): Block => {
     closed,
     vertices: vertices.map((vertex) => ({ ...vertex, ...seen(vertex) })),
   })
-  const placed = jig.parts.flatMap(({ letter, outer, inner, footprint, copies }): Placed[] =>
+  const placed = jig.parts.flatMap(({ outer, inner, footprint, copies }, index): Placed[] =>
     (copies ?? [footprint ?? outer]).map((outline) => ({
-      letter,
+      number: index + 1,
       outline: lie(outline),
       holes: footprint || copies ? [] : inner.map(lie),
     })),
@@ -44,8 +44,8 @@ export const assembly = (jig: Jig): Block => {
     vertices: vertices.map((vertex) => ({ ...vertex, ...at(vertex) })),
   })
   const shrunk = placed.map(
-    ({ letter, outline, holes }): Placed => ({
-      letter,
+    ({ number, outline, holes }): Placed => ({
+      number,
       outline: small(outline),
       holes: holes.map(small),
     }),
@@ -58,10 +58,7 @@ export const assembly = (jig: Jig): Block => {
     ...around.map((outline) => path('NOTE', small(outline))),
     ...shrunk.flatMap(({ outline, holes }) => [outline, ...holes].map((each) => path('DIM', each))),
     ...(from && to ? [line('CUT-OUTSIDE', from, to, 'chain'), ...fenceBeside(from.x, right)] : []),
-    ...partLetters(
-      jig.parts.map(({ letter }) => letter),
-      { placed: shrunk, wood: pieces, right },
-    ),
+    ...partNumbers(jig.parts.length, { placed: shrunk, wood: pieces, right }),
   ]
   return { height: (max.y - min.y) * reduced + lower, shapes }
 }

@@ -9,15 +9,14 @@ import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { type CardSize, cardSize } from './card-size.js'
 import { assembly, PICTURE_ACROSS } from './jig-assembly.js'
 import { JIG_CAUTION } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
 import { type DrawnJig, drawJigs, type WantedJig } from './jigs.js'
 import { sizeText } from './size-text.js'
 
-/** As large as the shop card. */
-const WIDTH = 186
-const HEIGHT = 250
+/** White inside the frame. */
 const PADDING = 3
 const COLUMN = 4
 const WORDS = 2.5
@@ -32,34 +31,44 @@ const TITLE = 26
  * @param jigs those of {@link drawJigs}
  */
 export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Drawing[] => {
+  const size = cardSize(order)
   const pages: Block[][] = []
   let room = 0
-  for (const band of jigBands(jigs, plan, order)) {
+  for (const band of jigBands(jigs, plan, order, inside(size))) {
     if (pages.length === 0 || room < band.height + BETWEEN) {
       pages.push([])
-      room = HEIGHT - 2 * PADDING - TITLE
+      room = size.height - 2 * PADDING - TITLE
     }
     pages.at(-1)?.push(band)
     room -= band.height + BETWEEN
   }
-  return pages.map((bands) => cardOf(plan, bands, HEIGHT))
+  return pages.map((bands) => cardOf(plan, bands, size))
 }
 
 /** The same on one page, however long. */
-export const jigCard = (plan: StarPlan, order: Order): Drawing =>
-  cardOf(plan, jigBands(drawJigs(plan, order), plan, order), 0)
+export const jigCard = (plan: StarPlan, order: Order): Drawing => {
+  const { across } = cardSize(order)
+  const size = { across, height: mm(0) }
+  return cardOf(plan, jigBands(drawJigs(plan, order), plan, order, inside(size)), size)
+}
 
-const cardOf = (plan: StarPlan, bands: readonly Block[], least: number): Drawing => {
+const inside = ({ across }: CardSize): number => across - 2 * PADDING
+
+/** @param size of the frame; higher where the bands are */
+const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawing => {
   const title = `${plan.order.name}: jigs`
-  const caution = textBlock([JIG_CAUTION], WORDS, WIDTH - 2 * PADDING)
-  const page = stacked([textBlock([title], 5, WIDTH - 2 * PADDING), ...bands, caution], BETWEEN)
-  const height = Math.max(least, page.height + 2 * PADDING)
+  const caution = textBlock([JIG_CAUTION], WORDS, inside(size))
+  const page = stacked([textBlock([title], 5, inside(size)), ...bands, caution], BETWEEN)
+  const height = Math.max(size.height, page.height + 2 * PADDING)
   return notedDrawing({
     kind: 'jig-card',
     title,
-    trueSize: { across: mm(WIDTH), height: mm(height) },
+    trueSize: { across: size.across, height: mm(height) },
     figure: [
-      path('NOTE', closedOutline([point(0, 0), point(WIDTH, 0), point(WIDTH, height), point(0, height)])),
+      path(
+        'NOTE',
+        closedOutline([point(0, 0), point(size.across, 0), point(size.across, height), point(0, height)]),
+      ),
       ...movedShapes(page.shapes, point(PADDING, height - PADDING)),
     ],
     asides: [],
@@ -67,30 +76,31 @@ const cardOf = (plan: StarPlan, bands: readonly Block[], least: number): Drawing
   })
 }
 
-const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Block[] =>
+const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): Block[] =>
   jigs.map((wanted) => {
-    if ('needless' in wanted) return leftOut(wanted.name, [`Not needed. ${wanted.needless}`])
+    if ('needless' in wanted) return leftOut(wanted.name, [`Not needed. ${wanted.needless}`], across)
     const { drawn } = wanted
     return drawn.ok
-      ? jigBand(drawn.value, plan, order)
+      ? jigBand(drawn.value, plan, order, across)
       : leftOut(
           wanted.name,
           drawn.problems.map((problem) => `Left out. ${showProblem(problem)}`),
+          across,
         )
   })
 
-const leftOut = (name: string, why: readonly string[]): Block =>
-  stacked([headingBlock(name.replaceAll('-', ' ')), textBlock(why, WORDS, WIDTH - 2 * PADDING)], 1.5)
+const leftOut = (name: string, why: readonly string[], across: number): Block =>
+  stacked([headingBlock(name.replaceAll('-', ' ')), textBlock(why, WORDS, across)], 1.5)
 
-const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Order): Block => {
+const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Order, width: number): Block => {
   const words = jigWords(jig, plan, order)
-  const across = WIDTH - 2 * PADDING - PICTURE_ACROSS - COLUMN
+  const across = width - PICTURE_ACROSS - COLUMN
   const stock = showLength(order.shop.jigStock.thickness, order.lengths)
   const list = [
-    ...jig.parts.map(({ letter, name, outer, copies }) => {
+    ...jig.parts.map(({ word, outer, copies }, index) => {
       const size = sizeText(outlineSize(outer), order.lengths)
       const count = copies && copies.length > 1 ? `${copies.length} × ` : ''
-      return `${letter}  ${count}${name.replace(/^.*, /, '')}: ${size}`
+      return `${index + 1}  ${count}${word}: ${size}`
     }),
     ...words.hardware.map((each) => `+  ${each}`),
     sheets === 1

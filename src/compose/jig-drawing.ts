@@ -37,9 +37,7 @@ export interface JigSheets {
 export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<JigSheets> => {
   const words = jigWords(jig, plan, order)
   const { cutter } = order.shop
-  const letters = jig.parts.map((part) =>
-    partLettering(asCut(part, cutter), words.onParts[part.letter] ?? []),
-  )
+  const letters = jig.parts.map((part) => partLettering(asCut(part, cutter), words.onParts[part.word] ?? []))
   const onPaper = partsShapes(jig, letters, { ...cutter, kind: 'hand' }, order)
   const toCut = partsShapes(jig, letters, cutter, order)
   if (!onPaper.ok || !toCut.ok) return refused([onPaper, toCut].flatMap(problemsOf))

@@ -16,8 +16,8 @@ export interface PartWords {
   readonly text: string
   /** What it belongs to: it stands beside that, or is left out. Anywhere on the part when there is no such place. */
   readonly near?: Point
-  /** Room for it across, in mm, where it is to stay within its own; letters that run further are not tried. */
-  readonly across?: number
+  /** Its middle, where it has room of its own, so many mm across; letters that run further are not tried. */
+  readonly in?: { readonly middle: Point; readonly across: number }
   /** Direction of reading; level when left out, or upwards where only that has room. */
   readonly turn?: Radians
 }
@@ -42,9 +42,9 @@ export const partLettering = (part: JigPart, words: readonly PartWords[]): Path[
   const { min, max } = boxOf([part.outer])
   const boxes: Box[] = []
   return words.flatMap((line) => {
-    const aim = line.near ?? between(min, max, 0.5)
+    const aim = line.in?.middle ?? line.near ?? between(min, max, 0.5)
     const roomBeside = (at: Point): number => (boxes.some((box) => isInside(at, [box])) ? 0 : roomAt(at))
-    const found = placeOf(line, nearestFirst([aim, ...places], aim), roomBeside, [
+    const found = placeOf(line, line.in ? [aim] : nearestFirst([aim, ...places], aim), roomBeside, [
       ...sides,
       ...boxes.flatMap(sidesOf),
     ])
@@ -92,15 +92,15 @@ const nearestFirst = (places: readonly Point[], aim: Point): Point[] =>
 
 /** @param places where the line's middle may be, those to be preferred first */
 const placeOf = (
-  { text, near, across = Number.POSITIVE_INFINITY, turn: wanted }: PartWords,
+  { text, near, in: own, turn: wanted }: PartWords,
   places: readonly Point[],
   roomAt: (at: Point) => number,
   taken: readonly Side[],
 ): Found | undefined => {
-  const turns = wanted === undefined ? [radians(0), radians(Math.PI / 2)] : [wanted]
+  const turns = wanted === undefined && !own ? [radians(0), radians(Math.PI / 2)] : [wanted ?? radians(0)]
   for (const height of HEIGHTS) {
     const [width, high] = [strokeWidth(text, height), height * 1.5]
-    if (width > across) continue
+    if (own && width > own.across) continue
     // A line nearer than this would run through the words, however they are turned.
     const needed = Math.min(width, high) / 2 + CLEARANCE
     for (const reading of turns) {

@@ -7,7 +7,7 @@ import { showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import type { PartWords } from './jig-letters.js'
 
-/** What is said of a jig: on its parts, by their letters, and in words on paper. */
+/** What is said of a jig: on its parts, by their words, and in words on paper. */
 export interface JigWords {
   readonly title: string
   readonly onParts: Readonly<Record<string, readonly PartWords[]>>

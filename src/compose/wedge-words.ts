@@ -29,16 +29,20 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
   return {
     title: first ? 'Fence wedge, for cut 1' : 'Fence wedge, for cuts 2 and 3',
     onParts: {
-      A: [
+      'heel plate': [
         { text: `SAW ${showAngle(cut.reading)}` },
-        { text: `A WEDGE ${wedge}` },
+        { text: `HEEL WEDGE ${wedge}` },
         { text: `${first ? 'CUT 1' : 'CUTS 2 + 3'}: ${set}` },
         { text: plan.order.name },
       ],
-      B: [{ text: 'B RAIL' }],
-      C: [{ text: 'C SPACER: LIFT OUT', turn: readable(seen) }],
-      D: [{ text: `SAW ${showAngle(cut.reading)}` }, { text: `D WEDGE ${wedge}` }, { text: plan.order.name }],
-      E: [{ text: 'E RAIL' }],
+      'heel rail': [{ text: 'HEEL RAIL' }],
+      spacer: [{ text: 'SPACER: LIFT OUT', turn: readable(seen) }],
+      'rest plate': [
+        { text: `SAW ${showAngle(cut.reading)}` },
+        { text: `REST WEDGE ${wedge}` },
+        { text: plan.order.name },
+      ],
+      'rest rail': [{ text: 'REST RAIL' }],
     },
     steps: [
       `Saw ${settingText(cut)}: read ${showAngle(cut.reading)} on its scale, the handle swung ${cut.miter < 0 ? 'towards' : 'away from'} the heel; ${sideWords(order)}. Rails stand on the plates, flush with the edge that goes to the fence.`,
@@ -54,10 +58,10 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
 }
 
 const boardSteps = (set: string): string[] => [
-  `Clamp rail B to the fence so that the board's end, with spacer C between it and the heel, lies ${set} along plate A from the blade's near side. Lay a straight edge on A, push D up to it beyond the blade, clamp rail E.`,
-  'Push the board along D and A against the spacer and clamp it to D. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it. Take it out when the blade stands still.',
+  `Clamp the heel rail to the fence so that the board's end, with the spacer between it and the heel, lies ${set} along the heel plate from the blade's near side. Lay a straight edge on that plate, push the rest plate up to it beyond the blade, clamp the rest rail.`,
+  'Push the board along both plates against the spacer and clamp it to the rest plate. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it. Take it out when the blade stands still.',
 ]
 
 const cradleSteps = (set: string): string[] => [
-  `Lay the arm cradle's base on plate A, against its heel. Clamp rail B to the fence so that the base's slanted edge lies along the blade's near side, the arm's tip ${set} from it along the cradle's strip; then clamp the base.`,
+  `Lay the arm cradle's base on the heel plate, against its heel. Clamp the heel rail to the fence so that the base's slanted edge lies along the blade's near side, the arm's tip ${set} from it along the cradle's strip; then clamp the base.`,
 ]

@@ -18,8 +18,11 @@ export const windowWords = (plan: StarPlan, order: Order): JigWords => {
   return {
     title: 'Trial-piece window',
     onParts: {
-      A: [
-        ...windows.map(({ wider, words }) => ({ text: name(wider), near: words, across: WORDS_ACROSS })),
+      window: [
+        ...windows.map(({ wider, words }) => ({
+          text: name(wider),
+          in: { middle: words, across: WORDS_ACROSS },
+        })),
         { text: plan.order.name },
       ],
     },

@@ -1,10 +1,10 @@
 import { removedWidth } from '../cutter/compensated.js'
 import { kite, kiteOutline } from '../geometry/kite.js'
 import { circle, closedOutline, type Outline } from '../geometry/outline.js'
-import { add, type Point, point, polar, scale, turn } from '../geometry/point.js'
+import { add, type Point, point, polar, scale, subtract, turn } from '../geometry/point.js'
 import type { Cutter, JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import type { Degrees } from '../units/brand.js'
+import type { Degrees, Radians } from '../units/brand.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import type { Jig } from './jig.js'
@@ -14,8 +14,17 @@ export interface GaugedAngle {
   readonly word: 'TIP' | 'SIDE' | 'CENTRE' | 'VALLEY'
   readonly angle: Degrees
   readonly corner: Point
+  /** Middle of its words, which have {@link GAUGE_WORDS} across. */
+  readonly words: Point
 }
 
+/** In mm: room across for an angle's words; a column of the plate keeps them clear of its edges too. */
+export const GAUGE_WORDS = 30
+const COLUMN = GAUGE_WORDS + 4
+/** From a corner to the middle of its words, and how far up these reach on either side of that. */
+const TO_WORDS = 5
+const HALF_WORDS = 3
+const CLEAR = 2
 /** In mm: a notch's edges, and at least so much of both must bear beside a router's relief. */
 const LEG = 24
 const BEARING = 12
@@ -28,7 +37,7 @@ const BETWEEN = 14
 const ALONG_ARM = 40
 /** The corner's other edge, into a valley: longer would not go into an apron's pocket. */
 const VALLEY_LEG = 55
-/** Between the notches of the upper and lower edge: room for words, and wood. */
+/** Between the notches of the upper and lower edge: room for words of both, and wood. */
 const WAIST = 22
 
 /**
@@ -51,18 +60,31 @@ export const angleGauge = (
   const margin = Math.max(MARGIN, stock.thickness)
   const between = Math.max(BETWEEN, stock.thickness + slot)
   const deepest = Math.max(tip.depth, centre.depth) + side.depth
-  const height = Math.max(deepest + Math.max(WAIST, stock.thickness + slot), stock.bolt + 2 * margin)
+  const height = Math.max(
+    deepest + Math.max(WAIST + 2 * slot, stock.thickness + slot),
+    stock.bolt + 2 * margin,
+  )
   const into = toRadians(valleyAngle)
   const leg = Math.min(height / Math.sin(into), VALLEY_LEG)
   const lean = leg * Math.cos(into)
   const hole = stock.bolt + 2 * margin
-  const top = hole + tip.width + between + centre.width + margin
+  const [tipRoom, centreRoom] = [tip, centre].map(({ width }) => Math.max(width, COLUMN)) as [number, number]
+  const tipX = hole + tipRoom / 2
+  const centreX = tipX + Math.max((tipRoom + centreRoom) / 2, (tip.width + centre.width) / 2 + between)
+  const top = centreX + Math.max(centre.width / 2 + margin, COLUMN / 2)
   // The side notch keeps clear of a sharp corner's edge above it.
   const beside = Math.max(ALONG_ARM, lean + margin)
-  const across = Math.max(top + lean, hole + side.width + beside)
-  const tipAt = point(hole + tip.width / 2, height)
-  const centreAt = point(hole + tip.width + between + centre.width / 2, height)
-  const sideAt = point(Math.max((across - beside) / 2, hole + side.width / 2), 0)
+  // Words of a sharp corner stand far from it: the other corners are farther still from them.
+  const valleyWords = besideCorner(into)
+  const alone = into < Math.PI / 2 ? -2 * valleyWords.x : 0
+  const across = Math.max(
+    top + lean,
+    centreX + alone,
+    hole + side.width + beside,
+    hole + side.width / 2 + alone,
+  )
+  const [tipAt, centreAt] = [point(tipX, height), point(centreX, height)]
+  const sideAt = point(Math.max(Math.min((across - beside) / 2, across - alone), hole + side.width / 2), 0)
   const valley = point(across, 0)
   const up = (at: Point, { width, depth }: Notch): readonly [Point, Point, Point] => [
     add(at, point(width / 2, 0)),
@@ -77,12 +99,14 @@ export const angleGauge = (
   ] as const
   const legEnd = add(valley, scale(polar(1, radians(Math.PI - into)), leg))
   const end = point(legEnd.x, height)
+  // A bit's relief goes on past the corner by half of the bit.
+  const below = point(0, -TO_WORDS - slot / 2)
   return {
     name: 'angle-gauge',
     parts: [
       {
         name: 'angle gauge',
-        letter: 'A',
+        word: 'gauge',
         outer: closedOutline([
           point(0, 0),
           ...sideNotch,
@@ -100,12 +124,18 @@ export const angleGauge = (
     inUse: { wood: [armIn(plan, tipNotch[1])] },
     hands: [],
     angles: [
-      { word: 'TIP', angle: tipAngle, corner: tipNotch[1] },
-      { word: 'CENTRE', angle: centreAngle, corner: centreNotch[1] },
-      { word: 'SIDE', angle: sideAngle, corner: sideNotch[1] },
-      { word: 'VALLEY', angle: valleyAngle, corner: valley },
+      { word: 'TIP', angle: tipAngle, corner: tipNotch[1], words: add(tipNotch[1], below) },
+      { word: 'CENTRE', angle: centreAngle, corner: centreNotch[1], words: add(centreNotch[1], below) },
+      { word: 'SIDE', angle: sideAngle, corner: sideNotch[1], words: subtract(sideNotch[1], below) },
+      { word: 'VALLEY', angle: valleyAngle, corner: valley, words: add(valley, valleyWords) },
     ],
   }
+}
+
+/** From a corner at the lower right to the middle of words along its lower edge, clear of its other edge. */
+const besideCorner = (into: Radians): Point => {
+  const leans = into < Math.PI / 2 ? (TO_WORDS + HALF_WORDS) / Math.tan(into) + CLEAR / Math.sin(into) : CLEAR
+  return point(-leans - GAUGE_WORDS / 2, TO_WORDS)
 }
 
 /** An arm with its tip in a notch that opens upwards. */

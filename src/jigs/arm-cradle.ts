@@ -86,7 +86,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   const parts: JigPart[] = [
     {
       name: 'arm cradle, base',
-      letter: 'A',
+      word: 'base',
       outer: closedOutline(base),
       inner: [...stripHoles, ...blockHoles, ...clampHoles(clamp.at, clamp.toArm, stock)],
       seats: [],
@@ -94,7 +94,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
     },
     {
       name: 'arm cradle, fence strip',
-      letter: 'B',
+      word: 'fence strip',
       outer: closedOutline(strip),
       inner: stripHoles,
       seats: [],
@@ -102,7 +102,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
     },
     {
       name: 'arm cradle, tip block',
-      letter: 'C',
+      word: 'tip block',
       outer: closedOutline(block),
       inner: blockHoles,
       seats: [],
@@ -223,7 +223,7 @@ const holdDownBar = ({ at, toArm }: ClampPlace, nose: Point, half: number, stock
   const tail = add(at, scale(toArm, -stock.clampAlong / 2 - RIM))
   return {
     name: 'arm cradle, hold-down bar',
-    letter: 'D',
+    word: 'hold-down bar',
     outer: closedOutline([
       subtract(tail, side),
       { ...subtract(nose, side), bulge: 1 },

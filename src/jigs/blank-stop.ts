@@ -61,7 +61,7 @@ export const blankStop = (plan: StarPlan, stock: JigStock): Jig => {
     parts: [
       {
         name: 'blank stop, plate',
-        letter: 'A',
+        word: 'plate',
         outer: closedOutline(plate),
         inner: holesAlong(
           point(left + 20, stock.thickness / 2),
@@ -74,7 +74,7 @@ export const blankStop = (plan: StarPlan, stock: JigStock): Jig => {
       },
       {
         name: 'blank stop, rail',
-        letter: 'B',
+        word: 'rail',
         outer: closedOutline([point(left, 0), point(railEnd, 0), point(railEnd, RAIL), point(left, RAIL)]),
         inner: [],
         seats: [],
@@ -83,7 +83,7 @@ export const blankStop = (plan: StarPlan, stock: JigStock): Jig => {
       },
       {
         name: 'blank stop, spacer',
-        letter: 'C',
+        word: 'spacer',
         outer: closedOutline(corners),
         inner: [circle(grip, stock.bolt / 2)],
         seats: [],

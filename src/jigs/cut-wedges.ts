@@ -40,16 +40,15 @@ export const firstCutWedge = (plan: StarPlan, stock: JigStock, kerf: Mm): WedgeJ
     ...wedge,
     name: 'first-cut-wedge',
     parts: [
-      ...wedge.parts.filter(({ letter }) => letter < 'C'),
+      ...wedge.parts,
       {
         name: 'fence wedge, spacer',
-        letter: 'C',
+        word: 'spacer',
         outer: lifted,
         inner: [hole],
         seats: [],
         marks: [],
       },
-      ...wedge.parts.filter(({ letter }) => letter > 'C'),
     ],
     inUse: {
       wood: [
@@ -106,7 +105,7 @@ export const jointCutWedge = (plan: StarPlan, stock: JigStock): WedgeJig => {
 
 const handsOn = ({ clamps }: FenceWedge): Jig['hands'] =>
   clamps.map(({ at, fromBlade }, index) => ({
-    place: `the clamps on rail ${index === 0 ? 'B' : 'E'}`,
+    place: `the clamps on the ${index === 0 ? 'heel' : 'rest'} rail`,
     at: at as Point,
     fromBlade,
   }))

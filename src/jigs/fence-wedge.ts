@@ -88,14 +88,14 @@ export const fenceWedge = (laid: LaidOn, stock: JigStock): FenceWedge => {
   ])
   const railEnd = Math.min(foot.x, onBlade({ foot: bladeEnd, along }, stock.thickness).x)
   const kept = [corner, foot, bladeEnd, heelFoot, ...between(body, heelEnd, corner)]
-  const parts = [...onRail(['A', 'B'], kept, [left, railEnd], left + CLAMPS, [heelFoot], stock)]
+  const parts = [...onRail('heel', kept, [left, railEnd], left + CLAMPS, [heelFoot], stock)]
   const clamps = [point(left + CLAMPS, 0)]
   if (beyond !== undefined && right !== undefined) {
     const bladeSide = at(point(beyond, 0))
     const [start, end] = [onBlade({ foot: bladeSide, along }, 0), at(point(right / Math.cos(slope), 0))]
     const railStart = Math.max(start.x, onBlade({ foot: bladeSide, along }, stock.thickness).x)
     const plate = [start, point(end.x, 0), end, bladeSide]
-    parts.push(...onRail(['D', 'E'], plate, [railStart, right], right - CLAMPS, [], stock))
+    parts.push(...onRail('rest', plate, [railStart, right], right - CLAMPS, [], stock))
     clamps.push(point(right - CLAMPS, 0))
   }
   const cutEnd = at(laid.cutEnd)
@@ -116,7 +116,7 @@ export const fenceWedge = (laid: LaidOn, stock: JigStock): FenceWedge => {
 
 /** A plate with a rail standing along the fence on it, which is clamped beyond the given place. */
 const onRail = (
-  [letter, railLetter]: readonly [string, string],
+  which: 'heel' | 'rest',
   plate: readonly Point[],
   [start, end]: readonly [number, number],
   clampsFrom: number,
@@ -127,8 +127,8 @@ const onRail = (
     closedOutline([point(start, 0), point(end, 0), point(end, height), point(start, height)])
   return [
     {
-      name: 'fence wedge, plate',
-      letter,
+      name: `fence wedge, ${which} plate`,
+      word: `${which} plate`,
       outer: closedOutline(plate),
       inner: holesAlong(
         point(start + SCREW_IN, thickness / 2),
@@ -140,8 +140,8 @@ const onRail = (
       marks: [{ closed: false, vertices: [point(start, thickness), point(end, thickness)] }],
     },
     {
-      name: 'fence wedge, rail',
-      letter: railLetter,
+      name: `fence wedge, ${which} rail`,
+      word: `${which} rail`,
       outer: upright(RAIL),
       inner: [],
       seats: [],

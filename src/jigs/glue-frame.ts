@@ -50,7 +50,7 @@ export const glueFrame = (plan: StarPlan, stock: JigStock, pieces: number): Glue
       ...frame,
       {
         name: 'glue-up frame, wedge',
-        letter: frame.length === 1 ? 'B' : 'C',
+        word: 'wedge',
         outer: closedOutline([point(0, 0), point(length, 0), point(length, thin), point(0, thick)]),
         inner: [],
         seats: [],
@@ -81,7 +81,7 @@ const screwAt = (star: Star, arm: number, room: ArmRoom, radius: number, { screw
 
 const wholeFrame = (star: Star, room: ArmRoom, radius: number, stock: JigStock): JigPart => ({
   name: 'glue-up frame, frame',
-  letter: 'A',
+  word: 'frame',
   outer: circle(point(0, 0), radius),
   inner: [
     closedOutline(armsOf(star).flatMap((arm) => atArm(room.edge, star, arm))),
@@ -100,13 +100,14 @@ const sectors = (star: Star, room: ArmRoom, radius: number, stock: JigStock, pie
     { count: arms + 1, firsts: starts.slice(0, larger) },
     { count: arms, firsts: starts.slice(larger) },
   ].filter(({ firsts }) => firsts.length > 0)
-  return kinds.map(({ count, firsts }, index): JigPart => {
+  return kinds.map(({ count, firsts }): JigPart => {
+    const arms = count === 1 ? '1 arm' : `${count} arms`
     const lies = sector(star, room, radius, stock, 0, count)
     // As it is cut, its middle points up.
     const level = radians(Math.PI / 2 - (noseDirection(star, 0) + noseDirection(star, count)) / 2)
     return {
-      name: 'glue-up frame, part',
-      letter: index === 0 ? 'A' : 'B',
+      name: `glue-up frame, part of ${arms}`,
+      word: `part of ${arms}`,
       outer: turned(lies.outer, level),
       inner: lies.inner.map((hole) => turned(hole, level)),
       seats: lies.seats.map((seat) => turn(seat, level)),

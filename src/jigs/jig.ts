@@ -19,8 +19,8 @@ export interface Jig {
 }
 
 export interface JigPart extends CutPart {
-  /** One letter, as in the assembly drawing and the parts list. */
-  readonly letter: string
+  /** What the maker calls it, within this jig: `rail`. It stands on the part itself. */
+  readonly word: string
   /** Lines to draw on it: where another part is glued, where the wood lies. */
   readonly marks: readonly Outline[]
   /** Its outline in the assembly, where it does not lie there as it is cut. */

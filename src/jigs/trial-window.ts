@@ -63,7 +63,7 @@ export const trialWindow = (
     parts: [
       {
         name: 'trial window',
-        letter: 'A',
+        word: 'window',
         outer: closedOutline([point(0, 0), point(right, 0), point(right, top), point(0, top)]),
         inner: [
           ...placed.map(({ outline }) => outline),

@@ -1,8 +1,12 @@
 import { afterAll, describe, expect, it, vi } from 'vitest'
+import { partLettering } from '../../src/compose/jig-letters.js'
+import { jigWords } from '../../src/compose/jig-words.js'
 import { drawJig } from '../../src/compose/jigs.js'
-import { removedWidth } from '../../src/cutter/compensated.js'
+import { relievedPart, removedWidth } from '../../src/cutter/compensated.js'
 import { forCutter } from '../../src/drawing/drawing.js'
-import { closedOutline, outlineSize, type Vertex } from '../../src/geometry/outline.js'
+import { strokeLettering } from '../../src/drawing/stroke-lettering.js'
+import { boxOf, closedOutline, outlineSize, type Vertex } from '../../src/geometry/outline.js'
+import { between, distance, point } from '../../src/geometry/point.js'
 import { angleGauge } from '../../src/jigs/angle-gauge.js'
 import { writeDxf } from '../../src/write/dxf.js'
 import { openDxfReader } from '../read-back/read-dxf.js'
@@ -88,3 +92,37 @@ it('goes into the pocket of an apron, whatever the star', () => {
     }
   }
 })
+
+describe.each(['', 'cutter: { kind: laser }', 'cutter: { kind: router, bit: 1 mm }'])(
+  'lettered for %s',
+  (shop) => {
+    it('every angle is written once, nearer to its own corner than to any other', () => {
+      let read = 0
+      for (const { plan, order, name } of sweptPlans(shop)) {
+        const gauge = angleGauge(plan, order.shop.jigStock, order.shop.cutter)
+        const [part] = gauge.parts
+        if (!part) throw new Error('a gauge is one plate')
+        const words = jigWords(gauge, plan, order).onParts.gauge ?? []
+        const cut = { ...part, ...relievedPart(part, removedWidth(order.shop.cutter)) }
+        const drawn = [...partLettering(cut, words)]
+        for (const { text } of words.slice(0, 4)) {
+          const [word, shown] = text.split(' ')
+          const angle = gauge.angles.find((each) => each.word === word)
+          expect(shown, name).toBe(`${Number(angle?.angle.toFixed(2))}°`)
+          // Letters come word by word, as many strokes at any height.
+          const strokes = drawn.splice(0, strokeLettering({ text, middle: point(0, 0), height: 1 }).length)
+          const heights = boxOf(strokes)
+          const capital = heights.max.y - heights.min.y
+          expect(capital, `${name}: ${text}`).toBeGreaterThan(2)
+          const middle = between(heights.min, heights.max, 0.5)
+          const nearest = gauge.angles
+            .map((each) => ({ word: each.word, away: distance(each.corner, middle) }))
+            .reduce((a, b) => (b.away < a.away ? b : a))
+          expect(nearest.word, `${name}: ${text}`).toBe(word)
+          read += 1
+        }
+      }
+      expect(read).toBeGreaterThan(4 * 300)
+    })
+  },
+)

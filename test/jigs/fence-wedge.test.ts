@@ -55,9 +55,9 @@ const WEDGED: Wedged[] = SHAPES.flatMap((shape, index) =>
   }),
 )
 
-const part = (jig: WedgeJig, letter: string) => {
-  const found = jig.parts.find((each) => each.letter === letter)
-  if (!found) throw new Error(`no part ${letter}`)
+const part = (jig: WedgeJig, word: string) => {
+  const found = jig.parts.find((each) => each.word === word)
+  if (!found) throw new Error(`no part ${word}`)
   return found
 }
 
@@ -86,23 +86,23 @@ describe('a fence wedge', () => {
       // By the sums of a triangle and of a kite, not from the plan.
       const { tipAngle, points } = plan.star
       const wanted = jig.name === 'first-cut-wedge' ? 90 - tipAngle : (360 - tipAngle - 360 / points) / 2 - 90
-      for (const letter of jig.name === 'first-cut-wedge' ? ['A', 'D'] : ['A']) {
-        const [back, face] = backAndFace(part(jig, letter).outer)
+      for (const word of jig.name === 'first-cut-wedge' ? ['heel plate', 'rest plate'] : ['heel plate']) {
+        const [back, face] = backAndFace(part(jig, word).outer)
         const turned = angleOf(face) - angleOf(back)
         // The saw's head stands at its reading from the square to the fence, on the side it leans to.
         const head = 90 - Math.sign(wanted) * cut.reading
-        expect(90 - (head - turned), `${name} ${letter}`).toBeCloseTo(wanted, 9)
+        expect(90 - (head - turned), `${name} ${word}`).toBeCloseTo(wanted, 9)
       }
     }
   })
 
   it('carries what lies on it along its whole face, by an independent geometry library (Clipper2)', () => {
     for (const { jig, name } of WEDGED) {
-      const plates = jig.parts.filter(({ letter }) => 'AD'.includes(letter)).map(({ outer }) => inside(outer))
+      const plates = jig.parts.filter(({ word }) => word.endsWith('plate')).map(({ outer }) => inside(outer))
       const laid = (jig.inUse?.around?.[0] ?? jig.inUse?.wood[0])?.vertices ?? []
       const lies = inside({ closed: true, vertices: laid })
       for (const plate of plates) expect(commonArea(shrunk(lies, 1e-4), plate), name).toBeLessThan(1e-3)
-      const [, , end, heel] = part(jig, 'A').outer.vertices
+      const [, , end, heel] = part(jig, 'heel plate').outer.vertices
       if (!end || !heel) throw new Error('a wedge has a face')
       const bears = Array.from({ length: 9 }, (_, step) =>
         point(heel.x + ((end.x - heel.x) * step) / 8, heel.y + ((end.y - heel.y) * step) / 8),
@@ -114,10 +114,10 @@ describe('a fence wedge', () => {
 
   it('has a heel that bears: the whole slanted end on the spacer, the spacer on the heel; or the cradle', () => {
     for (const { jig, plan, name } of WEDGED) {
-      const plate = inside(part(jig, 'A').outer)
+      const plate = inside(part(jig, 'heel plate').outer)
       if (jig.name === 'joint-cut-wedge') {
         const base = inside(jig.inUse?.around?.[0] ?? { closed: true, vertices: [] })
-        const [, , , foot, top] = part(jig, 'A').outer.vertices
+        const [, , , foot, top] = part(jig, 'heel plate').outer.vertices
         if (!foot || !top) throw new Error('a heel has a face')
         for (const share of [0, 0.25, 0.5, 0.75, 1]) {
           const at = point(foot.x + (top.x - foot.x) * share, foot.y + (top.y - foot.y) * share)
@@ -125,7 +125,7 @@ describe('a fence wedge', () => {
         }
         continue
       }
-      const spacer = part(jig, 'C').outer
+      const spacer = part(jig, 'spacer').outer
       const [tip, , , farEnd] = jig.inUse?.wood[0]?.vertices ?? []
       if (!tip || !farEnd) throw new Error('a board has an end')
       expect(Math.hypot(farEnd.x - tip.x, farEnd.y - tip.y), name).toBeCloseTo(plan.blank.side, 6)
@@ -138,7 +138,7 @@ describe('a fence wedge', () => {
         expect(fromEdge(at, inside(spacer)), name).toBeLessThan(1e-5)
         // And behind it along the wedge's face, by a spacer 25 mm thick, the heel.
         const behind = 25 / Math.sin((plan.star.tipAngle * Math.PI) / 180)
-        const [, face] = backAndFace(part(jig, 'A').outer)
+        const [, face] = backAndFace(part(jig, 'heel plate').outer)
         const by = behind / Math.hypot(face.x, face.y)
         expect(fromEdge(point(at.x - face.x * by, at.y - face.y * by), plate), name).toBeLessThan(1e-5)
       }
@@ -161,8 +161,8 @@ describe('a fence wedge', () => {
           point(to.x + 999 * ux, to.y + 999 * uy),
         ]
         const taken = inside({ closed: true, vertices: slot })
-        for (const { letter, outer, footprint } of jig.parts.filter((each) => each.letter !== 'C'))
-          expect(commonArea(inside(footprint ?? outer), taken), `${name} ${letter}`).toBe(0)
+        for (const { word, outer, footprint } of jig.parts.filter((each) => each.word !== 'spacer'))
+          expect(commonArea(inside(footprint ?? outer), taken), `${name} ${word}`).toBe(0)
       }
     }
   })
@@ -185,16 +185,16 @@ describe('a fence wedge', () => {
 
   it('has its rails on the plates, at least as thick as the panel there, and every screw in both', () => {
     for (const { jig, order, name } of WEDGED) {
-      for (const [letter, rail] of jig.name === 'first-cut-wedge' ? ['AB', 'DE'] : ['AB']) {
-        const plate = part(jig, letter ?? '')
-        const stands = inside(part(jig, rail ?? '').footprint ?? plate.outer)
+      for (const which of jig.name === 'first-cut-wedge' ? ['heel', 'rest'] : ['heel']) {
+        const plate = part(jig, `${which} plate`)
+        const stands = inside(part(jig, `${which} rail`).footprint ?? plate.outer)
         expect(areaBeyond(stands, inside(plate.outer)), name).toBeLessThan(1e-3)
         for (const hole of plate.inner) {
           expect(areaBeyond(inside(hole), stands), name).toBeLessThan(1e-3)
         }
       }
       const thinnest = Math.min(
-        ...part(jig, 'A')
+        ...part(jig, 'heel plate')
           .outer.vertices.filter(({ y }) => y > 1e-9)
           .map(({ y }) => y),
       )

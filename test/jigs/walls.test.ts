@@ -52,11 +52,13 @@ it('says where the hold-down bar is narrower beside its hole than the panel is t
   const told = sweptPlans().flatMap(({ plan, order }) => {
     const jig = jigOf('arm-cradle', plan, order)
     if (!jig.ok) return []
-    const bar = jig.value.parts.find(({ letter }) => letter === 'D')
+    const bar = jig.value.parts.find(({ word }) => word === 'hold-down bar')
     const [a, b] = bar?.outer.vertices.slice(1, 3) ?? []
     const wide = a && b ? Math.hypot(b.x - a.x, b.y - a.y) : 0
     const beside = (wide - order.shop.jigStock.bolt) / 2
-    const says = jigWords(jig.value, plan, order).steps.find((step) => step.startsWith('Bar D is only'))
+    const says = jigWords(jig.value, plan, order).steps.find((step) =>
+      step.startsWith('The hold-down bar is only'),
+    )
     return [{ beside, thickness: order.shop.jigStock.thickness, says }]
   })
   expect(told.filter(({ says }) => says).length).toBeGreaterThan(10)
@@ -64,7 +66,7 @@ it('says where the hold-down bar is narrower beside its hole than the panel is t
     expect(says !== undefined).toBe(beside < thickness - 1e-6)
     if (says)
       expect(says).toBe(
-        `Bar D is only ${beside.toFixed(1)} mm wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner bolt.`,
+        `The hold-down bar is only ${beside.toFixed(1)} mm wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner bolt.`,
       )
   }
 })

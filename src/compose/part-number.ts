@@ -6,19 +6,20 @@ import { distanceToEdge } from '../geometry/leaves-room.js'
 import { boxOf, edges, type Outline } from '../geometry/outline.js'
 import { distance, type Point, point } from '../geometry/point.js'
 
-/** Room on either side of the picture for letters that have none in it, in mm. */
+/** Room on either side of the picture for numbers that have none in it, in mm. */
 export const BESIDE = 5
-/** Heights of letters, the largest that has room first, and the room that a letter needs around its middle. */
+/** Heights of numbers, the largest that has room first, and the room that one needs around its middle. */
 const HEIGHTS = [3, 2.2]
 const NEEDS = 0.6
-/** Letters beside the picture stand so far apart. */
+/** Numbers beside the picture stand so far apart. */
 const APART = 4
 /** Places tried across and up a part. */
 const PLACES = 30
 
 /** A part as it lies in the picture. */
 export interface Placed {
-  readonly letter: string
+  /** As in the list beside the picture, from 1 on. */
+  readonly number: number
   readonly outline: Outline
   readonly holes: readonly Outline[]
 }
@@ -30,11 +31,14 @@ export interface Picture {
   readonly right: number
 }
 
-/** Every part's letter in its roomiest place; beside the picture, at the end of a line, where no place has room. */
-export const partLetters = (letters: readonly string[], picture: Picture): Shape[] => {
+/**
+ * Every part's number in its roomiest place; beside the picture, at the end of a line, where no place has room. Numbers,
+ * as ISO 6433 has them for parts in an assembly: letters stand for kinds of blanks.
+ */
+export const partNumbers = (count: number, picture: Picture): Shape[] => {
   const ends: Point[] = []
-  return letters.flatMap((letter) => {
-    const own = picture.placed.filter((each) => each.letter === letter)
+  return Array.from({ length: count }, (_, index) => index + 1).flatMap((number) => {
+    const own = picture.placed.filter((each) => each.number === number)
     // Of copies the one that is nearest to the right edge, so that the line crosses little.
     const chosen = own.reduce<Placed | undefined>(
       (a, b) => (a && rightOf(a) >= rightOf(b) ? a : b),
@@ -44,12 +48,12 @@ export const partLetters = (letters: readonly string[], picture: Picture): Shape
     const places = placesOn(chosen, picture)
     const { place, room } = roomiest(places, picture)
     const height = HEIGHTS.find((each) => room >= NEEDS * each)
-    if (height !== undefined) return [centredLabel(letter, place, { height, layer: 'PATTERN' })]
+    if (height !== undefined) return [centredLabel(String(number), place, { height, layer: 'PATTERN' })]
     const { from, end } = lineOut(places.length > 0 ? places : [place], ends, picture)
     ends.push(end)
     return [
       line('NOTE', from, end),
-      centredLabel(letter, point(end.x + (end.x > from.x ? 2 : -2), from.y), {
+      centredLabel(String(number), point(end.x + (end.x > from.x ? 2 : -2), from.y), {
         height: 3,
         layer: 'PATTERN',
       }),
