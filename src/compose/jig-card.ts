@@ -11,7 +11,7 @@ import { showLength } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { type CardSize, cardSize } from './card-size.js'
 import { assembly, PICTURE_ACROSS } from './jig-assembly.js'
-import { JIG_CAUTION } from './jig-phrases.js'
+import { JIG_CAUTION, nameWords } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
 import { type DrawnJig, drawJigs, type WantedJig } from './jigs.js'
 import { sizeText } from './size-text.js'
@@ -57,7 +57,7 @@ const inside = ({ across }: CardSize): number => across - 2 * PADDING
 /** @param size of the frame; higher where the bands are */
 const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawing => {
   const title = `${plan.order.name}: jigs`
-  const caution = textBlock([JIG_CAUTION], WORDS, inside(size))
+  const caution = textBlock([...nameWords(plan), JIG_CAUTION], WORDS, inside(size))
   const page = stacked([textBlock([title], 5, inside(size)), ...bands, caution], BETWEEN)
   const height = Math.max(size.height, page.height + 2 * PADDING)
   return notedDrawing({

@@ -15,7 +15,7 @@ import { mm, radians } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
 import { partLettering } from './jig-letters.js'
-import { JIG_CAUTION } from './jig-phrases.js'
+import { JIG_CAUTION, nameWords } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
 import { sizeText } from './size-text.js'
 
@@ -54,6 +54,7 @@ export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<JigS
       lines: [
         ...words.steps,
         ...words.hardware.map((each) => `Needed: ${each}.`),
+        ...nameWords(plan),
         JIG_CAUTION,
         SAW_CAUTION,
         PRINT_CAUTION,

@@ -1,5 +1,7 @@
+import { inStrokes } from '../drawing/stroke-lettering.js'
 import type { Jig } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
 import { HAND_DISTANCE } from '../plan/warnings.js'
 import type { Radians } from '../units/brand.js'
 import { radians } from '../units/convert.js'
@@ -21,6 +23,14 @@ export interface JigWords {
  */
 export const JIG_CAUTION =
   "Clamp the jig, then lower the blade with the saw off and turn it by hand: it must touch neither jig nor clamps. The saw's manual and local rules come first."
+
+/** The letters that are cut have no signs of other scripts and few marks: what became of the star's name, if anything. */
+export const nameWords = ({ order: { name } }: StarPlan): string[] =>
+  inStrokes(name) === name
+    ? []
+    : [
+        `On the parts the name reads "${inStrokes(name)}": the letters a cutter can follow have not all of its signs.`,
+      ]
 
 export const sideWords = ({ shop }: Order): string => `kept piece to the ${shop.jigStock.side} of the blade`
 

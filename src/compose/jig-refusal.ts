@@ -3,6 +3,7 @@ import { trialWindow } from '../jigs/trial-window.js'
 import type { JigName, Order } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import { degrees, mm } from '../units/convert.js'
 import { showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
@@ -18,12 +19,14 @@ export const at = (name: JigName): Pick<Problem, 'place' | 'given'> => ({ place:
 /** Why a jig that the star has use for cannot be made, and the way out; undefined when it can. */
 export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem | undefined => {
   switch (name) {
+    case 'blank-stop':
+      return handSawRefusal(name, plan)
     case 'arm-cradle':
-      return cradleRefusal(name, plan, order)
+      return handSawRefusal(name, plan) ?? cradleRefusal(name, plan, order)
     case 'first-cut-wedge':
-      return wedgeRefusal(name, plan, order)
+      return handSawRefusal(name, plan) ?? wedgeRefusal(name, plan, order)
     case 'joint-cut-wedge':
-      return cradleRefusal(name, plan, order) ?? wedgeRefusal(name, plan, order)
+      return handSawRefusal(name, plan) ?? cradleRefusal(name, plan, order) ?? wedgeRefusal(name, plan, order)
     case 'glue-up-frame':
       return frameRefusal(plan, order)
     case 'trial-window':
@@ -32,6 +35,15 @@ export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem
       return undefined
   }
 }
+
+/** No jig makes an arm safe that nothing can hold beside the blade. */
+const handSawRefusal = (name: JigName, plan: StarPlan): Problem | undefined =>
+  tooSmallForSaw(plan)
+    ? {
+        ...at(name),
+        advice: `An arm of "${plan.order.name}" is too small for a miter saw, in any jig: cut it with a fine hand saw in a miter box, or make the star larger.`,
+      }
+    : undefined
 
 const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
   const room = holdRoom(plan, shop.jigStock)
