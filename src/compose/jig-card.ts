@@ -1,8 +1,9 @@
 import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing } from '../drawing/model.js'
 import { path } from '../drawing/shapes.js'
-import { closedOutline, outlineSize } from '../geometry/outline.js'
+import { closedOutline, outlineSize, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
+import { levelling } from '../jigs/levelled.js'
 import type { Order } from '../order/order.js'
 import { showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -98,9 +99,9 @@ const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Orde
   const stock = showLength(order.shop.jigStock.thickness, order.lengths)
   const list = [
     ...jig.parts.map(({ word, outer, copies }, index) => {
-      const size = sizeText(outlineSize(outer), order.lengths)
-      const count = copies && copies.length > 1 ? `${copies.length} × ` : ''
-      return `${index + 1}  ${count}${word}: ${size}`
+      const size = sizeText(outlineSize(turnedOutline(outer, levelling(outer))), order.lengths)
+      const count = copies && copies.length > 1 ? `, ${copies.length} pieces` : ''
+      return `${index + 1}: ${word}${count}, ${size}`
     }),
     ...words.hardware.map((each) => `+  ${each}`),
     sheets === 1

@@ -3,18 +3,19 @@ import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Path, Shape } from '../drawing/model.js'
 import { movedShape, turnedShapes } from '../drawing/moved.js'
 import { path } from '../drawing/shapes.js'
+import { layBoxes } from '../geometry/lay-boxes.js'
 import { boxOf, type Extents } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import { cuttingRoom } from '../jigs/cutting-room.js'
 import type { Jig, JigPart } from '../jigs/jig.js'
-import { layBoxes } from '../jigs/lay-parts.js'
+import { levelling, turnedPart } from '../jigs/levelled.js'
 import type { Cutter, Order, Shop } from '../order/order.js'
 import { done, type Outcome, problemsOf, refused } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm, radians } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
-import { partLettering } from './jig-letters.js'
+import { partLettering, turnedWords } from './jig-letters.js'
 import { JIG_CAUTION, nameWords } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
 import { sizeText } from './size-text.js'
@@ -37,17 +38,25 @@ export interface JigSheets {
 export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<JigSheets> => {
   const words = jigWords(jig, plan, order)
   const { cutter } = order.shop
-  const letters = jig.parts.map((part) => partLettering(asCut(part, cutter), words.onParts[part.word] ?? []))
-  const onPaper = partsShapes(jig, letters, { ...cutter, kind: 'hand' }, order)
-  const toCut = partsShapes(jig, letters, cutter, order)
+  const lettered = jig.parts.map((part): Lettered => {
+    const by = levelling(part.outer)
+    const lies = turnedPart(part, by)
+    const onPart = (words.onParts[part.word] ?? []).map((line) => turnedWords(line, by))
+    return { part: lies, letters: partLettering(asCut(lies, cutter), onPart) }
+  })
+  const onPaper = partsShapes(jig, lettered, { ...cutter, kind: 'hand' }, order)
+  const toCut = partsShapes(jig, lettered, cutter, order)
   if (!onPaper.ok || !toCut.ok) return refused([onPaper, toCut].flatMap(problemsOf))
-  const { min, max } = boxOf(outlinesOf(toCut.value.shapes))
+  const figure = onPaper.value.parts.flat()
+  const shapes = toCut.value.parts.flat()
+  const { min, max } = boxOf(outlinesOf(shapes))
   const title = `${plan.order.name}: ${words.title}`
   const drawing = notedDrawing({
     kind: jig.name,
     title,
     trueSize: { across: mm(max.x - min.x), height: mm(max.y - min.y) },
-    figure: onPaper.value.shapes,
+    figure,
+    apart: onPaper.value.parts,
     asides: [],
     notes: {
       title,
@@ -60,9 +69,9 @@ export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<JigS
         PRINT_CAUTION,
       ],
     },
-    pieces: outlinesOf(onPaper.value.shapes),
+    pieces: outlinesOf(figure),
   })
-  return done({ drawing: { ...drawing, toCut: toCut.value.shapes }, sheets: toCut.value.sheets })
+  return done({ drawing: { ...drawing, toCut: shapes }, sheets: toCut.value.sheets })
 }
 
 const outlinesOf = (shapes: readonly Shape[]): Path[] =>
@@ -71,14 +80,14 @@ const outlinesOf = (shapes: readonly Shape[]): Path[] =>
 /** Inner cuts, then outlines, then marks, of every part in its place on the panel. */
 const partsShapes = (
   jig: Jig,
-  letters: readonly (readonly Path[])[],
+  lettered: readonly Lettered[],
   cutter: Cutter,
   { shop, lengths }: Order,
 ): Outcome<LaidOut> => {
-  const cut = jig.parts.map((part) => compensated(part, cutter, lengths))
+  const cut = lettered.map(({ part }) => compensated(part, cutter, lengths))
   const problems = cut.flatMap(problemsOf)
   if (problems.length > 0) return refused(problems)
-  const drawn = jig.parts.flatMap((part, index): Drawn[] => {
+  const drawn = lettered.flatMap(({ part, letters }, index): Drawn[] => {
     const lines = cut[index]
     if (!lines?.ok) return []
     const { min, max } = boxOf([lines.value.outer])
@@ -86,15 +95,22 @@ const partsShapes = (
       ...lines.value.inner.map((outline) => path('CUT-INSIDE', outline)),
       path('CUT-OUTSIDE', lines.value.outer),
       ...part.marks.map((mark) => path('MARK', mark)),
-      ...(letters[index] ?? []),
+      ...letters,
     ]
     return (part.copies ?? [part.outer]).map(() => ({ part, shapes, min, max }))
   })
   return laidOut(jig, drawn, cutter, shop, lengths)
 }
 
+/** A part as it is cut, and the strokes of its words. */
+interface Lettered {
+  readonly part: JigPart
+  readonly letters: readonly Path[]
+}
+
 interface LaidOut {
-  readonly shapes: readonly Shape[]
+  /** The shapes of each part that is cut. */
+  readonly parts: readonly (readonly Shape[])[]
   readonly sheets: number
 }
 
@@ -114,7 +130,7 @@ const laidOut = (
   const removed = removedWidth(cutter)
   // On paper, for a hand saw, the panel sets no limit: its parts are cut apart first.
   const whole = cutter.kind === 'hand' ? undefined : cuttingRoom(shop)
-  const room = whole && { width: mm(whole.width - removed), length: mm(whole.length - removed) }
+  const room = whole && { across: whole.length - removed, height: whole.width - removed }
   const boxes = drawn.map(({ min, max }) => ({ across: max.x - min.x, height: max.y - min.y }))
   const places = layBoxes(boxes, removed + BETWEEN, room)
   if (!places) {
@@ -132,13 +148,13 @@ const laidOut = (
       },
     ])
   }
-  const apart = (room?.width ?? 0) + SHEETS_APART
+  const apart = (room?.height ?? 0) + SHEETS_APART
   const sheets = 1 + Math.max(...places.map(({ sheet }) => sheet))
   return done({
     sheets,
-    shapes: drawn.flatMap(({ shapes, min, max }, index) => {
+    parts: drawn.map(({ shapes, min, max }, index) => {
       const place = places[index]
-      if (!place) return []
+      if (!place) throw new RangeError('every part has a place')
       const turned = turnedShapes(shapes, radians(place.turned ? Math.PI / 2 : 0))
       // Turned by a quarter, its upper left corner is what was its lower left one.
       const corner = place.turned ? point(-max.y, min.x) : min

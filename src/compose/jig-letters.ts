@@ -22,6 +22,20 @@ export interface PartWords {
   readonly turn?: Radians
 }
 
+/** The words of a part that is turned about the origin. */
+export const turnedWords = (
+  { near, in: own, turn: reading, ...line }: PartWords,
+  by: Radians,
+): PartWords => ({
+  ...line,
+  ...(near ? { near: turn(near, by) } : {}),
+  ...(own ? { in: { ...own, middle: turn(own.middle, by) } } : {}),
+  ...(reading === undefined ? {} : { turn: readable(radians(reading + by)) }),
+})
+
+/** Words along a line that leans past upright would stand on their heads. */
+export const readable = (turn: Radians): Radians => radians(turn - Math.PI * Math.ceil(turn / Math.PI - 0.5))
+
 /** Heights of capitals, in mm, the largest that fits first; smaller ones a router's bit would fill. */
 const HEIGHTS = [6, 4.5, 3.5, 2.5]
 /** Wood between words and everything cut or marked. */

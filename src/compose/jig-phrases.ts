@@ -3,8 +3,6 @@ import type { Jig } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { HAND_DISTANCE } from '../plan/warnings.js'
-import type { Radians } from '../units/brand.js'
-import { radians } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import type { PartWords } from './jig-letters.js'
@@ -33,9 +31,6 @@ export const nameWords = ({ order: { name } }: StarPlan): string[] =>
       ]
 
 export const sideWords = ({ shop }: Order): string => `kept piece to the ${shop.jigStock.side} of the blade`
-
-/** Words along a line that leans past upright would stand on their heads. */
-export const readable = (turn: Radians): Radians => radians(turn > Math.PI / 2 ? turn - Math.PI : turn)
 
 /** How far hands and hold-down stay from the blade, and what is asked for where that is not far. */
 export const handWords = (jig: Jig, order: Order): string[] =>

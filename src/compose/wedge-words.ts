@@ -6,7 +6,8 @@ import type { StarPlan } from '../plan/plan.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
 import { settingText } from './cut-steps.js'
-import { handWords, type JigWords, readable, sideWords } from './jig-phrases.js'
+import { readable } from './jig-letters.js'
+import { handWords, type JigWords, sideWords } from './jig-phrases.js'
 
 export const wedgeOf = (
   name: 'first-cut-wedge' | 'joint-cut-wedge',
@@ -45,13 +46,13 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
       'rest rail': [{ text: 'REST RAIL' }],
     },
     steps: [
-      `Saw ${settingText(cut)}: read ${showAngle(cut.reading)} on its scale, the handle swung ${cut.miter < 0 ? 'towards' : 'away from'} the heel; ${sideWords(order)}. Rails stand on the plates, flush with the edge that goes to the fence.`,
+      `Saw ${settingText(cut)}: read ${showAngle(cut.reading)} on its scale, the handle swung ${cut.miter < 0 ? 'towards' : 'away from'} the heel; ${sideWords(order)}. ${first ? 'Each rail stands on its plate' : 'The rail stands on the plate'}, flush with the edge that goes to the fence.`,
       ...(first ? boardSteps(set) : cradleSteps(set)),
       `The blade must reach ${showLength(reach, order.lengths)} from the fence along its cut: try it with the saw off.`,
       ...handWords(jig, order),
     ],
     hardware: [
-      `3 wood screws through each plate into its rail, holes ${showLength(screw, order.lengths)}`,
+      `3 wood screws through ${first ? 'each plate into its rail' : 'the plate into the rail'}, holes ${showLength(screw, order.lengths)}`,
       first ? '2 clamps for each rail, 1 for the board' : '2 clamps for the rail, and what the cradle needs',
     ],
   }

@@ -1,4 +1,4 @@
-import { circle, closedOutline, type Outline } from '../geometry/outline.js'
+import { circle, closedOutline, type Outline, turnedOutline } from '../geometry/outline.js'
 import { type Point, point, polar, turn } from '../geometry/point.js'
 import { cornerDirection, type Star } from '../geometry/star.js'
 import type { JigStock } from '../order/order.js'
@@ -108,19 +108,14 @@ const sectors = (star: Star, room: ArmRoom, radius: number, stock: JigStock, pie
     return {
       name: `glue-up frame, part of ${arms}`,
       word: `part of ${arms}`,
-      outer: turned(lies.outer, level),
-      inner: lies.inner.map((hole) => turned(hole, level)),
+      outer: turnedOutline(lies.outer, level),
+      inner: lies.inner.map((hole) => turnedOutline(hole, level)),
       seats: lies.seats.map((seat) => turn(seat, level)),
       marks: [],
       copies: firsts.map((first) => sector(star, room, radius, stock, first, count).outer),
     }
   })
 }
-
-const turned = ({ vertices, closed }: Outline, by: Parameters<typeof turn>[1]): Outline => ({
-  closed,
-  vertices: vertices.map((vertex) => ({ ...vertex, ...turn(vertex, by) })),
-})
 
 /** The frame beside `count` arms from the given one on: a socket at its first joint, a key at its last. */
 const sector = (

@@ -42,7 +42,7 @@ const WEDGED: Wedged[] = SHAPES.flatMap((shape, index) =>
     const angle = 1 + ((2 * index + turn) % 45)
     const limit = Math.abs(miter) - angle + 0.3
     if (limit < 2.01 || limit > 75) return []
-    const size = ['tip-edge: 60', 'tip-edge: 140', 'board-width: 88.9', 'radius: 150'][index % 4] ?? ''
+    const size = ['tip-edge: 90', 'tip-edge: 140', 'board-width: 88.9', 'radius: 150'][index % 4] ?? ''
     const planned = planWith(shape, Math.round(limit * 1e6) / 1e6, size)
     if (!planned) return []
     const { plan, order } = planned
@@ -205,7 +205,7 @@ describe('a fence wedge', () => {
 
 it('has no wedge where the saw reaches, and none for a blank that is the arm', () => {
   const within = planWith({ points: 5, tipAngle: 60 as never }, 50, 'tip-edge: 90')
-  const rhombus = planWith({ points: 12, tipAngle: 30 as never }, 45, 'tip-edge: 90')
+  const rhombus = planWith({ points: 12, tipAngle: 30 as never }, 45, 'tip-edge: 120')
   if (!within || !rhombus) throw new Error('both can be planned')
   expect(blankIsArm(rhombus.plan.star)).toBe(true)
   const told = (name: 'first-cut-wedge' | 'joint-cut-wedge', { plan, order }: typeof within) => {

@@ -49,7 +49,7 @@ describe.each([3, 12, 25])('of a panel %s mm thick', (thickness) => {
 
 it('says where the hold-down bar is narrower beside its hole than the panel is thick, and what to do', async () => {
   const { jigWords } = await import('../../src/compose/jig-words.js')
-  const told = sweptPlans().flatMap(({ plan, order }) => {
+  const told = sweptPlans('jig-stock: { bolt: 16 mm }').flatMap(({ plan, order }) => {
     const jig = jigOf('arm-cradle', plan, order)
     if (!jig.ok) return []
     const bar = jig.value.parts.find(({ word }) => word === 'hold-down bar')
