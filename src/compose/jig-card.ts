@@ -85,7 +85,9 @@ const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, acro
       ? jigBand(drawn.value, plan, order, across)
       : leftOut(
           wanted.name,
-          drawn.problems.map((problem) => `Left out. ${showProblem(problem)}`),
+          drawn.problems.map(
+            (problem) => `Left out. ${problem.place === 'jigs' ? problem.advice : showProblem(problem)}`,
+          ),
           across,
         )
   })
