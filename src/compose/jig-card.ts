@@ -21,9 +21,8 @@ import { sizeText } from './size-text.js'
 const PADDING = 3
 const COLUMN = 4
 const WORDS = 2.5
-/** Between two jigs, and for the title and the caution of a page. */
+/** Between two jigs, and below the title and above the caution of a page. */
 const BETWEEN = 4
-const TITLE = 26
 
 /**
  * Pages beside the shop card: each jig put together, with the wood in it and the blade beside it, what it is made of,
@@ -34,14 +33,10 @@ const TITLE = 26
 export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Drawing[] => {
   const size = cardSize(order)
   const pages: Block[][] = []
-  let room = 0
   for (const band of jigBands(jigs, plan, order, inside(size))) {
-    if (pages.length === 0 || room < band.height + BETWEEN) {
-      pages.push([])
-      room = size.height - 2 * PADDING - TITLE
-    }
-    pages.at(-1)?.push(band)
-    room -= band.height + BETWEEN
+    const last = pages.at(-1)
+    if (last && pageOf(plan, [...last, band], size).height <= size.height) last.push(band)
+    else pages.push([band])
   }
   return pages.map((bands) => cardOf(plan, bands, size))
 }
@@ -55,12 +50,21 @@ export const jigCard = (plan: StarPlan, order: Order): Drawing => {
 
 const inside = ({ across }: CardSize): number => across - 2 * PADDING
 
+const titleOf = (plan: StarPlan): string => `${plan.order.name}: jigs`
+
+/** Title, jigs and caution under each other, and how high a frame around them is. */
+const pageOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Block => {
+  const title = textBlock([titleOf(plan)], 5, inside(size))
+  const caution = textBlock([...nameWords(plan), JIG_CAUTION], WORDS, inside(size))
+  const { shapes, height } = stacked([title, ...bands, caution], BETWEEN)
+  return { shapes, height: height + 2 * PADDING }
+}
+
 /** @param size of the frame; higher where the bands are */
 const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawing => {
-  const title = `${plan.order.name}: jigs`
-  const caution = textBlock([...nameWords(plan), JIG_CAUTION], WORDS, inside(size))
-  const page = stacked([textBlock([title], 5, inside(size)), ...bands, caution], BETWEEN)
-  const height = Math.max(size.height, page.height + 2 * PADDING)
+  const title = titleOf(plan)
+  const page = pageOf(plan, bands, size)
+  const height = Math.max(size.height, page.height)
   return notedDrawing({
     kind: 'jig-card',
     title,
