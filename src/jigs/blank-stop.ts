@@ -31,7 +31,7 @@ export const blankStop = (plan: StarPlan, stock: JigStock): Jig => {
   const { star, blank } = plan
   const along = polar(1, toRadians(star.tipAngle))
   const blade: BladeLine = { foot: point(blank.side, 0), along }
-  const { corners, face, grip, end } = spacer(plan)
+  const { corners, face, grip, end } = spacer(plan, stock)
   const thick = -face[0].x
   // A face that leans back cuts into the room of the rail, which must not stand out through it.
   const lean = Math.max(0, (-stock.thickness * along.x) / along.y)

@@ -27,7 +27,7 @@ export const firstCutWedge = (plan: StarPlan, stock: JigStock, kerf: Mm): WedgeJ
   const { star, blank, firstCut } = plan
   const along = polar(1, toRadians(star.tipAngle))
   const blade: BladeLine = { foot: point(blank.side, 0), along }
-  const { face, corners, grip } = spacer(plan)
+  const { face, corners, grip } = spacer(plan, stock)
   const wedge = fenceWedge(
     { cut: firstCut, blade, cutEnd: add(blade.foot, scale(along, blank.side)), from: 0, heel: face, kerf },
     stock,

@@ -40,3 +40,7 @@ export const clampCorners = (middle: Point, along: Point, across: number, length
     [-1, 1],
   ].map(([a = 0, s = 0]) => add(middle, add(scale(along, (a * length) / 2), scale(side, (s * across) / 2))))
 }
+
+/** From a screw's middle to the wood's edge: so much, or what leaves the panel's thickness of wood. */
+export const beside = (least: number, { screw, thickness }: JigStock): number =>
+  Math.max(least, screw / 2 + thickness)

@@ -136,8 +136,8 @@ describe('a fence wedge', () => {
         const up = dust + (plan.blank.side - dust) * share
         const at = point(tip.x + dx * up, tip.y + dy * up)
         expect(fromEdge(at, inside(spacer)), name).toBeLessThan(1e-5)
-        // And behind it along the wedge's face, by a spacer 25 mm thick, the heel.
-        const behind = 25 / Math.sin((plan.star.tipAngle * Math.PI) / 180)
+        // And behind it along the wedge's face, by a spacer 30.5 mm thick, the heel.
+        const behind = 30.5 / Math.sin((plan.star.tipAngle * Math.PI) / 180)
         const [, face] = backAndFace(part(jig, 'heel plate').outer)
         const by = behind / Math.hypot(face.x, face.y)
         expect(fromEdge(point(at.x - face.x * by, at.y - face.y * by), plate), name).toBeLessThan(1e-5)
