@@ -46,7 +46,7 @@ export const workingOrder = (plan: StarPlan, { lengths, shop, climate }: Order):
   const { glue, stain, finish } = shop
   const floats = backing !== undefined && backingFloats(starSeason(plan, climate))
   return [
-    `Dry fit: all ${star.points} arms on the star mat, face A up, no glue.`,
+    `Dry fit: all ${star.points} arms on the star mat, face sides up, no glue.`,
     ...(stain
       ? [`Sand, stain${when(stain.dries, (time) => ` (dries in ${time})`)}; joint faces stay bare.`]
       : []),
