@@ -31,9 +31,10 @@ export const boxIsClearOf = (box: Box, sides: readonly Side[], clearance = CLEAR
 const isClear = (label: Label, sides: readonly Side[], clearance = CLEARANCE): boolean =>
   isBoxClear(grown(labelBox(label), clearance), sides)
 
-const isBoxClear = (box: readonly Point[], sides: readonly Side[]): boolean => {
-  const [left, right] = [Math.min(...box.map(({ x }) => x)), Math.max(...box.map(({ x }) => x))]
-  const [bottom, top] = [Math.min(...box.map(({ y }) => y)), Math.max(...box.map(({ y }) => y))]
+const isBoxClear = (box: Box, sides: readonly Side[]): boolean => {
+  const [p, q, r, s] = box
+  const [left, right] = [Math.min(p.x, q.x, r.x, s.x), Math.max(p.x, q.x, r.x, s.x)]
+  const [bottom, top] = [Math.min(p.y, q.y, r.y, s.y), Math.max(p.y, q.y, r.y, s.y)]
   return !sides.some(
     ([a, b]) =>
       Math.max(a.x, b.x) >= left &&

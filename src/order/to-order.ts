@@ -83,6 +83,7 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
       dxf: cutter?.dxf ?? DEFAULTS.dxf,
       kerf: cutter?.kerf ?? DEFAULTS.laserKerf,
       bit: cutter?.bit ?? DEFAULTS.bit,
+      ...optional('bed', cutter?.bed),
     },
     jigStock: toJigStock(shop?.['jig-stock']),
     paper: toPaper(shop?.paper, units),
@@ -127,7 +128,12 @@ const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => (
   bolt: stock?.bolt ?? DEFAULTS.boltHole,
   clampAcross: stock?.['clamp-across'] ?? DEFAULTS.clampAcross,
   clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,
+  clampSlot: stock?.['clamp-slot'] ?? DEFAULTS.clampSlot,
   hands: stock?.hands ?? DEFAULTS.hands,
+  register: stock?.register ?? DEFAULTS.register,
+  tolerance: stock?.tolerance ?? DEFAULTS.tolerance,
+  clearance: stock?.clearance ?? DEFAULTS.clearance,
+  fit: stock?.fit ?? DEFAULTS.fit,
 })
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({

@@ -97,6 +97,14 @@ const singlePage = ({ shapes }: Drawing, paper: Paper): Layout => {
   const extents = shapeExtents(shapes)
   const { min, max } = extents
   const sheet = sheetAround(paper, max.x - min.x + 2 * PADDING, max.y - min.y + 2 * PADDING)
-  const one = { angle: degrees(0), columns: 1, rows: 1, printed: [true], overlap: 0, origin: min }
+  const one = {
+    angle: degrees(0),
+    columns: 1,
+    rows: 1,
+    printed: [true],
+    overlap: 0,
+    firstRow: 0,
+    origin: min,
+  }
   return middleOf(sheet, one, extents)
 }
