@@ -89,7 +89,7 @@ export const makeOrder = (
   ])
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
-  const planText = cutPlan(plan.value)
+  const planText = cutPlan(plan.value, stock)
   const files: MadeFile[] = [
     ...printed.value.flatMap(({ drawing, print, path }): MadeFile[] => [
       { path: `${path}.svg`, content: writeSvg(forCutter(drawing)) },

@@ -11,7 +11,17 @@ import { boardBlock } from './board-block.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { cardSize } from './card-size.js'
 import { SAW_CAUTION } from './cautions.js'
-import { boardSize, boardsTaken, crosscutText, kindNames, takenText, verdictText } from './stock-words.js'
+import { quotationBlocks } from './quotation-block.js'
+import {
+  boardSize,
+  boardsTaken,
+  crosscutText,
+  drawnText,
+  kindNames,
+  slotText,
+  takenText,
+  verdictText,
+} from './stock-words.js'
 import { pictureScale } from './strip-picture.js'
 
 const PADDING = 3
@@ -77,7 +87,7 @@ const cuttingBlocks = (stock: StockPlan, width: number): Block[] => {
     first += cut.times
     return block
   })
-  return [headBlock(stock, scale, width), ...blocks, textBlock([`Safety: ${SAW_CAUTION}`], SMALL, width)]
+  return [headBlock(stock, scale, width), ...blocks, ...quotationBlocks(stock, width)]
 }
 
 const headBlock = (stock: StockPlan, scale: number, width: number): Block => {
@@ -104,9 +114,7 @@ const headBlock = (stock: StockPlan, scale: number, width: number): Block => {
       textBlock([`${takenText(stock)}. ${verdictText(stock)}`, ...take], MEDIUM, width),
       textBlock(legend, MEDIUM, width),
       textBlock(
-        [
-          `Drawn 1 : ${scale}. First end on the left, lower edge on the fence. Hook the tape once: all distances run from the first end along the fence's edge. The blade stands behind the mark (further from the end); at a trim, T, before it.`,
-        ],
+        [`Drawn 1 : ${scale}. ${drawnText} ${slotText} T marks a trim.`, `Safety: ${SAW_CAUTION}`],
         SMALL,
         width,
       ),

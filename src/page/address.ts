@@ -1,3 +1,5 @@
+import type { MeasuredStars } from './measured.js'
+
 /**
  * What the page's address keeps after its `#`: the order's text, the wall the star is judged on, and what was measured
  * on dry-fitted stars, by the star's name.
@@ -5,11 +7,8 @@
 export interface Kept {
   readonly order: string
   readonly wall: string
-  readonly measured: Readonly<Record<string, Measured>>
+  readonly measured: MeasuredStars
 }
-
-/** Fields of one star's dry fit as they were typed; empty ones are left out. */
-export type Measured = Readonly<Record<string, string>>
 
 const MEASURED = 'dry-fit.'
 /** A field, which has no dot, then the star. */

@@ -19,7 +19,8 @@ const SIMULATED = { set: 'told', simulated: 200_000, seed: 1 } as const
 /** Everything about a made order that the page shows besides its plan. */
 export const laidOrder = ({ plan, drawings, files, book, stock }: MadeOrder): Laid => {
   const ofDrawings = new Set<string>()
-  const boards = plan.order.shop.boards.length === 0 ? undefined : laidBoards(stock)
+  const ofBoards = files.map(({ path }) => path).filter((path) => path.startsWith('cutting-list.'))
+  const boards = plan.order.shop.boards.length === 0 ? undefined : laidBoards(stock, ofBoards)
   return {
     drawings: drawings.map(({ star, drawing, print, path }) => {
       const own = files.map((file) => file.path).filter((file) => file.startsWith(`${path}.`))
@@ -29,17 +30,18 @@ export const laidOrder = ({ plan, drawings, files, book, stock }: MadeOrder): La
     sheets: book.pages.length,
     ...(boards ? { boards } : {}),
     stars: planSeason(plan).stars.map((star) => laidStar(star, plan)),
-    files: files.map(({ path }) => path).filter((path) => !ofDrawings.has(path)),
+    files: files.map(({ path }) => path).filter((path) => !ofDrawings.has(path) && !ofBoards.includes(path)),
   }
 }
 
-const laidBoards = (stock: MadeOrder['stock']): LaidBoards =>
+const laidBoards = (stock: MadeOrder['stock'], files: readonly string[]): LaidBoards =>
   stock.ok
     ? {
         words: [`${takenText(stock.value)}.`, verdictText(stock.value)],
         sheet: writeSvg(cuttingSheet(stock.value)),
+        files,
       }
-    : { words: stock.problems.map(showProblem) }
+    : { words: stock.problems.map(showProblem), files }
 
 const laidStar = (season: AdvisedStar, { order }: Plan): LaidStar => {
   const { lengths, shop } = order

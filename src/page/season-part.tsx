@@ -3,6 +3,7 @@ import { useBench } from './bench.js'
 import { ChoiceField, TextField } from './field.js'
 import { TableOf } from './table.js'
 import type { LaidStar } from './work.js'
+import { WorkedOut } from './worked-out.js'
 
 const SPECIES_CHOICES = [
   { value: '', words: 'not told' },
@@ -37,17 +38,19 @@ export const SeasonPart = ({ laid }: { readonly laid: LaidStar | undefined }) =>
           <TextField key={`${name} °`} place={[...place, 'temperature']} label={`${name}: temperature`} />,
         ])}
       </div>
-      {laid && (
-        <>
-          <p>{laid.wood}</p>
-          <TableOf caption={`${laid.name}: how the wood moves`} rows={laid.seasons} />
-          <ul>
-            {laid.advice.map((text) => (
-              <li key={text}>{text}</li>
-            ))}
-          </ul>
-        </>
-      )}
+      <WorkedOut what="How the wood moves">
+        {laid && (
+          <>
+            <p>{laid.wood}</p>
+            <TableOf caption={`${laid.name}: how the wood moves`} rows={laid.seasons} />
+            <ul>
+              {laid.advice.map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+            </ul>
+          </>
+        )}
+      </WorkedOut>
     </section>
   )
 }

@@ -115,23 +115,6 @@ const boards = ({ star, order, blank, boardUse }: Draft, shop: Shop, show: Show)
   return []
 }
 
-/** Boards of one kind serve all the stars that need them. */
-export const boardsTooFew = (plans: readonly StarPlan[], show: Show): ReadonlyMap<StarPlan, Warning> => {
-  const warned = new Map<StarPlan, Warning>()
-  for (const board of new Set(plans.map(({ boardUse }) => boardUse?.board))) {
-    const users = plans.filter(({ boardUse }) => board !== undefined && boardUse?.board === board)
-    const needed = users.reduce((sum, { boardUse }) => sum + (boardUse?.boardsNeeded ?? 0), 0)
-    const [last] = users.slice(-1)
-    if (!board || !last || board.count === undefined || needed <= board.count) continue
-    const together = users.length > 1 ? 'The stars together take' : 'It takes'
-    warned.set(last, {
-      code: 'boards-too-few',
-      text: `${together} ${needed} boards of ${show(board.width)} × ${show(board.length)}; the order has ${board.count}.`,
-    })
-  }
-  return warned
-}
-
 /** Is it the width, the thickness or the length that no board has? */
 export const noBoardText = (
   { star, order, blank }: Pick<Draft, 'star' | 'order' | 'blank'>,
