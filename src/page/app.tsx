@@ -5,7 +5,7 @@ import { readYaml } from '../order/read-yaml.js'
 import { withUnits } from '../order/unit-change.js'
 import type { Plan } from '../plan/plan.js'
 import type { Units } from '../units/read-length.js'
-import { addressOf, type Kept, keptIn } from './address.js'
+import { addressOf, FIRST_LOOK, type Kept, keptIn, lookIn } from './address.js'
 import { type Bench, BenchContext, type Change } from './bench.js'
 import { besideOf } from './beside.js'
 import { ChancePart } from './chance-part.js'
@@ -38,18 +38,21 @@ const LARGEST_FILE = 1024 * 1024
 export const App = ({ example }: { readonly example: string }) => {
   const [steps, setSteps] = useState(() => stepsFrom(keptAtFirst(example)))
   const [unopened, setUnopened] = useState<readonly string[]>([])
-  const [shown, setShown] = useState(0)
+  const [look, setLook] = useState(() => lookIn(location.hash))
+  const setShown = (shown: number): void => setLook((before) => ({ ...before, shown }))
   const { order: text, wall, measured } = steps.now
   const job = useMemo(() => jobOf(text), [text])
   const sound = useLastSound(job, example)
   const { plan } = sound
   const document = useMemo(() => orderDocument(text), [text])
   const { work, ask, stop, lay } = useWorker(text, job.plan !== undefined)
-  useAddress(addressOf(steps.now))
+  useAddress(addressOf(steps.now, look))
   useEffect(() => {
     const opened = (): void => {
       const given = keptIn(location.hash)
-      if (given) take(given)
+      if (!given) return
+      take(given)
+      setLook(lookIn(location.hash))
     }
     addEventListener('hashchange', opened)
     return () => removeEventListener('hashchange', opened)
@@ -61,9 +64,9 @@ export const App = ({ example }: { readonly example: string }) => {
     setUnopened(read.ok ? [] : read.problems.map(showProblem))
     if (!read.ok) return
     setSteps((before) => changed(before, given))
-    setShown(0)
+    setLook(FIRST_LOOK)
   }
-  const starIndex = Math.min(shown, plan.stars.length - 1)
+  const starIndex = Math.min(look.shown, plan.stars.length - 1)
   const star = plan.stars[starIndex]
   /** As it is written, also while the plan still has the name before a mistake. */
   const name = writtenAt(document, ['stars', starIndex, 'name']) ?? star?.order.name ?? ''
@@ -118,13 +121,16 @@ export const App = ({ example }: { readonly example: string }) => {
               onChange={(event) => void open(event.currentTarget.files?.[0])}
             />
           </div>
-          <div class="back-and-on">
-            <button type="button" disabled={steps.past.length === 0} onClick={() => setSteps(undone)}>
-              Undo
-            </button>
-            <button type="button" disabled={steps.future.length === 0} onClick={() => setSteps(redone)}>
-              Redo
-            </button>
+          <div class="field">
+            <span />
+            <div class="back-and-on">
+              <button type="button" disabled={steps.past.length === 0} onClick={() => setSteps(undone)}>
+                Undo
+              </button>
+              <button type="button" disabled={steps.future.length === 0} onClick={() => setSteps(redone)}>
+                Redo
+              </button>
+            </div>
           </div>
         </div>
         {unopened.length > 0 && (
@@ -139,6 +145,8 @@ export const App = ({ example }: { readonly example: string }) => {
         <main>
           <StarPart
             star={star}
+            tone={look.tone}
+            onTone={(tone) => setLook((before) => ({ ...before, tone }))}
             wall={wall}
             onWall={(written) => setSteps((before) => changed(before, { wall: written }))}
           />

@@ -144,11 +144,13 @@ const FitTold = ({
   readonly onBias: (fit: DryFit) => void
 }) => {
   const { order } = useBench().plan
-  const svg = useMemo(() => writeSvg(dryFitDrawing(fit, order)), [fit, order])
+  const drawing = useMemo(() => dryFitDrawing(fit, order), [fit, order])
+  // The notes of the file stand below in words.
+  const figure = useMemo(() => writeSvg({ ...drawing, shapes: drawing.figure }), [drawing])
   const steps = recutSteps(fit, order)
   return (
     <div aria-live="polite">
-      <DrawnSvg title={`${fit.plan.order.name}: dry fit, the gap drawn larger`} svg={svg} />
+      <DrawnSvg title={`${fit.plan.order.name}: dry fit, the gap drawn larger`} svg={figure} />
       <WordsOf words={findings(fit, order, 'name')} />
       {steps.length > 0 && (
         <>
@@ -168,7 +170,7 @@ const FitTold = ({
             Plan with this saw as it cuts
           </button>
         )}
-        <button type="button" onClick={() => saveAs(dryFitFile(fit.plan, 'svg'), svg)}>
+        <button type="button" onClick={() => saveAs(dryFitFile(fit.plan, 'svg'), writeSvg(drawing))}>
           Save SVG<span class="unseen"> of the dry fit</span>
         </button>
         <SavePdf star={fit.plan} measured={measured} />

@@ -32,7 +32,7 @@ export const PaperPart = ({
   const onRoll = document.hasIn(['shop', 'paper', 'roll'])
   return (
     <section aria-labelledby="paper-heading" class="part">
-      <h2 id="paper-heading">The paper and the files</h2>
+      <h2 id="paper-heading">The paper, the jigs and the files</h2>
       <div class="fields">
         {!onRoll && (
           <ChoiceField
@@ -51,7 +51,11 @@ export const PaperPart = ({
           hint="what you measured of 150 mm, or of 6 in"
         />
         <TextField place={['shop', 'paper', 'printed', 'along']} label="Print check, along" />
-        <ChoiceField place={['shop', 'cutter', 'kind']} label="The backing is cut by" choices={CUTTERS} />
+        <ChoiceField
+          place={['shop', 'cutter', 'kind']}
+          label="Backing and jigs are cut by"
+          choices={CUTTERS}
+        />
       </div>
       <p class="caution">{PRINT_CAUTION}</p>
       <p role="status" aria-live="polite" class="doing">
@@ -73,7 +77,9 @@ export const PaperPart = ({
             {text}
           </span>
         ))}
-        {laid && beside === 'current' && `${laid.sheets} sheets to print in all.`}
+        {laid &&
+          beside === 'current' &&
+          `${laid.sheets} ${laid.sheets === 1 ? 'sheet' : 'sheets'} to print in all.`}
       </p>
       <WorkedOut what="Drawings on their pages">
         {laid && (

@@ -78,7 +78,7 @@ export const WoodPart = ({
               <>
                 <p>{laid.words.join(' ')}</p>
                 {laid.sheet !== undefined && (
-                  <DrawnSvg title="Cutting list: every board with its marks" svg={laid.sheet} />
+                  <DrawnSvg title="Cutting list: every board with its marks" svg={laid.sheet} wide />
                 )}
                 {laid.files.length > 0 && (
                   <p class="files">

@@ -44,6 +44,7 @@ export interface LaidStar {
   readonly name: string
   readonly wood: string
   readonly seasons: Table
+  readonly movement: readonly Words[]
   readonly advice: readonly string[]
   readonly chances: Table
   readonly risk: readonly Words[]

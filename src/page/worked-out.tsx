@@ -4,8 +4,8 @@ import type { Beside } from './beside.js'
 
 const WHY: Readonly<Record<Exclude<Beside, 'current'>, string>> = {
   working: 'Being worked out.',
-  stopped: 'Not worked out: the work was stopped, under “The paper and the files”.',
-  refused: 'Not worked out: see “The paper and the files”.',
+  stopped: 'Not worked out: the work was stopped, under “The paper, the jigs and the files”.',
+  refused: 'Not worked out: see “The paper, the jigs and the files”.',
 }
 
 /** Figures and drawings that the worker works out; while they are those of the order before, that stands over them. */
