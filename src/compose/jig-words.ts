@@ -46,15 +46,18 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
         { text: plan.order.name },
         { text: `CUT 1: SAW ${settingText(firstCut)}` },
         { text: `END TO BLADE ${set}` },
-        { text: `FACE ${showAngle(star.tipAngle)}` },
+        { text: `ANGLE ${showAngle(star.tipAngle)}` },
       ],
       rail: [{ text: 'RAIL' }, { text: 'CLAMPS', near: jig.hands[0]?.at ?? point(0, 0) }],
-      spacer: [{ text: 'SPACER: LIFT OUT', turn: readable(face) }],
+      spacer: [
+        { text: 'LIFT OUT', turn: readable(face) },
+        { text: 'SPACER', turn: readable(face) },
+      ],
     },
     steps: [
-      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with the spacer between it and the face, lies ${set} along the fence from the blade's near side.`,
+      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with the spacer between it and the stop's slanted edge, lies ${set} along the fence from the blade's near side.`,
       'Push the board against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
-      `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The face leans back; the board still meets it along its whole end.'}`,
+      `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The slanted edge leans back; the board still meets it along its whole end.'}`,
       ...handWords(jig, order),
     ],
     hardware: [
