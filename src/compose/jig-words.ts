@@ -1,8 +1,8 @@
 import { kite } from '../geometry/kite.js'
 import { between, direction, point } from '../geometry/point.js'
 import { angleGauge, GAUGE_WORDS, type GaugedAngle } from '../jigs/angle-gauge.js'
-import { barWall } from '../jigs/arm-cradle.js'
 import { freeDirections, isFree } from '../jigs/free-movements.js'
+import { wallBeside } from '../jigs/holes.js'
 import { type Jig, mirroredPoint } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -100,11 +100,7 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
         ? 'Strip and block do not keep this arm on the strip: only the toggle clamp does. Close it before every cut.'
         : 'The arm can still slide towards the blade along the strip, and along the block: only the toggle clamp stops it. Close it before every cut.',
       'Pack up clamp and bar until the bar presses level on the arm.',
-      ...(barWall(plan, jigStock) < jigStock.thickness - SAME_POINT
-        ? [
-            `The hold-down bar is only ${show(barWall(plan, jigStock))} wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner bolt.`,
-          ]
-        : []),
+      ...thinWalls(jig, order),
       ...handWords(jig, order),
     ],
     hardware: [
@@ -113,6 +109,17 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     ],
   }
 }
+
+/** Parts that a star leaves less wood beside a hole than the panel is thick. */
+const thinWalls = ({ parts }: Jig, { shop: { jigStock }, lengths }: Order): string[] =>
+  parts.flatMap((part) => {
+    const wall = wallBeside(part)
+    return wall === undefined || wall > jigStock.thickness - SAME_POINT
+      ? []
+      : [
+          `The ${part.word} is only ${showLength(wall, lengths)} wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner ${part.word === 'hold-down bar' ? 'bolt' : 'screw'}.`,
+        ]
+  })
 
 const angleGaugeWords = (plan: StarPlan, order: Order): JigWords => {
   const { angles } = angleGauge(plan, order.shop.jigStock, order.shop.cutter)
