@@ -37,7 +37,10 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
         { text: plan.order.name },
       ],
       'heel rail': [{ text: 'HEEL RAIL' }],
-      spacer: [{ text: 'SPACER: LIFT OUT', turn: readable(seen) }],
+      spacer: [
+        { text: 'LIFT OUT', turn: readable(seen) },
+        { text: 'SPACER', turn: readable(seen) },
+      ],
       'rest plate': [
         { text: `SAW ${showAngle(cut.reading)}` },
         { text: `REST WEDGE ${wedge}` },
