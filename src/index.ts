@@ -69,7 +69,8 @@ export {
   type MakeOptions,
   makeOrder,
 } from './make.js'
-export { inBoxes, type Nesting, nest, type Wanted, type Watch } from './nest/nest.js'
+export { inBoxes } from './nest/in-boxes.js'
+export { type Nesting, nest, type Wanted, type Watch } from './nest/nest.js'
 export type { Panel as NestedPanel, Placed } from './nest/panel.js'
 export type { FlagValues } from './order/flags.js'
 export type {

@@ -21,7 +21,9 @@ export const leavesRoom = (outline: Outline, moved: Outline, room: number): bool
   )
 }
 
-const placesOn = (along: readonly Edge[]): Point[] => along.flatMap((edge) => [edge.from, ...onArc(edge)])
+/** The corners, and 15 places along every arc. */
+export const placesOn = (along: readonly Edge[]): Point[] =>
+  along.flatMap((edge) => [edge.from, ...onArc(edge)])
 
 const onArc = ({ arc }: Edge): Point[] =>
   arc
@@ -30,10 +32,12 @@ const onArc = ({ arc }: Edge): Point[] =>
       )
     : []
 
+/** From a place to the nearest of an edge. */
 export const distanceToEdge = (at: Point, { from, to, arc }: Edge): number => {
   if (!arc) {
     const [along, off] = [subtract(to, from), subtract(at, from)]
-    const length = along.x * along.x + along.y * along.y
+    // A stretch without length is its one point.
+    const length = along.x * along.x + along.y * along.y || 1
     const share = Math.max(0, Math.min(1, (off.x * along.x + off.y * along.y) / length))
     return Math.hypot(off.x - share * along.x, off.y - share * along.y)
   }

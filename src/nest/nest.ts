@@ -1,5 +1,4 @@
-import { extentsOf, type Outline } from '../geometry/outline.js'
-import { point, subtract } from '../geometry/point.js'
+import type { Outline } from '../geometry/outline.js'
 import { fill } from './fill.js'
 import { polygonArea } from './lattice.js'
 import { containing, type Polygon } from './no-fit.js'
@@ -71,12 +70,4 @@ const fullPanel = (
     if (stopped?.()) break
   }
   return [...best].sort((a, b) => a.at.x - b.at.x || a.at.y - b.at.y)
-}
-
-/** How many plates go on a panel in rows of upright boxes. */
-export const inBoxes = (outline: Outline, { width, height, edge, gap }: Panel): number => {
-  const box = extentsOf([outline])
-  const size = box ? subtract(box.max, box.min) : point(Infinity, Infinity)
-  const along = (room: number, side: number): number => Math.floor((room - 2 * edge + gap) / (side + gap))
-  return Math.max(0, along(width, size.x)) * Math.max(0, along(height, size.y))
 }

@@ -13,6 +13,7 @@ import {
   wholeField,
 } from './fields.js'
 import { JIG_NAMES } from './order.js'
+import { plateKeys } from './plate-keys.js'
 import { group, listOf } from './schema-group.js'
 import { signedAngleField } from './signed-angle-field.js'
 import { seasonKeys } from './wood-keys.js'
@@ -31,6 +32,7 @@ export const orderSchema = (units: Units) => {
     amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }),
   )
   const season = seasonKeys(units)
+  const plate = plateKeys(units)
   const thickness = (says: string) => optionalLength(0.5, 200, says)
 
   const saw = group({
@@ -145,7 +147,7 @@ export const orderSchema = (units: Units) => {
     width: lengthField(units, { least: 20, most: 20_000, says: 'Width' }),
     thickness: thickness('Thickness'),
     price,
-    edge: optionalLength(0, 500, 'Margin kept free all round'),
+    ...plate.panel,
     density: season.panelDensity,
   })
 
@@ -153,6 +155,7 @@ export const orderSchema = (units: Units) => {
     kind: v.optional(choiceField(['laser', 'router', 'hand'], { says: 'What cuts the backing' })),
     kerf: optionalLength(0.01, 10, 'Width of material the beam removes'),
     bit: optionalLength(0.1, 50, "Diameter of the router's bit"),
+    ...plate.cutter,
     dxf: v.optional(
       choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' }),
     ),
@@ -225,10 +228,7 @@ export const orderSchema = (units: Units) => {
   })
 
   const backing = group({
-    shape: v.optional(
-      choiceField(['star', 'polygon', 'disc'], { says: 'Shape of the backing plate: star, polygon or disc' }),
-    ),
-    inset: optionalLength(0, 1_000, "How far the backing stays inside the star's outline"),
+    ...plate.backing,
     thickness: thickness('Thickness of the backing'),
   })
 

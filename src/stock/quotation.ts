@@ -1,6 +1,7 @@
 import { outlineSize } from '../geometry/outline.js'
 import type { Panel } from '../order/order.js'
-import type { BackingPlan, StarPlan } from '../plan/plan.js'
+import type { StarPlan } from '../plan/plan.js'
+import type { BackingPlan } from '../plate/plan-backing.js'
 import { SHOP } from '../units/tolerance.js'
 import type { BlankKind } from './blank-kinds.js'
 import type { CutBoard } from './cut-board.js'

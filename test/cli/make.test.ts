@@ -64,7 +64,7 @@ describe('make', () => {
     for (const file of files.filter((each) => /(svg|dxf|pdf|txt)$/.test(each)))
       expect(page).toContain(`href="${file}"`)
     expect(out.startsWith(readFileSync(join(folder, 'cut-plan.txt'), 'utf8'))).toBe(true)
-    expect(out).toContain('213.5 × 203.1 mm  boathouse/boathouse-backing-213.5x203.1mm')
+    expect(out).toContain('199.1 × 189.3 mm  boathouse/boathouse-backing-199.1x189.3mm')
     const { 'checksums.sha256': own, ...others } = sums(folder)
     expect(own).toBeDefined()
     expect(readFileSync(join(folder, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(
@@ -244,7 +244,7 @@ describe('draw', () => {
     const file = join(folder, `chapel.${ending}`)
     const { code, out } = starwright(['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', file])
     expect(code).toBe(0)
-    expect(out).toBe(`Chapel: backing, 232.2 × 232.2 mm: ${file}\n`)
+    expect(out).toBe(`Chapel: backing, 232.4 × 232.4 mm: ${file}\n`)
     expect(readFileSync(file, 'latin1')).toMatch(mark)
     expect(allFiles(folder)).toEqual([`chapel.${ending}`])
   })

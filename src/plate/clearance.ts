@@ -1,0 +1,74 @@
+import { crossingsAt } from '../geometry/crossings.js'
+import { distanceToEdge, placesOn } from '../geometry/leaves-room.js'
+import { type Edge, edges, type Outline } from '../geometry/outline.js'
+import { between, type Point, point, polar } from '../geometry/point.js'
+import { cornerDirection, type Star } from '../geometry/star.js'
+
+/** Everything within `radius` of the line from one point to another: a hole, or a slot with round ends. */
+export interface Capsule {
+  readonly from: Point
+  readonly to: Point
+  readonly radius: number
+}
+
+/** What holes and nails keep clear of. */
+export interface Obstacles {
+  /** Edges of the plate. */
+  readonly plate: readonly Edge[]
+  /** Joints of the star, centre to valley. */
+  readonly joints: readonly Edge[]
+  readonly openings: readonly Capsule[]
+  /** Is the place on the plate and in the upper arm, on its side of both joints? */
+  readonly isInArm: (at: Point) => boolean
+}
+
+export const obstaclesOf = (
+  outline: Outline,
+  { points, valleyRadius }: Star,
+  openings: readonly Capsule[] = [],
+): Obstacles => ({
+  plate: edges(outline),
+  isInArm: inArm(outline, points),
+  joints: Array.from({ length: points }, (_, index) => ({
+    from: point(0, 0),
+    to: polar(valleyRadius, cornerDirection(points, index + 0.5)),
+  })),
+  openings,
+})
+
+const inArm = (outline: Outline, points: number): Obstacles['isInArm'] => {
+  const slope = Math.tan(Math.PI / points)
+  const corners = placesOn(edges(outline))
+  return ({ x, y }) =>
+    Math.abs(x) < y * slope && crossingsAt(corners, y).filter((at) => at < x).length % 2 === 1
+}
+
+/** From a place in the upper arm to the nearest of all obstacles; less than 0 outside the arm. */
+export const clearOf = (at: Point, { plate, joints, openings, isInArm }: Obstacles): number =>
+  isInArm(at)
+    ? Math.min(
+        nearest(at, plate),
+        nearest(at, joints),
+        ...openings.map((opening) => distanceToEdge(at, opening) - opening.radius),
+      )
+    : -1
+
+const nearest = (at: Point, all: readonly Edge[]): number =>
+  all.reduce((least, edge) => Math.min(least, distanceToEdge(at, edge)), Infinity)
+
+/** Places looked at along a slot. */
+const PLACES = 16
+
+/** Wood between the capsule and the nearest edge or joint; less than 0 where it runs into one, or out of the arm. */
+export const wallOf = (capsule: Capsule, { plate, joints, isInArm }: Obstacles): number => {
+  const all = [...plate, ...joints]
+  const { from, to, radius } = capsule
+  const long = from.x !== to.x || from.y !== to.y
+  const places = long
+    ? Array.from({ length: PLACES + 1 }, (_, step) => between(from, to, step / PLACES))
+    : [from]
+  if (!places.every(isInArm)) return -radius
+  // Two straight edges are nearest at an end of one of them.
+  const ends = long ? all.map((edge) => distanceToEdge(edge.from, capsule)) : []
+  return Math.min(...places.map((at) => nearest(at, all)), ...ends) - radius
+}
