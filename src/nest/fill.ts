@@ -2,6 +2,7 @@ import { difference, FillRule, type Path64 } from 'clipper2-ts'
 import { point } from '../geometry/point.js'
 import { isWithin, noFit, PER_MM, type Polygon, toPath, toPolygon } from './no-fit.js'
 import { corners, isEmpty, type Panel, type Placed, type Room, roomFor, turned } from './panel.js'
+import { symmetryOf } from './symmetry.js'
 
 /** The room without what the rounding of its corners would add. */
 const onGrid = ({ left, bottom, right, top }: Room): Room => ({
@@ -11,7 +12,7 @@ const onGrid = ({ left, bottom, right, top }: Room): Room => ({
   top: Math.floor(top * PER_MM) / PER_MM,
 })
 
-/** Ways a plate is turned when it is put into what is left. */
+/** Ways a plate is turned when it is put into what is left; fewer where it looks alike after less than a turn. */
 const TURNS = 24
 
 /**
@@ -28,7 +29,10 @@ export const fill = (
   const added: Placed[] = []
   const coming = plates[plate]
   if (!coming) throw new RangeError(`there is no plate ${plate}`)
-  const ways = Array.from({ length: TURNS }, (_, index) => (index * 2 * Math.PI) / TURNS).map((by) => {
+  const symmetry = symmetryOf(coming)
+  const turns = Math.ceil(TURNS / symmetry)
+  const step = (2 * Math.PI) / (turns * symmetry)
+  const ways = Array.from({ length: turns }, (_, index) => index * step).map((by) => {
     const polygon = turned(coming, by)
     const forbidden = new Map<string, Polygon>()
     const around = (other: Placed): Polygon => {
