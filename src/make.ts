@@ -6,6 +6,9 @@ import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
 import { type DrawnJig, drawJigs } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
+import { panelDrawing, panelTitles } from './compose/panel-drawing.js'
+import { panelPages } from './compose/panel-sheet.js'
+import { stepText } from './compose/panel-words.js'
 import { shopCard } from './compose/shop-card.js'
 import { forCutter } from './drawing/drawing.js'
 import type { Drawing } from './drawing/model.js'
@@ -14,7 +17,8 @@ import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
 import type { Order } from './order/order.js'
 import { type OrderInput, parseOrder } from './order/parse.js'
 import { done, type Outcome, problemsOf, refused } from './order/problem.js'
-import { cardBook, cuttingBook } from './paper/card-book.js'
+import { type PanelPlan, panelSteps } from './panels/plan-panels.js'
+import { cardBook, cuttingBook, panelBook } from './paper/card-book.js'
 import type { PrintedBook, PrintedDrawing } from './paper/page.js'
 import { drawingBook, patternBook } from './paper/pattern-book.js'
 import { printCheck } from './paper/print-check.js'
@@ -47,6 +51,8 @@ export interface MadeOrder {
   readonly plan: Plan
   /** The cut plan in words. */
   readonly planText: string
+  /** The backings on panels. */
+  readonly panels: PanelPlan
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
@@ -59,24 +65,41 @@ export interface MakeOptions {
   readonly onProgress?: (doing: string) => void
 }
 
-/** The whole flow: order -> plan -> drawings -> pages -> files. Nothing is written to disk here. */
+/** The whole flow in one go. */
 export const makeOrder = (
   input: OrderInput,
-  { furniture: own = {}, onProgress = () => {} }: MakeOptions = {},
+  { furniture = {}, onProgress = () => {} }: MakeOptions = {},
 ): Outcome<MadeOrder> => {
+  const steps = makeSteps(input, furniture)
+  for (;;) {
+    const step = steps.next()
+    if (step.done) return step.value
+    onProgress(step.value)
+  }
+}
+
+/**
+ * The whole flow: order -> plan -> panels -> drawings -> pages -> files. Nothing is written to disk here. It tells what
+ * it does at every step; `true` given back ends the search for room on panels with the best so far.
+ */
+export function* makeSteps(
+  input: OrderInput,
+  own: FurnitureTexts = {},
+): Generator<string, Outcome<MadeOrder>, boolean | undefined> {
   const order = parseOrder(input)
   const plan = order.ok ? planOrder(order.value) : order
   const furniture = furnitureWith(own, order.ok ? order.value.lengths.units : 'mm')
   if (!order.ok || !plan.ok || !furniture.ok) return refused([plan, furniture].flatMap(problemsOf))
+  const panels = yield* toldPanels(plan.value)
   const jigs = new Map(plan.value.stars.map((star) => [star, drawJigs(star, order.value)]))
-  const printed = printDrawings(plan.value, jigs, furniture.value, onProgress)
+  const printed = yield* printDrawings(plan.value, jigs, furniture.value)
   if (!printed.ok) return printed
 
   const stars = plan.value.stars.map(({ order: { name } }) => ({
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
-  const stock = provedStock(plan.value)
+  const stock = provedStock(plan.value, panels)
   const cards = plan.value.stars.flatMap((star) => [
     shopCard(star, order.value, stock),
     ...jigCards(jigs.get(star) ?? [], star, order.value),
@@ -95,20 +118,22 @@ export const makeOrder = (
     { path: 'print-check.pdf', content: () => pdfChunks(printCheck(order.value, furniture.value)) },
     { path: 'cut-plan.txt', content: planText },
     ...(stock ? stockFiles(stock) : []),
+    ...panelFiles(panels),
     {
       path: 'index.html',
       content: overview(plan.value, shown, planText, {
         sheets: book.pages.length,
         boards: stock !== undefined,
+        panels: panelTitles(panels),
       }),
     },
   ]
-  return done({ plan: plan.value, planText, drawings: printed.value, book, files })
+  return done({ plan: plan.value, planText, panels, drawings: printed.value, book, files })
 }
 
 /** The cheapest boards where they are found at once; `starwright stock` searches for them where they are not. */
-const provedStock = (plan: Plan): StockPlan | undefined => {
-  const stock = quickStock(plan)
+const provedStock = (plan: Plan, panels: PanelPlan): StockPlan | undefined => {
+  const stock = quickStock(plan, panels)
   return stock.ok && stock.value.proved ? stock.value : undefined
 }
 
@@ -121,22 +146,52 @@ const stockFiles = (stock: StockPlan): MadeFile[] => [
   },
 ]
 
+function* toldPanels(plan: Plan): Generator<string, PanelPlan, boolean | undefined> {
+  const steps = panelSteps(plan)
+  let next = steps.next()
+  while (!next.done) {
+    const stop = yield stepText(next.value)
+    next = steps.next(stop)
+  }
+  return next.value
+}
+
+/** Each panel for the cutter, and how all are laid out. */
+const panelFiles = (found: PanelPlan): MadeFile[] => {
+  const { order } = found.plan
+  const titles = panelTitles(found)
+  return found.panels.length === 0
+    ? []
+    : [
+        ...found.panels.flatMap((filled, index): MadeFile[] => {
+          const drawing = panelDrawing(filled, titles[index] ?? '', found.plan)
+          const path = `panels/panel-${index + 1}`
+          return [
+            { path: `${path}.svg`, content: writeSvg(drawing) },
+            { path: `${path}.dxf`, content: writeDxf(drawing, order.shop.cutter.dxf) },
+          ]
+        }),
+        { path: 'panels.pdf', content: () => pdfChunks(panelBook(panelPages(found), order)) },
+      ]
+}
+
 /** Every drawing of every star, laid on the order's paper. */
-const printDrawings = (
+function* printDrawings(
   { order, stars }: Plan,
   jigs: ReadonlyMap<StarPlan, readonly Outcome<DrawnJig>[]>,
   furniture: Furniture,
-  onProgress: (doing: string) => void,
-): Outcome<DrawnFile[]> => {
-  const outcomes = stars.flatMap((star) =>
-    drawingsOf(star, jigs.get(star) ?? [], order, furniture).map((composed): Outcome<DrawnFile> => {
-      if (!composed.ok) return composed
-      const drawing = composed.value
-      onProgress(drawing.title)
-      const print = layOnPaper(drawing, order, furniture)
-      return print.ok ? done(drawnFile(star, drawing, print.value)) : print
-    }),
-  )
+): Generator<string, Outcome<DrawnFile[]>, unknown> {
+  const outcomes: Outcome<DrawnFile>[] = []
+  for (const star of stars)
+    for (const composed of drawingsOf(star, jigs.get(star) ?? [], order, furniture)) {
+      if (!composed.ok) {
+        outcomes.push(composed)
+        continue
+      }
+      yield composed.value.title
+      const print = layOnPaper(composed.value, order, furniture)
+      outcomes.push(print.ok ? done(drawnFile(star, composed.value, print.value)) : print)
+    }
   const problems = outcomes.flatMap(problemsOf)
   return problems.length > 0
     ? refused(problems)

@@ -20,6 +20,7 @@ export const ROOMS = [
   'plan',
   'season',
   'fit',
+  'panels',
   'stock',
   'choose',
   'jigs',

@@ -1,6 +1,7 @@
-import type { Outline } from '../geometry/outline.js'
+import { type Outline, outlineSize, signedArea } from '../geometry/outline.js'
+import { areaBound } from './area-bound.js'
 import { fill } from './fill.js'
-import { polygonArea } from './lattice.js'
+import { inBoxes } from './in-boxes.js'
 import { containing, type Polygon } from './no-fit.js'
 import type { Panel, Placed } from './panel.js'
 import { searchPanel } from './search-panel.js'
@@ -12,29 +13,36 @@ export interface Wanted {
   readonly count: number
 }
 
-/** Asked and told after every step of the search. */
-export interface Watch {
-  /** Most plates on one panel so far, and how far the search of this plate is. */
-  readonly progress?: (plate: number, most: number, step: number, steps: number) => void
-  /** True ends the search of every plate with the best so far, after its first step. */
-  readonly stopped?: () => boolean
+/** How far the search of a plate is, and the most it found on one panel. */
+export interface NestStep {
+  readonly plate: number
+  readonly most: number
+  readonly step: number
+  readonly steps: number
 }
 
 /** What is on each panel, and how many of each plate find room on none. */
 export interface Nesting {
   readonly panels: readonly (readonly Placed[])[]
   readonly unplaced: readonly number[]
+  /** Did the caller end it before its last step? */
+  readonly stopped: boolean
 }
+
+/** Tells every step; `true` given back ends the search of every plate with the best so far. */
+export type NestSteps = Generator<NestStep, Nesting, boolean | undefined>
 
 /**
  * All plates on as few panels as the search finds: the largest first by lattice, then each smaller one first into what
- * the panels before it leave. The same wanted plates, panel and seed give the same nesting everywhere, unless stopped.
+ * the panels before it leave. A search ends as soon as no better one could save a panel. The same wanted plates, panel
+ * and seed give the same steps everywhere.
  */
-export const nest = (wanted: readonly Wanted[], panel: Panel, seed: number, watch: Watch = {}): Nesting => {
+export function* nestSteps(wanted: readonly Wanted[], panel: Panel, seed: number): NestSteps {
   const plates = wanted.map(({ outline }) => containing(outline))
   const panels: Placed[][] = []
   const unplaced = wanted.map(() => 0)
-  for (const plate of largestFirst(plates)) {
+  let stopped = false
+  for (const plate of largestFirst(wanted)) {
     let left = wanted[plate]?.count ?? 0
     for (const placed of panels) {
       if (left === 0) break
@@ -43,31 +51,59 @@ export const nest = (wanted: readonly Wanted[], panel: Panel, seed: number, watc
       left -= added.length
     }
     if (left === 0) continue
-    const full = fullPanel(plates, plate, panel, seed, watch)
+    const few = fewPlates(plates, plate, wanted[plate]?.outline as Outline, left, panel)
+    if (few) {
+      panels.push(few)
+      continue
+    }
+    const enough = enoughFor(left, areaBound(wanted[plate]?.outline as Outline, panel))
+    const search = searchPanel(plates, plate, panel, seed)
+    let best: readonly Placed[] = []
+    for (const { placed, step, steps } of search) {
+      best = placed
+      stopped = (yield { plate, most: best.length, step, steps }) === true || stopped
+      if (stopped || enough(best.length)) break
+    }
+    const full = fromLeft(best)
     if (full.length === 0) unplaced[plate] = left
     else for (; left > 0; left -= full.length) panels.push(full.slice(0, left))
   }
-  return { panels, unplaced }
+  return { panels, unplaced, stopped }
 }
 
-const largestFirst = (plates: readonly Polygon[]): number[] =>
-  plates.map((_, plate) => plate).sort((a, b) => area(plates, b) - area(plates, a))
+/** All steps at once. */
+export const nest = (wanted: readonly Wanted[], panel: Panel, seed: number): Nesting => {
+  const steps = nestSteps(wanted, panel, seed)
+  for (;;) {
+    const step = steps.next()
+    if (step.done) return step.value
+  }
+}
 
-const area = (plates: readonly Polygon[], plate: number): number => polygonArea(plates[plate] ?? [])
+const largestFirst = (wanted: readonly Wanted[]): number[] => {
+  const areas = wanted.map(({ outline }) => signedArea(outline))
+  return wanted.map((_, plate) => plate).sort((a, b) => (areas[b] ?? 0) - (areas[a] ?? 0))
+}
 
-/** The best panel full of one plate, from left to right, so that a panel begun leaves one piece. */
-const fullPanel = (
+/** Plates that even rows of boxes would hold need no search: they go one by one into the panel's left end. */
+const fewPlates = (
   plates: readonly Polygon[],
   plate: number,
+  outline: Outline,
+  count: number,
   panel: Panel,
-  seed: number,
-  { progress, stopped }: Watch,
-): Placed[] => {
-  let best: readonly Placed[] = []
-  for (const { placed, step, steps } of searchPanel(plates, plate, panel, seed)) {
-    best = placed
-    progress?.(plate, best.length, step, steps)
-    if (stopped?.()) break
-  }
-  return [...best].sort((a, b) => a.at.x - b.at.x || a.at.y - b.at.y)
+): Placed[] | undefined => {
+  if (inBoxes(outlineSize(outline), panel) < count) return undefined
+  const placed = fill(plates, plate, count, panel, [])
+  return placed.length === count ? placed : undefined
 }
+
+/** Could a panel that holds more plates save one? */
+const enoughFor =
+  (count: number, bound: number) =>
+  (most: number): boolean =>
+    most > 0 && Math.ceil(count / most) <= Math.ceil(count / bound)
+
+/** From left to right, so that a panel begun leaves one piece. */
+const fromLeft = (placed: readonly Placed[]): Placed[] =>
+  [...placed].sort((a, b) => a.at.x - b.at.x || a.at.y - b.at.y)

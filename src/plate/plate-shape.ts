@@ -82,7 +82,7 @@ export const shapeProblems = (
   const behind = chamfer === undefined ? '' : `, behind the chamfer of ${showLength(chamfer, lengths)}`
   const given = showLength(inset, lengths)
   const limit = mm(marginLimit(star, shape) - (chamfer ?? 0))
-  if (inset > limit) {
+  if (inset > limit + SAME_POINT) {
     return [
       {
         ...at.inset,
