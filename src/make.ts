@@ -1,7 +1,7 @@
 import { cutPlan } from './compose/cut-plan.js'
 import { cuttingList } from './compose/cutting-list.js'
 import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
-import { DRAWING_NAMES } from './compose/drawing-names.js'
+import { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
 import { type DrawnJig, drawJigs } from './compose/jigs.js'
@@ -9,7 +9,7 @@ import { overview } from './compose/overview.js'
 import { panelDrawing, panelTitles } from './compose/panel-drawing.js'
 import { panelPages } from './compose/panel-sheet.js'
 import { stepText } from './compose/panel-words.js'
-import { shopCard } from './compose/shop-card.js'
+import { shopCards } from './compose/shop-card.js'
 import { forCutter } from './drawing/drawing.js'
 import type { Drawing } from './drawing/model.js'
 import type { FurnitureTexts } from './furniture/furniture-names.js'
@@ -56,6 +56,11 @@ export interface MadeOrder {
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
+  /**
+   * The boards that are found at once; files only where no choice is cheaper, for else `starwright stock` searches
+   * longer.
+   */
+  readonly stock: Outcome<StockPlan>
   readonly files: readonly MadeFile[]
 }
 
@@ -99,14 +104,15 @@ export function* makeSteps(
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
-  const stock = provedStock(plan.value, panels)
+  const chosen = quickStock(plan.value, panels)
+  const stock = chosen.ok && chosen.value.proved ? chosen.value : undefined
   const cards = plan.value.stars.flatMap((star) => [
-    shopCard(star, order.value, stock),
+    ...shopCards(star, order.value, stock),
     ...jigCards(jigs.get(star) ?? [], star, order.value),
   ])
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
-  const planText = cutPlan(plan.value)
+  const planText = cutPlan(plan.value, stock)
   const files: MadeFile[] = [
     ...printed.value.flatMap(({ drawing, print, path }): MadeFile[] => [
       { path: `${path}.svg`, content: writeSvg(forCutter(drawing)) },
@@ -128,13 +134,7 @@ export function* makeSteps(
       }),
     },
   ]
-  return done({ plan: plan.value, planText, panels, drawings: printed.value, book, files })
-}
-
-/** The cheapest boards where they are found at once; `starwright stock` searches for them where they are not. */
-const provedStock = (plan: Plan, panels: PanelPlan): StockPlan | undefined => {
-  const stock = quickStock(plan, panels)
-  return stock.ok && stock.value.proved ? stock.value : undefined
+  return done({ plan: plan.value, planText, panels, drawings: printed.value, book, stock: chosen, files })
 }
 
 const stockFiles = (stock: StockPlan): MadeFile[] => [
@@ -204,14 +204,20 @@ const drawingsOf = (
   order: Order,
   furniture: Furniture,
 ): Outcome<Drawing>[] => [
-  ...DRAWING_NAMES.map((name) => DRAWINGS[name](star, order, furniture))
-    .filter((drawing) => drawing !== undefined)
-    .map(done),
+  ...BEFORE_SAW.flatMap((name) => drawn(name, star, order, furniture)),
   // A jig nobody asked for, and that does not fit, is told of on the jig card.
-  ...jigs
-    .filter((drawn) => drawn.ok || order.jigs.asked)
-    .map((drawn) => (drawn.ok ? done(drawn.value.drawing) : drawn)),
+  ...jigs.filter((jig) => jig.ok || order.jigs.asked).map((jig) => (jig.ok ? done(jig.value.drawing) : jig)),
+  ...AFTER_SAW.flatMap((name) => drawn(name, star, order, furniture)),
 ]
+
+/** In the order of work: the jigs serve between them. */
+const BEFORE_SAW: readonly DrawingName[] = ['arm-pattern']
+const AFTER_SAW = DRAWING_NAMES.filter((name) => !BEFORE_SAW.includes(name))
+
+const drawn = (name: DrawingName, star: StarPlan, order: Order, furniture: Furniture): Outcome<Drawing>[] => {
+  const drawing = DRAWINGS[name](star, order, furniture)
+  return drawing ? [done(drawing)] : []
+}
 
 const drawnFile = (star: StarPlan, drawing: Drawing, print: PrintedDrawing): DrawnFile => ({
   star: star.order.name,

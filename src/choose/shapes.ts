@@ -1,9 +1,8 @@
-import { FEWEST_POINTS, MOST_POINTS, regularTipAngle, tipAngleLimit } from '../geometry/star.js'
+import { FEWEST_POINTS, MOST_POINTS, regularTipAngle } from '../geometry/star.js'
 import type { Saw } from '../order/order.js'
 import { tipAnglesWithin } from '../plan/cuts.js'
-import { markPairs } from '../plan/mark-pairs.js'
+import { exactPairs } from '../plan/mark-pairs.js'
 import type { Degrees } from '../units/brand.js'
-import { degrees } from '../units/convert.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 
 /** A kind of star, before it has a size, and why it is offered. */
@@ -18,9 +17,8 @@ export interface Shape {
   readonly onMarks: boolean
 }
 
-/** Between the tip angles at which stars on marks are looked for: nearer ones look alike. */
-const COARSE = 5
-const FINE = 1
+/** Between stars on marks where all points are offered: nearer ones look alike, and there are thousands. */
+const APART = 5
 
 export const ALL_POINTS: readonly number[] = Array.from(
   { length: MOST_POINTS - FEWEST_POINTS + 1 },
@@ -28,15 +26,15 @@ export const ALL_POINTS: readonly number[] = Array.from(
 )
 
 /**
- * Every regular star, the slenderest and stars on marks, for these points; of the last one in every 5° of tip angle,
- * or in every degree where only one number of points is asked for. A star that is several of these comes once.
+ * Every regular star, the slenderest and stars on marks, for these points; of the last every one where one number of
+ * points is asked for, else one in every 5° of tip angle. A star that is several of these comes once.
  */
 export const shapesFor = (points: readonly number[], saw: Saw): Shape[] =>
   points.flatMap((count) =>
     joined([
       ...regular(count),
       ...slenderest(count, saw),
-      ...onMarks(count, saw, points.length === 1 ? FINE : COARSE),
+      ...(points.length === 1 ? onMarks(count, saw) : thinned(onMarks(count, saw))),
     ]),
   )
 
@@ -54,16 +52,19 @@ const slenderest = (points: number, saw: Saw): Shape[] => {
   return within ? [{ points, tipAngle: within.least, slenderest: true, onMarks: false }] : []
 }
 
-const onMarks = (points: number, saw: Saw, apart: number): Shape[] => {
-  const wanted = Array.from({ length: Math.floor(tipAngleLimit(points) / apart) }, (_, index) =>
-    degrees((index + 1) * apart),
-  )
-  return wanted.flatMap((tipAngle) =>
-    markPairs(saw, points, tipAngle)
-      .slice(0, 1)
-      .filter((pair) => pair.closure === 0)
-      .map((pair) => ({ points, tipAngle: pair.tipAngle, slenderest: false, onMarks: true })),
-  )
+const onMarks = (points: number, saw: Saw): Shape[] =>
+  exactPairs(saw, points).map(({ tipAngle }) => ({ points, tipAngle, slenderest: false, onMarks: true }))
+
+/** The nearest to each multiple of APART. */
+const thinned = (shapes: readonly Shape[]): Shape[] => {
+  const nearest = new Map<number, Shape>()
+  const off = ({ tipAngle }: Shape, step: number): number => Math.abs(tipAngle - step * APART)
+  for (const shape of shapes) {
+    const step = Math.round(shape.tipAngle / APART)
+    const before = nearest.get(step)
+    if (!before || off(shape, step) < off(before, step)) nearest.set(step, shape)
+  }
+  return [...nearest.values()]
 }
 
 /** Shapes of the same tip angle become one. */

@@ -64,6 +64,11 @@ const madeText = (
     ...(removed.length > 0
       ? [`Removed ${removed.length} files of an earlier run that this order no longer has.`]
       : []),
+    ...(plan.order.shop.paper.printed
+      ? [
+          'The pages of the patterns are corrected for your printer: on paper their frames measure what they say, both ways.',
+        ]
+      : []),
     `${files.length} files in ${folder}, ${sheets} sheets to print. Look at ${folder.replace(/\/$/, '')}/index.html first.`,
     '',
   ].join('\n')

@@ -1,13 +1,14 @@
 import { MEDIUM, SMALL } from '../drawing/lettering.js'
+import { point } from '../geometry/point.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { CutBoard, CutStrip } from '../stock/cut-board.js'
 import type { StockPlan } from '../stock/stock.js'
 import { type LengthStyle, showLength } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
-import { type Block, lineBlock, stacked, textBlock } from './card-blocks.js'
+import { type Block, lineBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { type Mark, markLabels } from './mark-labels.js'
 import { blankRuns, boardText, crosscutText, markText, narrowerText, offcutText } from './stock-words.js'
-import { pictureScale, stripPicture } from './strip-picture.js'
+import { markAt, pictureScale, stripPicture } from './strip-picture.js'
 
 /** Where a board stands among those that are taken, counted from 1. */
 export interface BoardPlace {
@@ -48,21 +49,17 @@ const stripBlock = (
   const picture = stripPicture(cut.board, strip, rippedOff, scale, lengths)
   const marks = strip.cuts.map(
     ({ at, slot }): Mark => ({
-      x: at / scale,
+      x: markAt(at, cut.board, scale),
       text: `${slot === 'before' ? 'T ' : ''}${markText(at, lengths)}`,
     }),
   )
-  const labels = markLabels(marks, -picture.height, width)
+  const labels = markLabels(marks.toReversed(), width)
   const pictured: Block = labels
-    ? { height: picture.height + labels.height, shapes: [...picture.shapes, ...labels.shapes] }
-    : stacked(
-        [
-          picture,
-          { height: 0.1, shapes: [] },
-          textBlock([marks.map(({ text }) => text).join(', ')], SMALL, width),
-        ],
-        1,
-      )
+    ? {
+        height: labels.height + picture.height,
+        shapes: movedShapes([...labels.shapes, ...picture.shapes], point(0, -labels.height)),
+      }
+    : stacked([textBlock([marks.map(({ text }) => text).join(', ')], SMALL, width), picture], 1.1)
   return stacked([textBlock([stripText(cut, strip, index, lengths)], SMALL, width), pictured], 1.5)
 }
 

@@ -1,5 +1,5 @@
 import type { LayerName } from '../drawing/layers.js'
-import { TAIL, wrapText } from '../drawing/lettering.js'
+import { reach, TAIL, wrapText } from '../drawing/lettering.js'
 import type { Shape } from '../drawing/model.js'
 import { movedShape } from '../drawing/moved.js'
 import { label, path } from '../drawing/shapes.js'
@@ -15,6 +15,8 @@ export interface Block {
 
 /** From baseline to baseline, over the height of a capital. */
 const LINE_SPACING = 1.55
+/** Least white between tails and the accents below them, in the same measure. */
+const CLEAR = 0.1
 
 export const movedShapes = (shapes: readonly Shape[], by: Point): Shape[] =>
   shapes.map((shape) => movedShape(shape, by))
@@ -35,13 +37,26 @@ export const stacked = (blocks: readonly Block[], gap: number): Block => {
 export const linesHeight = (count: number, height: number): number =>
   count === 0 ? 0 : height * (LINE_SPACING * (count - 1) + 1 + TAIL)
 
-/** Lines of text, one below the other. */
-export const lineBlock = (lines: readonly string[], height: number, layer: LayerName = 'NOTE'): Block => ({
-  height: linesHeight(lines.length, height),
-  shapes: lines.map((text, row) =>
-    label(text, point(0, -height * (1 + row * LINE_SPACING)), { height, layer }),
-  ),
-})
+/** Lines of text, one below the other; accents stay inside the block and clear of the line above. */
+export const lineBlock = (lines: readonly string[], height: number, layer: LayerName = 'NOTE'): Block => {
+  const baselines: number[] = []
+  lines.forEach((text, row) => {
+    const above = lines[row - 1]
+    const before = baselines[row - 1]
+    const { above: top } = reach(text)
+    baselines.push(
+      above === undefined || before === undefined
+        ? Math.max(1, top)
+        : before + Math.max(LINE_SPACING, reach(above).below + top + CLEAR),
+    )
+  })
+  return {
+    height: lines.length === 0 ? 0 : height * ((baselines.at(-1) ?? 0) + reach(lines.at(-1) ?? '').below),
+    shapes: lines.map((text, row) =>
+      label(text, point(0, -height * (baselines[row] ?? 0)), { height, layer }),
+    ),
+  }
+}
 
 /** Paragraphs wrapped to the width. */
 export const textBlock = (paragraphs: readonly string[], height: number, width: number): Block =>
@@ -85,3 +100,28 @@ export const checkList = (
 const HEADING = 3.5
 
 export const headingBlock = (text: string): Block => lineBlock([text.toUpperCase()], HEADING, 'PATTERN')
+
+/** The second block to the right of the first, from `x` on. */
+export const beside = (left: Block, right: Block, x: number): Block => ({
+  height: Math.max(left.height, right.height),
+  shapes: [...left.shapes, ...movedShapes(right.shapes, point(x, 0))],
+})
+
+/** White between two blocks side by side. */
+export const BETWEEN_COLUMNS = 4
+
+/** Shares of the width that the left one of two blocks may take. */
+const SHARES = [0.33, 0.36, 0.4, 0.44, 0.48]
+
+/** Two blocks side by side, so that they take the least height. */
+export const sideBySide = (
+  inside: number,
+  left: (width: number) => Block,
+  right: (width: number) => Block,
+): Block => {
+  const bands = SHARES.map((share): Block => {
+    const width = (inside - BETWEEN_COLUMNS) * share
+    return beside(left(width), right(inside - BETWEEN_COLUMNS - width), width + BETWEEN_COLUMNS)
+  })
+  return bands.reduce((least, each) => (each.height < least.height ? each : least))
+}

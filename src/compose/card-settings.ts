@@ -108,7 +108,3 @@ const cutRow = (figures: readonly Figure[], note: string, height: number, width:
   }
   return stacked([{ height: figuresHeight, shapes }, textBlock([note], CAPTION, width)], BELOW)
 }
-
-/** Which reading is meant, and what stands after a fraction. */
-export const readingNote = ({ lengths }: Order): string =>
-  `Angles are read from a square crosscut.${lengths.units === 'in' ? ' +0.012 or -0.012 after a fraction: that much more or less, in decimals of an inch.' : ''}`

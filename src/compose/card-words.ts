@@ -1,6 +1,7 @@
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import type { Warning } from '../plan/warnings.js'
 import { backingFloats } from '../season/advice.js'
 import { starSeason } from '../season/season.js'
 import type { Hours, Mm } from '../units/brand.js'
@@ -18,11 +19,11 @@ export const countText = ({ order, star, arms }: StarPlan): string =>
 export const boardLines = ({ star, boardUse, boardForQuantity }: StarPlan, { lengths }: Order): string[] => {
   const width = `Board ${showSetting(star.armStrip, lengths)} wide`
   if (!boardUse) return [`${width}, ${showLength(boardForQuantity, lengths)} of it in all`]
-  const { board, boardsNeeded, blanksPerBoard, rippedOff } = boardUse
+  const { board, blanksPerBoard, rippedOff } = boardUse
   const show = (length: Mm) => showLength(length, lengths)
   return [
     `${width}${rippedOff < SHOP ? '' : `, ripped from ${show(board.width)}`}`,
-    `${boardsNeeded} ${boardsNeeded === 1 ? 'board' : 'boards'} of ${show(board.length)}, ${blanksPerBoard} ${blanksPerBoard === 1 ? 'blank' : 'blanks'} a board`,
+    `${blanksPerBoard} ${blanksPerBoard === 1 ? 'blank' : 'blanks'} from a board of ${show(board.length)}`,
   ]
 }
 
@@ -30,7 +31,7 @@ export const boardLines = ({ star, boardUse, boardForQuantity }: StarPlan, { len
 export const firstPiece = ({ star, kite }: StarPlan, { lengths }: Order): string[] => [
   `Tip ${showAngle(star.tipAngle)}, sides ${showAngle(star.sideAngle)}`,
   `Centre ${showAngle(star.centreAngle)}`,
-  `Tip edges ${showLength(star.tipEdge, lengths)}`,
+  `Tip edges ${showSetting(star.tipEdge, lengths)}`,
   `Across valleys ${showLength(kite.width, lengths)}`,
   'Edges on their pattern lines',
 ]
@@ -79,15 +80,22 @@ const fastenerText = ({ order, backing }: StarPlan, show: (length: Mm) => string
     ? 'shorter than arm and backing together'
     : `shorter than ${show(mm(order.thickness + backing.thickness))}`
 
-/** What of this star's plan must be in sight at the saw: the piece that is too short to hold, and the wedge. */
-export const sawWarnings = (plan: StarPlan, order: Order): string[] => {
-  const short = plan.warnings.filter(({ code }) => code === 'short-arm')
-  const others = plan.warnings.length - short.length
+/** Every warning of the plan, or those that bear on the cut itself with a count of the others. */
+export type WarningsTold = 'all' | 'at the saw'
+
+const AT_THE_SAW: ReadonlySet<Warning['code']> = new Set(['short-arm', 'crosscut'])
+/** The steps and the settings say as much, and at the place. */
+const TOLD_ELSEWHERE: ReadonlySet<Warning['code']> = new Set(['saw-limit', 'marks-leave-gap'])
+
+/** What of this star's plan must be in sight at the saw, and how a wedge is set. */
+export const warningTexts = (plan: StarPlan, order: Order, told: WarningsTold): string[] => {
+  const warnings = plan.warnings.filter(({ code }) => !TOLD_ELSEWHERE.has(code))
+  const shown = told === 'all' ? warnings : warnings.filter(({ code }) => AT_THE_SAW.has(code))
+  const others = warnings.length - shown.length
+  const wedge = cutSteps(plan, order).filter(({ name }) => name === 'Wedge')
   return [
-    ...short.map(({ text }) => text),
-    ...cutSteps(plan, order)
-      .filter(({ name }) => name === 'Wedge')
-      .map(({ name, text }) => `${name}: ${text}`),
+    ...shown.map(({ text }) => text),
+    ...wedge.map(({ name, text }) => `${name}: ${text}`),
     ...(others === 0
       ? []
       : [

@@ -2,29 +2,33 @@ import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
-import type { WarningCode } from '../plan/warnings.js'
+import { tooSmallForSaw, type WarningCode } from '../plan/warnings.js'
+import type { StockPlan } from '../stock/stock.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { backingText, fixingText, hangingText } from './backing-words.js'
+import { boardsToBuy } from './boards-to-buy.js'
 import { coatText, glueText, weightText } from './body-words.js'
 import { SAW_CAUTION } from './cautions.js'
-import { biasText, cutSteps, leftOpenText, settingText } from './cut-steps.js'
+import { biasText, cutSteps, leftOpenText, readingNotes, settingText } from './cut-steps.js'
 import { columns, listing, row, WIDTH } from './text-rows.js'
 import { wrapColumns } from './wrap-columns.js'
 
-/** The cut plan as a card to read at the bench: plain text, one block a star. */
-export const cutPlan = ({ order, stars }: Plan): string =>
+/**
+ * The cut plan as a card to read at the bench: plain text, one block a star.
+ *
+ * @param stock the boards for all stars, where they have been chosen
+ */
+export const cutPlan = ({ order, stars }: Plan, stock?: StockPlan): string =>
   [
     order.title,
     '='.repeat(order.title.length),
-    'Miter angles are read from a square crosscut.',
-    ...(order.lengths.units === 'in'
-      ? ['+0.012 or -0.012 after a fraction: that much more or less, in decimals of an inch.']
-      : []),
+    ...readingNotes(order).flatMap((text) => wrapColumns(text, WIDTH, 0)),
     '',
     ...stars.flatMap((plan) => [...starCard(plan, order), '']),
+    ...boardsToBuy(order, stock),
     ...listing('Changed by flags', order.overridden),
     ...listing('Taken for granted, as the order does not say', assumptions(order, stars)),
     ...wrapColumns(`Safety: ${SAW_CAUTION}`, WIDTH, 0),
@@ -91,7 +95,7 @@ const valleyLineText = ({ star }: Pick<StarPlan, 'star'>, show: (length: Mm) => 
 }
 
 const boardRows = (plan: StarPlan, { lengths, shop }: Order): string[] => {
-  const { star, blank, boardUse, arms } = plan
+  const { star, blank, boardUse } = plan
   const show = (length: Mm) => showLength(length, lengths)
   const length =
     plan.order.quantity === 1 ? '' : `, ${show(plan.boardForQuantity)} for all ${plan.order.quantity}`
@@ -104,19 +108,17 @@ const boardRows = (plan: StarPlan, { lengths, shop }: Order): string[] => {
       'Blank',
       `${showSetting(blank.side, lengths)} along the edge; ${showSetting(blank.pitch, lengths)} of board each, the blade's slot included; ${show(blank.firstTrim)} lost once a board to the slant${shop.endAllowance > 0 ? ' and the bad end' : ''}`,
     ),
-    ...(boardUse ? row('Buy', boardUseText(boardUse, arms, show)) : []),
+    ...(boardUse ? row('One board', boardUseText(boardUse, show)) : []),
   ]
 }
 
 const boardUseText = (
-  { board, blanksPerBoard, boardsNeeded, rippedOff }: NonNullable<StarPlan['boardUse']>,
-  arms: number,
+  { board, blanksPerBoard, rippedOff }: NonNullable<StarPlan['boardUse']>,
   show: (length: Mm) => string,
 ): string => {
-  const price = board.price === undefined ? '' : `, price ${fixed(board.price * boardsNeeded, 2)}`
-  const boards = boardsNeeded === 1 ? '1 board' : `${boardsNeeded} boards`
+  const price = board.price === undefined ? '' : `, price ${fixed(board.price, 2)}`
   const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} is left over)`
-  return `${arms} arms: ${boards} of ${show(board.width)} × ${show(board.length)}, ${blanksPerBoard} arms a board${price}${rip}`
+  return `of ${show(board.width)} × ${show(board.length)}${price}, gives ${blanksPerBoard} ${blanksPerBoard === 1 ? 'arm' : 'arms'}${rip}`
 }
 
 const backingRows = (plan: StarPlan, { lengths }: Order): string[] =>
@@ -140,6 +142,8 @@ const bodyRows = (plan: StarPlan, order: Order): string[] =>
 
 const sawRows = (plan: StarPlan, order: Order): string[] => {
   const { star, firstCut, jointCut } = plan
+  const steps = cutSteps(plan, order).flatMap(({ name, text }) => row(name, text))
+  if (tooSmallForSaw(plan)) return ['', ...warningLines(plan, (code) => code === 'short-arm'), ...steps]
   const table = [
     ['', 'cut', 'set the saw to', 'nearest mark', 'the mark leaves open'],
     ['1', 'first cut', settingText(firstCut), showAngle(firstCut.mark), leftOpenText(firstCut, plan, order)],
@@ -161,7 +165,7 @@ const sawRows = (plan: StarPlan, order: Order): string[] => {
     '',
     ...biasRows(plan, order),
     ...warningLines(plan, (code) => code === 'short-arm'),
-    ...cutSteps(plan, order).flatMap(({ name, text }) => row(name, text)),
+    ...steps,
     ...row(
       'Accuracy',
       `a tenth of a degree in every ${blankIsArm(star) ? 'cut' : 'joint cut'} is ${showMovement(plan.gapPerTenth, order.lengths)} at the last joint`,

@@ -2,6 +2,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
 import type { PlannedCut, StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
@@ -19,6 +20,16 @@ export const biasText = ({ miter, bias }: PlannedCut, { shop }: Order): string |
   return `read ${showAngle(degrees(Math.abs(miter - bias)))} to cut ${showAngle(miter)}: this saw cuts ${showAngle(degrees(Math.abs(bias)))} ${way} than its scale says${sure}`
 }
 
+/** Which reading is meant, and in inches what stands after a fraction. */
+export const readingNotes = ({ lengths }: Order): string[] => [
+  'Miter angles are read from a square crosscut.',
+  ...(lengths.units === 'in'
+    ? [
+        '+0.012 or -0.012 after a fraction: so many decimals of an inch more or less, for a caliper; a tape leaves them.',
+      ]
+    : []),
+]
+
 /** A step at the saw and what to do in it. */
 export interface CutStep {
   readonly name: string
@@ -26,17 +37,26 @@ export interface CutStep {
 }
 
 /**
- * The cuts in order, as they are made at the saw.
+ * The cuts in order, as they are made at the saw; for an arm that is too small for it, how it is cut by hand.
  *
  * With the fence along x, the wood at y > 0 and the tip at the origin, a joint cut leans away from the tip as it leaves
  * the fence, so the saw's handle swings away from the stop that stands at the tip; the first cut leans the same way,
  * and the other way when the tip angle is over 90°. Turned over about its long axis the arm shows the blade its mirror
  * image, and the face of cut 1 lies on the fence. A wedge adds to the swing when its thick end is on the handle's side.
  */
-export const cutSteps = (plan: StarPlan, order: Order): CutStep[] =>
-  blankIsArm(plan.star)
+export const cutSteps = (plan: StarPlan, order: Order): CutStep[] => {
+  if (tooSmallForSaw(plan)) return [BY_HAND]
+  return blankIsArm(plan.star)
     ? [firstStep(plan, order), rhombusStep(plan, order), ...wedgeSteps(plan)]
     : [firstStep(plan, order), secondStep(plan, order), THIRD_STEP, ...wedgeSteps(plan)]
+}
+
+/** Nothing can hold so small an arm beside a spinning blade. */
+export const TOO_SMALL = 'Too small for a miter saw: fine hand saw and miter box.'
+export const BY_HAND_WAY =
+  "Glue the arm pattern on the board, one long edge of the arm along the board's edge. Leave the lines standing and sand down to them."
+
+const BY_HAND: CutStep = { name: 'By hand', text: `${TOO_SMALL} ${BY_HAND_WAY}` }
 
 const firstStep = (plan: StarPlan, order: Order): CutStep => {
   const { blank, firstCut } = plan
@@ -73,7 +93,7 @@ const THIRD_STEP: CutStep = {
 
 const rhombusStep = ({ star }: StarPlan, order: Order): CutStep => ({
   name: 'Rhombus',
-  text: `the blank is already the arm: with the board exactly ${showSetting(star.armStrip, order.lengths)} wide there are no cuts 2 and 3.`,
+  text: `the blank is already the arm: with the board exactly ${showSetting(star.armStrip, order.lengths)} wide there are no cuts 2 and 3. If yours measures otherwise, give its true width as the star's board-width.`,
 })
 
 const wedgeSteps = ({ star, firstCut, jointCut }: StarPlan): CutStep[] => {

@@ -1,21 +1,22 @@
 import type { CutBoard, CutStrip } from '../stock/cut-board.js'
-import type { StarCost } from '../stock/quotation.js'
 import type { StockPlan } from '../stock/stock.js'
 import { fixed, type LengthStyle, showLength } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { SAW_CAUTION } from './cautions.js'
+import { QUOTATION_NOTE, QUOTATION_TITLE, quotationTable } from './quotation-table.js'
 import {
-  areaText,
   type BlankRun,
   blankRuns,
   boardsTaken,
   boardText,
   crosscutText,
+  drawnText,
   kindNames,
   markText,
   narrowerText,
   offcutText,
   percentText,
+  slotText,
   takenText,
   verdictText,
 } from './stock-words.js'
@@ -45,11 +46,7 @@ export const cuttingList = (stock: StockPlan): string => {
     '',
     ...kindRows(stock),
     '',
-    ...wrapColumns(
-      `Lay each board's first end to the left, its lower edge on the fence. Hook the tape once: every distance runs from that end along the fence's edge. The blade stands behind the mark (further from the end), at a trim before it.${stock.plan.order.shop.endAllowance > 0 ? ` The first ${showLength(stock.plan.order.shop.endAllowance, lengths)} of each board are kept free.` : ''}`,
-      WIDTH,
-      0,
-    ),
+    ...wrapColumns(`${drawnText} ${slotText}${endText(stock)}`, WIDTH, 0),
     SKETCH_KEY,
     '',
     ...cards,
@@ -59,6 +56,11 @@ export const cuttingList = (stock: StockPlan): string => {
     '',
   ].join('\n')
 }
+
+const endText = ({ plan: { order } }: StockPlan): string =>
+  order.shop.endAllowance > 0
+    ? ` The first ${showLength(order.shop.endAllowance, order.lengths)} of each board are kept free.`
+    : ''
 
 const longestOf = (boards: readonly CutBoard[]): number =>
   Math.max(...boards.map(({ board }) => board.length))
@@ -136,39 +138,11 @@ const runRow = ({ kind, blanks }: BlankRun, lengths: LengthStyle): string[] => {
   )
 }
 
-const quotation = ({ stars, priced, plan: { order } }: StockPlan): string[] => {
-  const money = (amount: number | undefined): string => (amount === undefined ? '-' : fixed(amount, 2))
-  const isPriced = ({ boards, panel, hardware }: StarCost): boolean =>
-    [boards, panel, hardware].some((part) => part !== undefined)
-  const all = (cost: StarCost): number => cost.total * cost.plan.order.quantity
-  const rows = stars.map((cost) => [
-    `  ${cost.plan.order.name}`,
-    String(cost.plan.order.quantity),
-    areaText(cost.wood, order.lengths),
-    money(priced ? cost.boards : undefined),
-    money(cost.panel),
-    money(cost.hardware),
-    money(isPriced(cost) ? cost.total : undefined),
-    money(isPriced(cost) ? all(cost) : undefined),
-  ])
-  const heading = ['  Star', 'stars', 'wood', 'boards', 'panel', 'hardware', 'one star', 'all of them']
-  const sum = [
-    '  Together',
-    '',
-    '',
-    '',
-    '',
-    '',
-    '',
-    money(stars.reduce((total, cost) => total + all(cost), 0)),
-  ]
+const quotation = (stock: StockPlan): string[] => {
+  const rows = quotationTable(stock).map(([name, ...figures]) => [`  ${name}`, ...figures])
   return [
-    ...titled('What a star costs', '-'),
-    ...wrapColumns(
-      'Each star pays its share of its boards, offcuts included, and of a panel cut up in rows. Work, power and profit are yours to add.',
-      WIDTH,
-      0,
-    ),
-    ...table([heading, ...rows, ...(stars.length > 1 ? [sum] : [])], new Set([1, 2, 3, 4, 5, 6, 7])),
+    ...titled(QUOTATION_TITLE, '-'),
+    ...wrapColumns(QUOTATION_NOTE, WIDTH, 0),
+    ...table(rows, new Set([1, 2, 3, 4, 5, 6, 7])),
   ]
 }

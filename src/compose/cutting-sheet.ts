@@ -9,24 +9,32 @@ import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { boardBlock } from './board-block.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { cardSize } from './card-size.js'
 import { SAW_CAUTION } from './cautions.js'
-import { boardSize, boardsTaken, crosscutText, kindNames, takenText, verdictText } from './stock-words.js'
+import { quotationBlocks } from './quotation-block.js'
+import {
+  boardSize,
+  boardsTaken,
+  crosscutText,
+  drawnText,
+  kindNames,
+  slotText,
+  takenText,
+  verdictText,
+} from './stock-words.js'
 import { pictureScale } from './strip-picture.js'
 
-/** As large as a shop card, to hang beside it. */
-const WIDTH = 186
-const HEIGHT = 250
 const PADDING = 3
-const INSIDE = WIDTH - 2 * PADDING
 /** White between two boards, with a line through its middle. */
 const GAP = 5
 
 /** The cutting list on pages of a shop card's size. */
 export const cuttingPages = (stock: StockPlan): Drawing[] => {
+  const { across, height } = cardSize(stock.plan.order)
   const pages: Block[][] = []
   let taken = Infinity
-  for (const block of cuttingBlocks(stock)) {
-    if (taken + block.height + GAP > HEIGHT) {
+  for (const block of cuttingBlocks(stock, across - 2 * PADDING)) {
+    if (taken + block.height + GAP > height) {
       pages.push([])
       taken = 2 * PADDING
     }
@@ -34,54 +42,55 @@ export const cuttingPages = (stock: StockPlan): Drawing[] => {
     taken += block.height + GAP
   }
   return pages.map((blocks, index) =>
-    page(blocks, `${stock.plan.order.title}: boards, page ${index + 1} of ${pages.length}`, HEIGHT),
+    page(blocks, `${stock.plan.order.title}: boards, page ${index + 1} of ${pages.length}`, across, height),
   )
 }
 
 /** The cutting list as one drawing, as high as it needs to be. */
 export const cuttingSheet = (stock: StockPlan): Drawing => {
-  const blocks = cuttingBlocks(stock)
+  const { across } = cardSize(stock.plan.order)
+  const blocks = cuttingBlocks(stock, across - 2 * PADDING)
   const height = blocks.reduce((sum, block) => sum + block.height + GAP, 2 * PADDING - GAP)
-  return page(blocks, `${stock.plan.order.title}: boards`, height)
+  return page(blocks, `${stock.plan.order.title}: boards`, across, height)
 }
 
-const page = (blocks: readonly Block[], title: string, height: number): Drawing => {
+const page = (blocks: readonly Block[], title: string, across: number, height: number): Drawing => {
   const shapes: Shape[] = [
-    path('NOTE', closedOutline([point(0, 0), point(WIDTH, 0), point(WIDTH, height), point(0, height)])),
+    path('NOTE', closedOutline([point(0, 0), point(across, 0), point(across, height), point(0, height)])),
   ]
   let top = height - PADDING
   blocks.forEach((block, index) => {
-    if (index > 0) shapes.push(line('NOTE', point(0, top + GAP / 2), point(WIDTH, top + GAP / 2)))
+    if (index > 0) shapes.push(line('NOTE', point(0, top + GAP / 2), point(across, top + GAP / 2)))
     shapes.push(...movedShapes(block.shapes, point(PADDING, top)))
     top -= block.height + GAP
   })
   return notedDrawing({
     kind: 'cutting-list',
     title,
-    trueSize: { across: mm(WIDTH), height: mm(height) },
+    trueSize: { across: mm(across), height: mm(height) },
     figure: shapes,
     asides: [],
     pieces: [],
   })
 }
 
-const cuttingBlocks = (stock: StockPlan): Block[] => {
+const cuttingBlocks = (stock: StockPlan, width: number): Block[] => {
   const { boards, plan } = stock
   const count = boards.reduce((sum, { times }) => sum + times, 0)
   const scale = pictureScale(
     boards.map(({ board }) => board),
-    INSIDE,
+    width,
   )
   let first = 1
   const blocks = boards.map((cut) => {
-    const block = boardBlock(cut, { first, count }, scale, INSIDE, plan.order.lengths)
+    const block = boardBlock(cut, { first, count }, scale, width, plan.order.lengths)
     first += cut.times
     return block
   })
-  return [headBlock(stock, scale), ...blocks, textBlock([`Safety: ${SAW_CAUTION}`], SMALL, INSIDE)]
+  return [headBlock(stock, scale, width), ...blocks, ...quotationBlocks(stock, width)]
 }
 
-const headBlock = (stock: StockPlan, scale: number): Block => {
+const headBlock = (stock: StockPlan, scale: number, width: number): Block => {
   const { plan, boards, kinds } = stock
   const { lengths, title } = plan.order
   const take = boardsTaken(boards).map(
@@ -100,16 +109,14 @@ const headBlock = (stock: StockPlan, scale: number): Block => {
           { height: 7, lines: 1 },
           { height: LARGE, lines: 2 },
         ],
-        INSIDE,
+        width,
       ),
-      textBlock([`${takenText(stock)}. ${verdictText(stock)}`, ...take], MEDIUM, INSIDE),
-      textBlock(legend, MEDIUM, INSIDE),
+      textBlock([`${takenText(stock)}. ${verdictText(stock)}`, ...take], MEDIUM, width),
+      textBlock(legend, MEDIUM, width),
       textBlock(
-        [
-          `Drawn 1 : ${scale}. First end on the left, lower edge on the fence. Hook the tape once: all distances run from the first end along the fence's edge. The blade stands behind the mark (further from the end); at a trim, T, before it.`,
-        ],
+        [`Drawn 1 : ${scale}. ${drawnText} ${slotText} T marks a trim.`, `Safety: ${SAW_CAUTION}`],
         SMALL,
-        INSIDE,
+        width,
       ),
     ],
     2.4,

@@ -27,8 +27,8 @@ const MEASURED: Readonly<Record<Exclude<Measurable, 'gap'>, string>> = {
   across: 'tip to tip at the widest',
 }
 
-/** What was measured, what it means, and what it leaves open. */
-export const findings = (fit: DryFit, order: Order): Words[] => [
+/** What was measured, what it means, and what it leaves open; measurements to come go by their flag, or by name alone. */
+export const findings = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'): Words[] => [
   ...fit.found.measured.map((each, index) => ({
     heading: index === 0 ? 'Measured' : '',
     text: measuredText(each, fit, order),
@@ -37,7 +37,7 @@ export const findings = (fit: DryFit, order: Order): Words[] => [
   ...errorWords(fit, order),
   ...fit.untold.map(({ what, settledBy }, index) => ({
     heading: index === 0 ? 'Not told' : '',
-    text: `${UNTOLD[what](fit)} ${SETTLES[settledBy]} would settle it (${FLAGS[settledBy]}).`,
+    text: `${UNTOLD[what](fit)} ${SETTLES[settledBy]} would settle it${by === 'flag' ? ` (${FLAGS[settledBy]})` : ''}.`,
   })),
 ]
 
@@ -149,12 +149,15 @@ const mendSteps = (fit: DryFit, order: Order): string[] => {
 }
 
 /** What the recut costs, what to expect, and what this saw has taught. */
-export const outcomes = (fit: DryFit, order: Order): Words[] => {
+export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'): Words[] => {
   const { lengths } = order
   const { recut, terms, verdict } = fit
   const show = (length: Mm): string => showLength(length, lengths)
   if (verdict === 'unknown') return []
-  const bias = { heading: 'Saw bias', text: biasText(fit) }
+  const bias = {
+    heading: 'Saw bias',
+    text: by === 'flag' ? `${biasFound(fit)} ${biasWritten(fit)}` : biasFound(fit),
+  }
   if (verdict !== 'turn' || !recut) return [bias]
   const { star } = fit.plan
   return [
@@ -182,8 +185,11 @@ export const outcomes = (fit: DryFit, order: Order): Words[] => {
   ]
 }
 
-const biasText = ({ setting }: DryFit): string => {
-  const { learned } = setting
-  const way = learned < 0 ? 'shallower' : 'steeper'
-  return `cuts come out ${showAngle(positive(learned))} ± ${showAngle(setting.uncertainty)} ${way} than the scale says. For the order, under shop: saw: (or --save writes it): bias: ${biasAsWritten({ miter: learned, uncertainty: setting.uncertainty })}`
+/** How this saw cuts, and how surely. */
+const biasFound = ({ setting }: DryFit): string => {
+  const way = setting.learned < 0 ? 'shallower' : 'steeper'
+  return `cuts come out ${showAngle(positive(setting.learned))} ± ${showAngle(setting.uncertainty)} ${way} than the scale says.`
 }
+
+const biasWritten = ({ setting }: DryFit): string =>
+  `For the order, under shop: saw: (or --save writes it): bias: ${biasAsWritten({ miter: setting.learned, uncertainty: setting.uncertainty })}`

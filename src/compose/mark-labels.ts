@@ -4,7 +4,7 @@ import { label, line } from '../drawing/shapes.js'
 import { point } from '../geometry/point.js'
 import { radians } from '../units/convert.js'
 
-/** A mark on the fence's edge and what stands below it. */
+/** A mark on the fence's edge and what stands above it. */
 export interface Mark {
   readonly x: number
   readonly text: string
@@ -16,12 +16,13 @@ const APART = SMALL * 1.45
 const LEAD = 4
 
 /**
- * Upright labels below marks on the line y = `y`, each under its mark or, where they crowd, beside it with a line that
- * leads there. Undefined when the width does not hold them.
+ * Upright labels above marks on the line y = 0, each over its mark or, where they crowd, beside it with a line that leads
+ * there. Undefined when the width does not hold them.
+ *
+ * @param marks from left to right
  */
 export const markLabels = (
   marks: readonly Mark[],
-  y: number,
   width: number,
 ): { readonly shapes: readonly Shape[]; readonly height: number } | undefined => {
   if (marks.length * APART > width) return undefined
@@ -31,13 +32,13 @@ export const markLabels = (
   )
   const shapes = marks.flatMap(({ x, text }, index): Shape[] => {
     const place = places[index] ?? x
-    const foot = point(place, y - LEAD)
+    const foot = point(place, LEAD)
     return [
-      line('DIM', point(x, y), foot),
-      label(text, point(place + SMALL / 2, y - LEAD - 0.8), {
+      line('DIM', point(x, 0), foot),
+      label(text, point(place + SMALL / 2, LEAD + 0.8), {
         layer: 'DIM',
         height: SMALL,
-        anchor: 'end',
+        anchor: 'start',
         turn: radians(Math.PI / 2),
       }),
     ]

@@ -2,9 +2,10 @@ import { escaped } from '../drawing/markup.js'
 import type { Drawing } from '../drawing/model.js'
 import { blankIsArm } from '../geometry/kite.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import { showLength, showSetting } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
-import { settingText } from './cut-steps.js'
+import { settingText, TOO_SMALL } from './cut-steps.js'
 import { sizeText } from './size-text.js'
 
 /** A drawing and where its files lie, as far as the overview shows it. */
@@ -102,6 +103,7 @@ ${own.map((shown) => figure(shown, plan)).join('\n')}
 }
 
 const settings = (star: StarPlan, { order: { lengths } }: Plan): string => {
+  if (tooSmallForSaw(star)) return TOO_SMALL
   const first = `First cut <b>${settingText(star.firstCut)}</b>`
   return blankIsArm(star.star)
     ? `${first}, <b>${escaped(showSetting(star.blank.side, lengths))}</b> from cut to cut.`

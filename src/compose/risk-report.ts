@@ -8,6 +8,7 @@ import { degrees } from '../units/convert.js'
 import { fixed, showAngle, showSmall } from '../units/show.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 import { countOf, fine, grouped, percent } from './chance-words.js'
+import type { Words } from './dry-fit-words.js'
 import { gapBars } from './gap-bars.js'
 import { wrapColumns } from './wrap-columns.js'
 
@@ -35,7 +36,7 @@ const row = (heading: string, text: string): string[] =>
   wrapColumns(`  ${heading.padEnd(HEADING)}${text}`, WIDTH, HEADING + 2)
 
 const batchBlock = (risk: BatchRisk, order: Order): string[] => {
-  const { plan, quantity, simulated, law } = risk
+  const { plan, quantity, simulated } = risk
   const { star } = plan
   const small = (length: Mm) => showSmall(length, order.lengths)
   const title = `${plan.order.name}: ${countOf(quantity, 'star')}, ${star.points} points, ${countOf(plan.arms, 'arm')}`
@@ -52,15 +53,7 @@ const batchBlock = (risk: BatchRisk, order: Order): string[] => {
     '',
     ...chanceTable(risk),
     '',
-    ...row('Closure', closureText(risk, small)),
-    ...row('Comes from', sharesText(law.shares)),
-    ...row('Needed', neededText(risk)),
-    ...correctedRows(risk),
-    ...row(
-      'Valleys',
-      `neighbouring edges differ by ${small(risk.step.usual)} (one standard deviation); in 95 of 100 stars no step is more than ${small(risk.step.largest)} (simulated: ${percent(simulated.stepWithin.value)})`,
-    ),
-    ...row('Wasted', wastedText(risk)),
+    ...riskWords(risk, order).flatMap(({ heading, text }) => row(heading, text)),
     '',
     ...wrapColumns(
       `  Gap at the last joint, ${grouped(simulated.stars)} simulated stars, seed ${risk.seed}:`,
@@ -68,6 +61,22 @@ const batchBlock = (risk: BatchRisk, order: Order): string[] => {
       2,
     ),
     ...gapBars(risk, order),
+  ]
+}
+
+/** What the chances come from and what would better them. */
+export const riskWords = (risk: BatchRisk, order: Order): Words[] => {
+  const small = (length: Mm) => showSmall(length, order.lengths)
+  return [
+    { heading: 'Closure', text: closureText(risk, small) },
+    { heading: 'Comes from', text: sharesText(risk.law.shares) },
+    { heading: 'Needed', text: neededText(risk) },
+    ...correctedWords(risk),
+    {
+      heading: 'Valleys',
+      text: `neighbouring edges differ by ${small(risk.step.usual)} (one standard deviation); in 95 of 100 stars no step is more than ${small(risk.step.largest)} (simulated: ${percent(risk.simulated.stepWithin.value)})`,
+    },
+    { heading: 'Wasted', text: wastedText(risk) },
   ]
 }
 
@@ -79,14 +88,20 @@ const SET_TEXTS: Readonly<Record<SawSet, string>> = {
 
 const simulatedText = ({ value, error }: Estimate): string => `${percent(value)}, ± ${fixed(200 * error, 1)}`
 
-const chanceTable = ({ quantity, star, batch, simulated }: BatchRisk): string[] => {
-  const lines = [
-    ['chance to close', 'worked out', 'simulated'],
-    ['one star', percent(star), simulatedText(simulated.star)],
-    ...(quantity === 1 ? [] : [[`all ${quantity} stars`, percent(batch), simulatedText(simulated.batch)]]),
-  ]
-  return lines.map((cells) => `    ${cells.map((cell) => cell.padEnd(17)).join('')}`.trimEnd())
-}
+/** One star and all of them, below a row of headings: worked out and simulated. */
+export const chanceRows = ({
+  quantity,
+  star,
+  batch,
+  simulated,
+}: BatchRisk): readonly (readonly string[])[] => [
+  ['chance to close', 'worked out', 'simulated'],
+  ['one star', percent(star), simulatedText(simulated.star)],
+  ...(quantity === 1 ? [] : [[`all ${quantity} stars`, percent(batch), simulatedText(simulated.batch)]]),
+]
+
+const chanceTable = (risk: BatchRisk): string[] =>
+  chanceRows(risk).map((cells) => `    ${cells.map((cell) => cell.padEnd(17)).join('')}`.trimEnd())
 
 /** How far all cuts may be off together, before and after a dry fit has taught it. */
 const trueText = ({ shop }: Order): string => {
@@ -132,14 +147,16 @@ const neededText = ({ needed, quantity }: Pick<BatchRisk, 'needed' | 'quantity'>
 }
 
 /** What a dry fit is worth: the chances once the cuts come out as wanted but for their spread. */
-const correctedRows = (risk: BatchRisk): string[] => {
+const correctedWords = (risk: BatchRisk): Words[] => {
   const { law, corrected, quantity } = risk
   if (law.mean === 0 && law.shared === 0) return []
   const all = quantity === 1 ? '' : `, all ${quantity} with ${percent(corrected.batch)}`
-  return row(
-    'Corrected',
-    `once dry fits have made good what the cuts share: one star closes with ${percent(corrected.star)}${all}; ${neededText({ needed: corrected.needed, quantity })}`,
-  )
+  return [
+    {
+      heading: 'Corrected',
+      text: `once dry fits have made good what the cuts share: one star closes with ${percent(corrected.star)}${all}; ${neededText({ needed: corrected.needed, quantity })}`,
+    },
+  ]
 }
 
 const wastedText = ({ wasted, simulated, plan }: BatchRisk): string => {

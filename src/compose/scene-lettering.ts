@@ -16,7 +16,8 @@ const FURTHEST = 14
 
 /**
  * The words of a scene, each where it is clear and inside `room`; what finds no place stands in the settings and the
- * caption. The stop's distance comes first: it has a place of its own above the fence.
+ * caption. The stop's distance comes first: it has a place of its own above the fence, or with a wedge stands in the
+ * caption.
  */
 export const sceneLettering = (
   scene: SawScene,

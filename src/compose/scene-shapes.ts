@@ -11,7 +11,8 @@ import type { SawScene, Stretch } from './saw-scene.js'
 
 /** Shorter on paper, a line at that distance says nothing. */
 const SHORTEST_LIMIT = 8
-const HATCH_SPACING = 1.8
+/** The widest that leaves a stroke in the waste. */
+const HATCH_SPACINGS = [1.8, 0.9, 0.45]
 /** Radius on paper of the arc that shows the blade's lean. */
 const ARC = 9
 /** Between the fence's hatching and the dimension line above it. */
@@ -71,9 +72,17 @@ const woodLines = ({ wood, goesOn, waste, toCome }: SawScene, { at }: Placing): 
       : [path('PATTERN', closedOutline(corners))]
   return [
     ...outline,
-    ...hatch(waste.map(at), radians(-Math.PI / 4), HATCH_SPACING).map(([from, to]) => line('NOTE', from, to)),
+    ...hatching(waste.map(at)),
     ...toCome.map(([from, to]) => line('NOTE', at(from), at(to), 'dashed')),
   ]
+}
+
+const hatching = (corners: readonly Point[]): Path[] => {
+  for (const spacing of HATCH_SPACINGS) {
+    const strokes = hatch(corners, radians(-Math.PI / 4), spacing)
+    if (strokes.length > 0) return strokes.map(([from, to]) => line('NOTE', from, to))
+  }
+  return []
 }
 
 /** A stop that is lifted out before the cut is dashed. */

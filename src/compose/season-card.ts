@@ -34,7 +34,7 @@ const starBlock = (star: AdvisedStar, order: Order): string[] => {
     '-'.repeat(title.length),
     ...row('Wood', woodText(star)),
     '',
-    ...seasonTable(star, order),
+    ...columns(seasonRows(star, order), [8, 0, 6, 7, 6, 6, 0]),
     '',
     ...(step === undefined ? [] : row('Valleys', step)),
     ...row('Glued', stressText(star, lengths)),
@@ -47,7 +47,11 @@ const starBlock = (star: AdvisedStar, order: Order): string[] => {
   ]
 }
 
-const seasonTable = ({ plan, workshop, winter, summer }: AdvisedStar, order: Order): string[] => {
+/** Workshop, winter and summer below a row of headings: air, wood, change across the grain, angles, last joint. */
+export const seasonRows = (
+  { plan, workshop, winter, summer }: AdvisedStar,
+  order: Order,
+): readonly (readonly string[])[] => {
   const { star } = plan
   const air = (state: WoodState) => [
     showAirShort(state.air, order.lengths.units),
@@ -58,13 +62,10 @@ const seasonTable = ({ plan, workshop, winter, summer }: AdvisedStar, order: Ord
     const angles = [showAngle(edge.arm.tipAngle), showAngle(edge.arm.centreAngle)]
     return [name, ...air(state), changeText(state), ...angles, gapText(edge, order.lengths)]
   }
-  return columns(
-    [
-      ['', 'air', 'wood', 'across', 'tip', 'centre', 'free joints leave open'],
-      ['workshop', ...air(workshop), '', showAngle(star.tipAngle), showAngle(star.centreAngle), 'nothing'],
-      moved('winter', winter),
-      moved('summer', summer),
-    ],
-    [8, 0, 6, 7, 6, 6, 0],
-  )
+  return [
+    ['', 'air', 'wood', 'across', 'tip', 'centre', 'free joints leave open'],
+    ['workshop', ...air(workshop), '', showAngle(star.tipAngle), showAngle(star.centreAngle), 'nothing'],
+    moved('winter', winter),
+    moved('summer', summer),
+  ]
 }

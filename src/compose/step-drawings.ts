@@ -4,7 +4,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { trimmed } from '../units/show.js'
+import { showSetting, trimmed } from '../units/show.js'
 import {
   type Block,
   fittedText,
@@ -37,14 +37,10 @@ const REDUCTIONS = [1, 1.2, 1.4, 1.6, 1.8, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5
 
 /** A true drawing for every cut, side by side, all to one scale, each over a few words; not higher than `height`. */
 export const stepDrawings = (plan: StarPlan, order: Order, width: number, height: number): Block => {
-  const scenes = sawScenes(plan, order.shop.saw.kerf)
-  const across = (width - BESIDE * (scenes.length - 1)) / scenes.length
-  const captions = scenes.map((scene) => textBlock([captionText(scene, plan)], CAPTION, across))
-  const headings = scenes.map(({ name, cut }) => fittedText(`${name}: ${settingText(cut)}`, HEADINGS, across))
-  const headingHeight = Math.max(...headings.map((heading) => heading.height))
-  const words =
-    headingHeight + Math.max(...captions.map((caption) => caption.height)) + linesHeight(1, LEGEND)
-  const room = height - words - 3 * BELOW - DISTANCE
+  const words = lettered(plan, order, width)
+  const { scenes, across, headings, captions } = words
+  const headingHeight = highest(headings)
+  const room = height - wordsHeight(words)
   const reduction = reductionFor(scenes, across, room)
   const drawn = scenes.map((scene) => drawnScene(scene, 1 / reduction, across, room, order))
   const lowest = Math.min(...drawn.map((shapes) => shapeExtents(shapes).min.y))
@@ -65,6 +61,26 @@ export const stepDrawings = (plan: StarPlan, order: Order, width: number, height
     shapes: cells.flatMap((cell) => cell.shapes),
   }
   return stacked([row, textBlock([legend(reduction, drawn, plan)], LEGEND, width)], BELOW)
+}
+
+/** Height that the words over and under the drawings take, with the white between. */
+export const stepWords = (plan: StarPlan, order: Order, width: number): number =>
+  wordsHeight(lettered(plan, order, width))
+
+const wordsHeight = ({ headings, captions }: ReturnType<typeof lettered>): number =>
+  highest(headings) + highest(captions) + linesHeight(1, LEGEND) + 3 * BELOW + DISTANCE
+
+const highest = (blocks: readonly Block[]): number => Math.max(...blocks.map(({ height }) => height))
+
+const lettered = (plan: StarPlan, order: Order, width: number) => {
+  const scenes = sawScenes(plan, order.shop.saw.kerf)
+  const across = (width - BESIDE * (scenes.length - 1)) / scenes.length
+  return {
+    scenes,
+    across,
+    headings: scenes.map(({ name, cut }) => fittedText(`${name}: ${settingText(cut)}`, HEADINGS, across)),
+    captions: scenes.map((scene) => textBlock([captionText(scene, plan, order)], CAPTION, across)),
+  }
 }
 
 /** One scene in the middle of its cell; the fence's face lies along y = 0. */
@@ -100,14 +116,16 @@ const reductionFor = (scenes: readonly SawScene[], across: number, room: number)
   return factor * power
 }
 
-const captionText = (scene: SawScene, { firstCut }: StarPlan): string => {
+/** With a wedge the stop's distance runs along its edge, where no dimension finds room. */
+const captionText = (scene: SawScene, { firstCut }: StarPlan, { lengths }: Order): string => {
+  const stop = scene.wedge ? `Stop ${showSetting(scene.length, lengths)} along the wedge. ` : ''
   switch (scene.name) {
     case 'Cut 1':
-      return 'Face A up. Lift the stop out before the cut.'
+      return `${stop}Face A up. Lift the stop out before the cut.`
     case 'Cut 2':
-      return `${firstCut.wedge && !scene.wedge ? 'Wedge off. ' : ''}Face A up. Arm clamped, offcut free.`
+      return `${stop}${firstCut.wedge && !scene.wedge ? 'Wedge off. ' : ''}Face A up. Arm clamped, offcut free.`
     case 'Cut 3':
-      return `Face A down, the edge of cut 1 on the ${scene.wedge ? 'wedge' : 'fence'}.`
+      return `${stop}Face A down, the edge of cut 1 on the ${scene.wedge ? 'wedge' : 'fence'}.`
   }
 }
 

@@ -17,6 +17,13 @@ export const takenText = ({ boards, cost, priced, plan }: StockPlan): string => 
   return `${count} ${count === 1 ? 'board' : 'boards'}, ${sum}`
 }
 
+/** How the boards are drawn and marked. */
+export const drawnText =
+  "The boards are drawn as they lie at the saw, seen from where you stand: fence above, first end on the right, where the stop is. Every distance runs from the first end along the fence's edge, and every slant leans away from that end. Hook the tape there once; turn the board half round to mark it, then the end is on your left."
+
+/** On which side of its mark the blade stands. */
+export const slotText = 'The blade stands behind the mark (further from the end), at a trim before it.'
+
 /** How good it is: proved, or how far from the bound it can be at most. */
 export const verdictText = ({ proved, priced, cost, bound }: StockPlan): string => {
   if (proved) return `No choice of these boards ${priced ? 'costs' : 'takes'} less.`

@@ -21,8 +21,9 @@ export const pictureScale = (boards: readonly Board[], width: number): number =>
 }
 
 /**
- * A strip of a board to scale, the fence's edge below and the first end on the left: every blank with its letter, every
- * cut, unsound wood hatched, what is ripped off dashed.
+ * A strip of a board to scale as it lies at the saw, seen by its operator as on the shop card: the fence's edge above, the
+ * first end on the right, where the stop is. Every blank with its letter, every cut, unsound wood hatched, what is ripped
+ * off dashed.
  */
 export const stripPicture = (
   board: Board,
@@ -32,9 +33,9 @@ export const stripPicture = (
   lengths: LengthStyle,
 ): Block => {
   const height = (strip.width + rippedOff) / scale
-  const at = (x: number, y: number): Point => point(x / scale, y / scale - height)
+  const at = (x: number, y: number): Point => point(markAt(x, board, scale), -y / scale)
   const box = (left: number, right: number, low: number, high: number) =>
-    closedOutline([at(left, low), at(right, low), at(right, high), at(left, high)])
+    closedOutline([at(right, high), at(left, high), at(left, low), at(right, low)])
   const slant = (blank: LaidBlank, x: number): Shape =>
     line('PATTERN', at(x, 0), at(x + blank.slant, strip.width), 'narrow')
   return {
@@ -60,13 +61,17 @@ export const stripPicture = (
   }
 }
 
+/** Where a distance from the first end is drawn, from the picture's left edge on. */
+export const markAt = (distance: number, { length }: Board, scale: number): number =>
+  (length - distance) / scale
+
 const letter = (
   { kind, from, to, slant }: LaidBlank,
   strip: CutStrip,
   at: (x: number, y: number) => Point,
 ): Shape[] => {
   const middle = at((from + to + slant) / 2, strip.width / 2)
-  const room = at(to, 0).x - at(from, 0).x
+  const room = at(from, 0).x - at(to, 0).x
   return textWidth(kind.letter, SMALL) < room - 0.6
     ? [centredLabel(kind.letter, middle, { height: SMALL })]
     : []
@@ -81,7 +86,7 @@ const offcutLabel = (
   const from = offcut.from + (blanks.at(-1)?.slant ?? 0)
   const unsound = board.defects.filter(({ to }) => to > offcut.from)
   const text = `offcut ${showLength(offcut.length, lengths)}`
-  const room = at(board.length, 0).x - at(from, 0).x
+  const room = at(from, 0).x - at(board.length, 0).x
   return unsound.length === 0 && textWidth(text, mm(SMALL)) < room - 2
     ? [centredLabel(text, at((from + board.length) / 2, width / 2), { height: SMALL })]
     : []

@@ -6,7 +6,8 @@ import { isSquare } from './stock-words.js'
 export const SKETCH_KEY = '/ or | a cut, A B ... blanks, : waste, # unsound, . offcut'
 
 /**
- * A strip as a line of text to scale, its first end on the left and the fence below: `[/ A / A /::##/ A /......]`.
+ * A strip as a line of text to scale, as it lies at the saw, its first end on the right and the fence above:
+ * `[....../ A /##::/ A / A /]`.
  *
  * @param columns the whole line's width
  * @param longest the length that the whole line stands for
@@ -36,5 +37,5 @@ export const stripSketch = (
     const cell = column(at)
     if (' .:'.includes(cells[cell] ?? '#')) cells[cell] = isSquare(kind.plan) ? '|' : '/'
   }
-  return `[${cells.join('')}]`
+  return `[${cells.toReversed().join('')}]`
 }

@@ -16,6 +16,8 @@ const STAND_INS: Readonly<Record<string, string>> = {
   '…': '...',
   '„': '"',
   '‚': "'",
+  '‘': "'",
+  '’': "'",
   '§': 'par.',
   ʻ: "'",
   ʼ: "'",

@@ -18,6 +18,8 @@ export interface FurniturePiece {
   readonly across: Mm
   readonly height: Mm
   readonly slots: readonly SlotName[]
+  /** Those that a page cannot do without. */
+  readonly needed: readonly SlotName[]
   /** It goes into drawings too, which know lines and lettering but no colours, widths or fills. */
   readonly linesOnly: boolean
 }
@@ -33,9 +35,8 @@ export type FurnitureName =
 const piece = (
   across: number,
   height: number,
-  slots: readonly SlotName[] = [],
-  linesOnly = false,
-): FurniturePiece => ({ across: mm(across), height: mm(height), slots, linesOnly })
+  { slots = [], needed = [], linesOnly = false }: Partial<FurniturePiece> = {},
+): FurniturePiece => ({ across: mm(across), height: mm(height), slots, needed, linesOnly })
 
 const TITLE_FIELDS = [
   'title',
@@ -50,12 +51,12 @@ const TITLE_FIELDS = [
 
 /** The pieces of sheet furniture; each is a file of that name in `templates/` or in a maker's own folder. */
 export const FURNITURE: Readonly<Record<FurnitureName, FurniturePiece>> = {
-  'title-block': piece(56, 24, TITLE_FIELDS),
-  'scale-check-mm': piece(102, 16, ['frame']),
-  'scale-check-in': piece(102, 16, ['frame']),
+  'title-block': piece(56, 24, { slots: TITLE_FIELDS, needed: ['title', 'sheet', 'scale'] }),
+  'scale-check-mm': piece(102, 16, { slots: ['frame'], needed: ['frame'] }),
+  'scale-check-in': piece(102, 16, { slots: ['frame'], needed: ['frame'] }),
   caution: piece(102, 7.5),
   'register-mark': piece(8, 8),
-  'grain-arrow': piece(40, 8, [], true),
+  'grain-arrow': piece(40, 8, { linesOnly: true }),
 }
 
 export const FURNITURE_NAMES = Object.keys(FURNITURE) as readonly FurnitureName[]

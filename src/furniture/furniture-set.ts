@@ -9,6 +9,7 @@ import { done, type Outcome, refused, showProblem } from '../order/problem.js'
 import type { Units } from '../units/read-length.js'
 import { FURNITURE_NAMES, type FurnitureName, type FurnitureTexts, furnitureFile } from './furniture-names.js'
 import { readFurniture } from './read-furniture.js'
+import { wantingIn } from './wanting.js'
 
 /** The pieces a page is furnished with. */
 export interface Furniture {
@@ -51,7 +52,7 @@ export const defaultFurniture = (units: Units): Furniture => furnitureOf(units, 
 export const furnitureWith = (texts: FurnitureTexts, units: Units): Outcome<Furniture> => {
   const given = FURNITURE_NAMES.flatMap((name) => {
     const text = texts[name]
-    return text === undefined ? [] : [[name, readFurniture(furnitureFile(name), name, text)] as const]
+    return text === undefined ? [] : [[name, readPiece(name, text)] as const]
   })
   const problems = given.flatMap(([, outcome]) => (outcome.ok ? [] : outcome.problems))
   if (problems.length > 0) return refused(problems)
@@ -59,4 +60,13 @@ export const furnitureWith = (texts: FurnitureTexts, units: Units): Outcome<Furn
     given.flatMap(([name, outcome]) => (outcome.ok ? [[name, outcome.value] as const] : [])),
   )
   return done(furnitureOf(units, (name) => own.get(name) ?? template(name)))
+}
+
+/** A maker's own piece, and all that keeps it from serving. */
+const readPiece = (name: FurnitureName, text: string): Outcome<Artwork> => {
+  const file = furnitureFile(name)
+  const outcome = readFurniture(file, name, text)
+  if (!outcome.ok) return outcome
+  const problems = wantingIn(name, outcome.value).map((problem) => ({ place: file, ...problem }))
+  return problems.length === 0 ? outcome : refused(problems)
 }

@@ -31,9 +31,16 @@ export const fillSlots = (artwork: Artwork, values: SlotValues): Artwork => ({
 const filled = (mark: ArtText, values: SlotValues): ArtText[] => {
   const names = slotsIn(mark.text) as SlotName[]
   if (names.length > 0 && names.every((name) => !values[name])) return []
-  const text = mark.text.replace(SLOT, (_, name: SlotName) => values[name] ?? '').trim()
+  const text = withValues(mark.text, values)
   return [mark.room === undefined ? { ...mark, text } : { ...mark, ...fitted(text, mark.height, mark.room) }]
 }
+
+/** How wide a text must be able to get for a value to be read whole in it. */
+export const roomFor = ({ text, height }: ArtText, values: SlotValues): Mm =>
+  textWidth(withValues(text, values), mm(Math.min(height, SMALLEST_CAPITALS)))
+
+const withValues = (text: string, values: SlotValues): string =>
+  text.replace(SLOT, (_, name: SlotName) => values[name] ?? '').trim()
 
 const fitted = (text: string, height: Mm, room: Mm): Pick<ArtText, 'text' | 'height'> => {
   const width = textWidth(text, height)

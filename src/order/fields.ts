@@ -254,11 +254,13 @@ export const choiceField = <const Words extends readonly [string, ...string[]]>(
     v.description(says),
   )
 
-/** A short word is near to every other: it is guessed only when it begins with the right one. */
+/** A short word is near to every other: it is guessed only when it begins with the right one or holds it. */
 const guess = (written: string, words: readonly string[]): string | undefined => {
   const plain = written.toLowerCase().replaceAll(/[ _-]/g, '')
-  const begun = words.find((word) => plain.startsWith(word.toLowerCase().replaceAll('-', '')))
-  if (begun !== undefined) return `Did you mean ${begun}?`
+  const joined = (word: string): string => word.toLowerCase().replaceAll('-', '')
+  const held =
+    words.find((word) => plain.startsWith(joined(word))) ?? words.find((word) => plain.includes(joined(word)))
+  if (held !== undefined) return `Did you mean ${held}?`
   return plain.length < 4 ? undefined : didYouMean(written, words)
 }
 

@@ -6,7 +6,7 @@ import { isLetteredLetter } from '../tables/lettered-signs.js'
  */
 
 /** Signs of a name, besides letters, digits and the space. */
-const NAME_SIGNS = `-_.,:'()+&#!⅓⅔⅛⅜⅝⅞°×±−–—·…′″⌀€№¿¡«»„“”‚ʻʼ`
+const NAME_SIGNS = `-_.,:'()+&#!⅓⅔⅛⅜⅝⅞°×±−–—·…′″⌀€№¿¡«»„“”‚‘’ʻʼ`
 
 /** Signs of a note besides those of a name: nothing is named after a note. */
 const NOTE_SIGNS = `${NAME_SIGNS}%/;=?*~@$£§`
@@ -23,8 +23,8 @@ export const SIGNS_TOLD: Readonly<Record<TextUse, string>> = {
   note: `- _ . , : ; ' ( ) + & # ! ? % / = ½ ° × ⌀ and the like`,
 }
 
-/** One way of writing each sign: letters and marks composed (Unicode form NFC), one apostrophe, no space around. */
-export const plainText = (written: string): string => written.normalize('NFC').replaceAll(/[‘’]/g, "'").trim()
+/** One way of writing each sign: letters and marks composed (Unicode form NFC), no space around. */
+export const plainText = (written: string): string => written.normalize('NFC').trim()
 
 /** The first sign that cannot be lettered, or would act in a file of ours; undefined when all is well. */
 export const strangeSign = (text: string, use: TextUse): string | undefined => {

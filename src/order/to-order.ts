@@ -196,5 +196,8 @@ const assumptions = (
     ...(stars.some(({ backing }) => backing && backing.inset === undefined)
       ? [`the backing stays ${show(DEFAULTS.inset)} inside the star (inset)`]
       : []),
+    ...(stars.some(({ backing }) => !backing)
+      ? ['stars without a backing are carried by their glued joints alone (backing)']
+      : []),
   ]
 }

@@ -7,6 +7,8 @@ import type { Plan } from '../plan/plan.js'
 import type { Units } from '../units/read-length.js'
 import { addressOf, keptIn } from './address.js'
 import { type Bench, BenchContext, type Change } from './bench.js'
+import { ChancePart } from './chance-part.js'
+import { DryFitPart } from './dry-fit-part.js'
 import { TextField } from './field.js'
 import { FinishPart } from './finish-part.js'
 import { type Job, jobOf } from './job.js'
@@ -14,6 +16,7 @@ import { changed, changedOn, historyOf, redone, undone } from './order-text.js'
 import { PaperPart } from './paper-part.js'
 import { Problems } from './problems.js'
 import { SawPart } from './saw-part.js'
+import { SeasonPart } from './season-part.js'
 import { Select } from './select.js'
 import { StarPart } from './star-part.js'
 import { StarsList } from './stars-list.js'
@@ -36,6 +39,7 @@ export const App = ({ example }: { readonly example: string }) => {
   )
   const [unopened, setUnopened] = useState<readonly string[]>([])
   const [wall, setWall] = useState(kept?.wall ?? '')
+  const [measured, setMeasured] = useState(kept?.measured ?? {})
   const [shown, setShown] = useState(0)
   const job = useMemo(() => jobOf(history.now), [history.now])
   const plan = useLastPlan(job, example)
@@ -43,8 +47,8 @@ export const App = ({ example }: { readonly example: string }) => {
   const sound = job.plan !== undefined
   const { work, ask, stop, lay } = useWorker(history.now, sound)
   useEffect(
-    () => window.history.replaceState(null, '', addressOf({ order: history.now, wall })),
-    [history.now, wall],
+    () => window.history.replaceState(null, '', addressOf({ order: history.now, wall, measured })),
+    [history.now, wall, measured],
   )
   useEffect(() => {
     const opened = (): void => {
@@ -52,6 +56,7 @@ export const App = ({ example }: { readonly example: string }) => {
       if (!given) return
       take(given.order)
       setWall(given.wall)
+      setMeasured(given.measured)
     }
     addEventListener('hashchange', opened)
     return () => removeEventListener('hashchange', opened)
@@ -69,6 +74,7 @@ export const App = ({ example }: { readonly example: string }) => {
     changes.reduce((written, [place, value]) => editedOrder(written, place, value), text)
   const starIndex = Math.min(shown, plan.stars.length - 1)
   const star = plan.stars[starIndex]
+  const laidStar = work.laid?.order.stars.find(({ name }) => name === star?.order.name)
   const bench: Bench = {
     job,
     plan,
@@ -127,8 +133,9 @@ export const App = ({ example }: { readonly example: string }) => {
         <main>
           <StarPart star={star} wall={wall} onWall={setWall} />
           <SawPart star={star} />
-          <WoodPart star={star} />
-          <FinishPart star={star} />
+          <ChancePart laid={laidStar} />
+          <WoodPart star={star} laid={work.laid?.order.boards} />
+          <SeasonPart laid={laidStar} />
           <PaperPart
             work={work}
             ask={ask}
@@ -136,6 +143,12 @@ export const App = ({ example }: { readonly example: string }) => {
             lay={lay}
             saveOrder={() => saveAs('order.yaml', history.now)}
           />
+          <DryFitPart
+            star={star}
+            measured={(Object.hasOwn(measured, star.order.name) && measured[star.order.name]) || {}}
+            onMeasured={(fields) => setMeasured({ ...measured, [star.order.name]: fields })}
+          />
+          <FinishPart star={star} />
         </main>
       )}
     </BenchContext.Provider>

@@ -1,4 +1,4 @@
-import type { ComponentChildren, TargetedEvent } from 'preact'
+import type { ComponentChildren } from 'preact'
 import type { OrderPlace } from '../order/edit-text.js'
 import { writtenAt } from '../order/edit-text.js'
 import type { Problem } from '../order/problem.js'
@@ -6,6 +6,7 @@ import { showPath } from '../order/show-path.js'
 import { readLength } from '../units/read-length.js'
 import { type LengthStyle, showLength } from '../units/show.js'
 import { useBench } from './bench.js'
+import { type Described, TypedInput } from './typed-input.js'
 
 /** The id of the field that writes a place of the order. */
 export const fieldId = (place: OrderPlace): string => `at-${place.join('-')}`
@@ -36,22 +37,11 @@ export const TextField = ({
   const written = writtenAt(document, place) ?? ''
   const elsewhere = inOrderUnits(written, plan.order.lengths)
   const told = [hint, elsewhere].filter(Boolean).join('; ')
-  const take = (event: TargetedEvent<HTMLInputElement>): void => {
-    const typed = event.currentTarget.value.trim()
+  const take = (typed: string): void =>
     change([place, typed === '' ? undefined : words ? typed : asTyped(typed)])
-  }
   return (
     <FieldFrame place={place} label={label} {...(told === '' ? {} : { hint: told })}>
-      {(described) => (
-        <input
-          {...described}
-          type="text"
-          autoComplete="off"
-          spellcheck={false}
-          value={written}
-          onChange={take}
-        />
-      )}
+      {(described) => <TypedInput {...described} text={written} onTake={take} />}
     </FieldFrame>
   )
 }
@@ -69,7 +59,7 @@ export interface Choice {
   readonly words: string
 }
 
-/** One of several values of a place; the first is what holds when nothing is written. */
+/** One of several values of a place; the first is what holds when nothing is written, an empty one takes it out. */
 export const ChoiceField = ({
   place,
   label,
@@ -83,7 +73,7 @@ export const ChoiceField = ({
         <select
           {...described}
           value={writtenAt(document, place) ?? choices[0]?.value ?? ''}
-          onChange={(event) => change([place, event.currentTarget.value])}
+          onChange={({ currentTarget: { value } }) => change([place, value === '' ? undefined : value])}
         >
           {choices.map(({ value, words }) => (
             <option key={value} value={value}>
@@ -96,22 +86,26 @@ export const ChoiceField = ({
   )
 }
 
-interface Described {
-  readonly id: string
-  readonly 'aria-describedby'?: string
-  readonly 'aria-invalid': boolean
+type FieldChildren = (described: Described) => ComponentChildren
+
+/** A field of the order, with what is wrong at its place. */
+export const FieldFrame = ({ place, ...field }: FieldProps & { readonly children: FieldChildren }) => {
+  const { job } = useBench()
+  return <LabelledField id={fieldId(place)} problems={problemsAt(job.problems, place)} {...field} />
 }
 
 /** Label, field, hint, and beneath it what is wrong there, in the words of the command line. */
-export const FieldFrame = ({
-  place,
+export const LabelledField = ({
+  id,
   label,
   hint,
+  problems,
   children,
-}: FieldProps & { readonly children: (described: Described) => ComponentChildren }) => {
-  const { job } = useBench()
-  const id = fieldId(place)
-  const problems = problemsAt(job.problems, place)
+}: Omit<FieldProps, 'place'> & {
+  readonly id: string
+  readonly problems: readonly Problem[]
+  readonly children: FieldChildren
+}) => {
   const told = [
     ...(hint === undefined ? [] : [`${id}-hint`]),
     ...(problems.length > 0 ? [`${id}-problem`] : []),

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks'
 import { accuracyText, firstPiece } from '../compose/card-words.js'
 import { CARD_CAUTIONS } from '../compose/cautions.js'
-import { cutSteps, leftOpenText, settingText } from '../compose/cut-steps.js'
+import { biasText, cutSteps, leftOpenText, settingText } from '../compose/cut-steps.js'
 import { stepDrawings } from '../compose/step-drawings.js'
 import { blankIsArm } from '../geometry/kite.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -56,6 +56,7 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
               <span class="big">{showSetting(stop, order.lengths)}</span> {stopName}
               <br />
               nearest mark {showAngle(cut.mark)}: leaves {leftOpenText(cut, plan, order)} open
+              <Bias text={biasText(cut, order)} />
             </dd>
           </div>
         ))}
@@ -97,3 +98,12 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
     </section>
   )
 }
+
+/** What a learned bias makes of a setting. */
+const Bias = ({ text }: { readonly text: string | undefined }) =>
+  text === undefined ? null : (
+    <>
+      <br />
+      {text}
+    </>
+  )

@@ -12,7 +12,7 @@ import { Select } from './select.js'
 import { SHAPES, shapeChanges, tipAngleChanges } from './shape-changes.js'
 import { StarView } from './star-view.js'
 import { readWall } from './wall.js'
-import { WOOD_TONES } from './wood-tones.js'
+import { toneOf, WOOD_TONES } from './wood-tones.js'
 
 /** What a size is called, and what of the star it is. */
 const SIZES: readonly {
@@ -34,6 +34,13 @@ const BACKINGS = [
   { value: 'disc', words: 'disc' },
 ]
 
+/** The species of the order; until it has one, paper. */
+const AS_ORDERED = 'as ordered'
+const TONE_CHOICES = [AS_ORDERED, ...WOOD_TONES.map(({ name }) => name)].map((name) => ({
+  value: name,
+  words: name,
+}))
+
 /** What a pull moves a size by. */
 const pullStep = ({ units }: LengthStyle): number => (units === 'mm' ? 1 : MM_PER_INCH / 16)
 
@@ -51,13 +58,13 @@ export const StarPart = ({
   readonly onWall: (wall: string) => void
 }) => {
   const { change, changeOn, document, starIndex, plan: whole } = useBench()
-  const [toneName, setToneName] = useState('paper')
+  const [toneName, setToneName] = useState(AS_ORDERED)
   const { lengths, shop } = whole.order
   const { star } = plan
   const at = (key: string) => ['stars', starIndex, key] as const
   const written = SIZES.find(({ value }) => document.hasIn(at(value)))
   const size = written ?? SIZES.find(({ value }) => value === plan.order.size.by)
-  const tone = WOOD_TONES.find(({ name }) => name === toneName) ?? WOOD_TONES[0]
+  const tone = toneOf(toneName === AS_ORDERED ? plan.wood.name : toneName)
   if (!size || !tone) return null
   const shape = document.hasIn(at('regular'))
     ? 'regular'
@@ -159,9 +166,9 @@ export const StarPart = ({
         </div>
         <Select
           id="tone"
-          label="Wood"
+          label="Wood, to look at"
           value={toneName}
-          choices={WOOD_TONES.map(({ name }) => ({ value: name, words: name }))}
+          choices={TONE_CHOICES}
           onChoose={setToneName}
         />
       </div>

@@ -2,7 +2,9 @@ import { boardLines, countText } from '../compose/card-words.js'
 import type { StarPlan } from '../plan/plan.js'
 import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
+import { DrawnSvg } from './drawn.js'
 import { Rows } from './rows.js'
+import type { LaidBoards } from './work.js'
 
 const BOARD_COLUMNS = [
   { key: 'width', label: 'True width' },
@@ -19,7 +21,13 @@ const PANEL_COLUMNS = [
 ]
 
 /** Boards and panels, and what of them this star takes. */
-export const WoodPart = ({ star }: { readonly star: StarPlan }) => {
+export const WoodPart = ({
+  star,
+  laid,
+}: {
+  readonly star: StarPlan
+  readonly laid: LaidBoards | undefined
+}) => {
   const { plan, document } = useBench()
   const { order } = plan
   const metric = order.lengths.units === 'mm'
@@ -59,6 +67,15 @@ export const WoodPart = ({ star }: { readonly star: StarPlan }) => {
             : { length: '4 ft', width: '2 ft', thickness: '1/4' }
         }
       />
+      {laid && (
+        <>
+          <h3>The cheapest of these boards for all stars</h3>
+          <p>{laid.words.join(' ')}</p>
+          {laid.sheet !== undefined && (
+            <DrawnSvg title="Cutting list: every board with its marks" svg={laid.sheet} />
+          )}
+        </>
+      )}
     </section>
   )
 }

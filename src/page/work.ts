@@ -1,3 +1,5 @@
+import type { Words } from '../compose/dry-fit-words.js'
+
 /** What the page asks of its worker, which makes files beside the page, so that the page never stands still. */
 export type Ask =
   /** Lays every drawing of an order on paper. */
@@ -18,9 +20,34 @@ export interface Laid {
   readonly drawings: readonly LaidDrawing[]
   /** All pages of all patterns. */
   readonly sheets: number
+  /** The cheapest boards; absent where the order has none. */
+  readonly boards?: LaidBoards
+  readonly stars: readonly LaidStar[]
   /** Files of the whole order. */
   readonly files: readonly string[]
 }
+
+/** Boards to take, what they come to, and how they are cut. */
+export interface LaidBoards {
+  readonly words: readonly string[]
+  /** The cutting list as SVG; absent where the boards do not do. */
+  readonly sheet?: string
+}
+
+/** What becomes of one star in use: with the seasons, and of its batch at the last joint. */
+export interface LaidStar {
+  readonly name: string
+  readonly wood: string
+  readonly seasons: Table
+  readonly advice: readonly string[]
+  readonly chances: Table
+  readonly risk: readonly Words[]
+  /** How the gaps spread, as SVG. */
+  readonly gaps: string
+}
+
+/** Rows of cells, the first of them headings. */
+export type Table = readonly (readonly string[])[]
 
 export interface LaidDrawing {
   readonly star: string

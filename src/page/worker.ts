@@ -1,8 +1,8 @@
 import { zipSync } from 'fflate'
 import { type FileContent, type MadeOrder, makeOrder } from '../make.js'
 import { showProblem } from '../order/problem.js'
-import { gridMap } from './grid-map.js'
-import type { Answer, Ask, Laid } from './work.js'
+import { laidOrder } from './lay-out.js'
+import type { Answer, Ask } from './work.js'
 
 /** What an archive's entries are dated, so that the same order gives the same archive. */
 const FIXED_DATE = new Date(2000, 0, 1)
@@ -24,19 +24,6 @@ const lay = (text: string): void => {
   }
   made = { text, order: outcome.value }
   answer({ answer: 'laid', text, laid: laidOrder(outcome.value) })
-}
-
-const laidOrder = ({ drawings, files, book }: MadeOrder): Laid => {
-  const ofDrawings = new Set<string>()
-  return {
-    drawings: drawings.map(({ star, drawing, print, path }) => {
-      const own = files.map((file) => file.path).filter((file) => file.startsWith(`${path}.`))
-      for (const file of own) ofDrawings.add(file)
-      return { star, title: drawing.title, sheets: print.pages.length, map: gridMap(print), files: own }
-    }),
-    sheets: book.pages.length,
-    files: files.map(({ path }) => path).filter((path) => !ofDrawings.has(path)),
-  }
 }
 
 const bytesOf = async (content: FileContent): Promise<Uint8Array<ArrayBuffer>> => {

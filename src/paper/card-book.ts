@@ -1,17 +1,17 @@
+import { movedShapes, textBlock } from '../compose/card-blocks.js'
+import { CARD_MARGIN } from '../compose/card-size.js'
 import { drawingExtents } from '../drawing/bounds.js'
-import { SMALL } from '../drawing/lettering.js'
-import type { Drawing } from '../drawing/model.js'
-import { label } from '../drawing/shapes.js'
+import type { Drawing, Shape } from '../drawing/model.js'
 import { point } from '../geometry/point.js'
+import { officePaper, officePrinted } from '../order/office-paper.js'
 import type { Order } from '../order/order.js'
-import { usualPaper } from '../order/to-order.js'
 import { paperSize } from '../tables/paper.js'
-import { mm } from '../units/convert.js'
 import type { Page, PrintedBook } from './page.js'
-import { sheetOfSize } from './sheet.js'
+import { sheetOfSize, uncorrected } from './sheet.js'
+import { correctionText } from './strip.js'
 
 /**
- * Cards to hang by the saw, each on an upright sheet of letter-paper size, whatever the patterns are printed on.
+ * Cards to hang by the saw, each on an upright sheet of the shop's A4 or Letter, whatever the patterns are printed on.
  *
  * @param what the file holds, in words
  */
@@ -32,32 +32,48 @@ const bookOf = (cards: readonly Drawing[], order: Order, title: string, each: st
   bookmarks: cards.map((card, page) => ({ title: card.title, page, children: [] })),
 })
 
-/** White around a card: what every printer leaves. */
-const MARGIN = mm(10)
-
 const cardPage = (card: Drawing, name: string, order: Order): Page => {
-  const { paper } = order.shop
-  const sheet = sheetOfSize({ ...paper, margin: MARGIN }, paperSize(usualPaper(order.lengths.units)), false)
+  const printed = officePrinted(order)
+  const paper = printed ? order.shop.paper : uncorrected(order.shop.paper)
+  const sheet = sheetOfSize({ ...paper, margin: CARD_MARGIN }, paperSize(officePaper(order)), false)
   const { min, max } = drawingExtents(card)
-  const top = sheet.along - MARGIN
+  const top = sheet.along - CARD_MARGIN
   const shift = point((sheet.across - min.x - max.x) / 2, top - max.y)
-  const corrected = paper.printed ? 'corrected for the printer' : undefined
-  const footer = [order.title, name, corrected, order.date, order.creator].filter(
-    (part) => part !== undefined,
-  )
+  const footer = [order.title, name, order.date, order.creator].filter((part) => part !== undefined)
+  const told = printed ? [correctionText(printed, order.lengths)] : []
   return {
     name,
     sheet,
     views: [
       {
         shapes: card.shapes,
-        window: { min: point(MARGIN, MARGIN), max: point(sheet.across - MARGIN, top) },
+        window: { min: point(CARD_MARGIN, CARD_MARGIN), max: point(sheet.across - CARD_MARGIN, top) },
         shift,
       },
     ],
     furniture: () => ({
-      shapes: [label(footer.join(' · '), point(min.x + shift.x, MARGIN + 1), { height: SMALL })],
+      shapes: footerLines(
+        [footer.join(' · '), ...told],
+        min.x + shift.x,
+        max.x - min.x,
+        min.y + shift.y - CARD_MARGIN,
+      ),
       artwork: [],
     }),
   }
+}
+
+/** Heights of the footer's lettering (ISO 3098): the first in which it fits under the card. */
+const FOOTER_HEIGHTS = [2.5, 1.8]
+
+/** Paragraphs standing on the lower margin, in `room` mm of height. */
+const footerLines = (
+  paragraphs: readonly string[],
+  left: number,
+  across: number,
+  room: number,
+): readonly Shape[] => {
+  const blocks = FOOTER_HEIGHTS.map((height) => textBlock(paragraphs, height, across))
+  const fitting = blocks.find(({ height }) => height <= room) ?? blocks.at(-1)
+  return fitting ? movedShapes(fitting.shapes, point(left, CARD_MARGIN + fitting.height)) : []
 }

@@ -1,5 +1,6 @@
+import { labelBox } from '../drawing/bounds.js'
 import type { Shape } from '../drawing/model.js'
-import type { Extents, Outline } from '../geometry/outline.js'
+import { closedOutline, type Extents, type Outline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Paper } from '../order/order.js'
 import { paperSize } from '../tables/paper.js'
@@ -16,8 +17,8 @@ import { longestWindow, pieceOfRoll, type Sheet, sheetOfSize, windowSize } from 
 /*
  * The search for the fewest pages. It tries every turn of the figure in steps of 2 degrees, sheets upright and
  * on their side, and every offset of the page grid in steps of 5 mm, and of these is exact: pages without ink
- * are left out, and of the ways that take the fewest pages the one with the fewest seams through an arm is taken; then
- * the shortest paper of a roll, then the smallest turn, then the most even margins.
+ * are left out, and of the ways that take the fewest pages the one with the fewest seams through an arm is taken, then
+ * the one with the fewest through words; then the shortest paper of a roll, then the smallest turn, then the most even margins.
  */
 const FINE = { turn: 2, shift: 5 }
 /** For figures that take very many pages, or whose raster is very large. */
@@ -40,6 +41,8 @@ interface Found {
   readonly pages: InkedPages
   /** Seams through pieces. */
   readonly cuts: number
+  /** Seams through words and figures, half of which would stand beside a true line until the sheets are taped. */
+  readonly wordCuts: number
   /** How far the grid is from lying evenly around the figure, in mm. */
   readonly uneven: number
 }
@@ -56,19 +59,19 @@ export const fewestPages = (
   most = Infinity,
 ): Layout | undefined => {
   const ink = inkOf(figure)
+  const words = figure.flatMap((shape) => (shape.kind === 'label' ? [closedOutline(labelBox(shape))] : []))
   const extents = inkExtents(ink)
   const steps = isVeryLarge(extents) || plainCount(extents, paper) > VERY_MANY ? COARSE : FINE
   let best: Found | undefined
   for (const angle of turnsBy(steps.turn)) {
-    best = bestAtTurn(ink, pieces, paper, angle, steps.shift, most, best)
+    best = bestAtTurn({ ink, pieces, words }, paper, angle, steps.shift, most, best)
     if (best?.pages.count === 1 && !('roll' in paper.sheet)) break
   }
   return best && layoutOf(best, paper)
 }
 
 const bestAtTurn = (
-  ink: Ink,
-  pieces: readonly Outline[],
+  { ink, pieces, words }: Sought,
   paper: Paper,
   angle: Degrees,
   shiftStep: number,
@@ -85,19 +88,23 @@ const bestAtTurn = (
     // Pages that hang together and reach over c columns and r rows are at least c + r - 1.
     const least = pagesOver(across, 0, rowX) + pagesOver(along, 0, rowY) - 1
     if (least > most) continue
-    if (best && (least > best.pages.count || (least === best.pages.count && best.cuts === 0 && least > 1)))
+    if (best && (least > best.pages.count || (least === best.pages.count && isWhole(best) && least > 1)))
       continue
     raster ??= inkRaster(turned, extents)
     const choicesX = bandChoices(across, raster.columns, rowX, shiftStep)
     const choicesY = bandChoices(along, raster.rows, rowY, shiftStep)
     const cuts = seamCuts(pieces, angle, extents.min, rowX, rowY)
+    const wordCuts = seamCuts(words, angle, extents.min, rowX, rowY)
     for (const x of choicesX) {
       for (const y of choicesY) {
         const pages = inkedPages(raster, x, y, best?.pages.count ?? most)
         if (!pages) continue
-        const mostCuts = best && pages.count === best.pages.count ? best.cuts : Infinity
-        const cut = cuts(pages, x, y, mostCuts)
-        if (cut > mostCuts) continue
+        const equal = best && pages.count === best.pages.count ? best : undefined
+        const cut = cuts(pages, x, y, equal?.cuts ?? Infinity)
+        if (equal && cut > equal.cuts) continue
+        const mostWords = equal && cut === equal.cuts ? equal.wordCuts : Infinity
+        const wordCut = wordCuts(pages, x, y, mostWords)
+        if (wordCut > mostWords) continue
         const found = {
           sheet,
           angle,
@@ -106,6 +113,7 @@ const bestAtTurn = (
           y,
           pages,
           cuts: cut,
+          wordCuts: wordCut,
           uneven: unevenness(x, choicesX, y, choicesY),
         }
         if (!best || isBetter(found, best, paper)) best = found
@@ -115,15 +123,28 @@ const bestAtTurn = (
   return best
 }
 
+/** What is laid on pages: its ink, and what a seam should rather not run through. */
+interface Sought {
+  readonly ink: Ink
+  readonly pieces: readonly Outline[]
+  readonly words: readonly Outline[]
+}
+
+const isWhole = ({ cuts, wordCuts }: Found): boolean => cuts === 0 && wordCuts === 0
+
 const unevenness = (x: Bands, [centredX]: readonly Bands[], y: Bands, [centredY]: readonly Bands[]): number =>
   Math.abs(x.start - (centredX ?? x).start) + Math.abs(y.start - (centredY ?? y).start)
 
-/** Fewer pages; or as many, and fewer seams through pieces; or else a shorter roll, a smaller turn, more even margins. */
+/**
+ * Fewer pages; or as many, and fewer seams through pieces, then through words; or else a shorter roll, a smaller turn,
+ * more even margins.
+ */
 const isBetter = (found: Found, best: Found, paper: Paper): boolean => {
   const paperLength = ({ pages, sheet }: Found) => ('roll' in paper.sheet ? pages.count * sheet.along : 0)
   const rank = (each: Found): readonly number[] => [
     each.pages.count,
     each.cuts,
+    each.wordCuts,
     paperLength(each),
     Math.abs(each.angle),
     each.uneven,

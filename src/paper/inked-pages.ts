@@ -1,5 +1,6 @@
 import type { Bands } from './bands.js'
 import { type InkRaster, inkedCells } from './ink.js'
+import { joiningPages } from './join-groups.js'
 
 /** Which pages of a grid are printed: row after row from the lowest, 1 for printed. */
 export interface InkedPages {
@@ -13,7 +14,7 @@ export interface InkedPages {
  *
  * A page is needed when it alone shows some ink. Ink that only lies in strips which neighbours share needs one of them;
  * the choice is searched through. A cell on the edge of such a strip counts for the page beside it. Groups of pages that
- * stand apart are joined one after the other the shortest way, which of three groups or more may take a page too many.
+ * stand apart are joined by the fewest pages between them.
  */
 export const inkedPages = (raster: InkRaster, x: Bands, y: Bands, most: number): InkedPages | undefined => {
   const columns = x.pages
@@ -84,10 +85,7 @@ const fewestAdded = (
 ): readonly number[] | undefined => {
   const open = strips.filter((pages) => !pages.some((page) => printed[page] === 1))
   const [first] = open
-  if (!first) {
-    const joining = joinedOneByOne(printed, columns)
-    return joining.length > most ? undefined : joining
-  }
+  if (!first) return joiningPages(printed, columns, most)
   if (apartGroups(open) > most) return undefined
   let best: readonly number[] | undefined
   for (const page of first) {
@@ -110,54 +108,3 @@ const apartGroups = (groups: readonly (readonly number[])[]): number => {
   }
   return apart
 }
-
-/** The pages to print so that groups that share no edge hang together: always to the nearest group, the shortest way. */
-const joinedOneByOne = (printed: readonly number[], columns: number): readonly number[] => {
-  const way = wayBetweenGroups(printed, columns)
-  if (!way) return NONE
-  const joined = [...printed]
-  for (const page of way) joined[page] = 1
-  return [...way, ...joinedOneByOne(joined, columns)]
-}
-
-const NONE: readonly number[] = []
-
-/** The printed pages that hang together with the first one. */
-const firstGroup = (printed: readonly number[], columns: number): readonly number[] => {
-  const group = [printed.indexOf(1)]
-  for (const page of group) {
-    for (const next of pagesBeside(page, columns, printed.length)) {
-      if (printed[next] === 1 && !group.includes(next)) group.push(next)
-    }
-  }
-  return group
-}
-
-/** The unprinted pages between the first printed page's group and the nearest other; undefined when all hang together. */
-const wayBetweenGroups = (printed: readonly number[], columns: number): readonly number[] | undefined => {
-  const group = firstGroup(printed, columns)
-  const cameFrom = new Map(group.map((page) => [page, page]))
-  if (printed.every((isPrinted, page) => isPrinted !== 1 || cameFrom.has(page))) return undefined
-  const reached = [...group]
-  for (const page of reached) {
-    for (const next of pagesBeside(page, columns, printed.length)) {
-      if (cameFrom.has(next)) continue
-      cameFrom.set(next, page)
-      if (printed[next] === 1) return wayBack(cameFrom, page)
-      reached.push(next)
-    }
-  }
-  throw new RangeError('a grid hangs together')
-}
-
-const wayBack = (cameFrom: ReadonlyMap<number, number>, page: number): readonly number[] => {
-  const before = cameFrom.get(page) ?? page
-  return before === page ? [] : [page, ...wayBack(cameFrom, before)]
-}
-
-const pagesBeside = (page: number, columns: number, count: number): readonly number[] => [
-  ...(page % columns > 0 ? [page - 1] : []),
-  ...(page % columns < columns - 1 ? [page + 1] : []),
-  ...(page >= columns ? [page - columns] : []),
-  ...(page + columns < count ? [page + columns] : []),
-]

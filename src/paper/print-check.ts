@@ -4,12 +4,14 @@ import { centredLabel, label, line } from '../drawing/shapes.js'
 import type { Furniture } from '../furniture/furniture-set.js'
 import { type Point, point } from '../geometry/point.js'
 import { PRINT_CHECK_LENGTHS } from '../order/fields.js'
-import type { Order, Paper } from '../order/order.js'
-import { paperSize } from '../tables/paper.js'
+import { officePaper } from '../order/office-paper.js'
+import type { Order } from '../order/order.js'
+import { type PaperName, paperSize } from '../tables/paper.js'
 import { inches, mm, radians } from '../units/convert.js'
 import type { Units } from '../units/read-length.js'
+import { showLength } from '../units/show.js'
 import type { PrintedBook } from './page.js'
-import { pieceOfRoll, type Sheet, sheetOfSize, windowSize } from './sheet.js'
+import { pieceOfRoll, type Sheet, sheetOfSize, uncorrected, windowSize } from './sheet.js'
 import { strip } from './strip.js'
 
 /** Length of window that the rulers and the words need. */
@@ -21,9 +23,9 @@ const WINDOW_ALONG = 190
  */
 export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
   // A printer's error is measured on a page that is not corrected.
-  const { printed: _, ...paper } = order.shop.paper
-  const uncorrected = { ...order, shop: { ...order.shop, paper } }
-  const sheet = checkSheet(paper)
+  const paper = uncorrected(order.shop.paper)
+  const asPrinted = { ...order, shop: { ...order.shop, paper } }
+  const sheet = checkSheet(asPrinted)
   const { window } = sheet
   const { across, along } = windowSize(sheet)
   const middle = point(window.min.x + across / 2, window.min.y + along / 2)
@@ -41,26 +43,39 @@ export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
             shapes: [
               ...ruler(units, acrossFrom(start, middle.y)),
               ...ruler(units, alongFrom(start, middle.x)),
-              ...words(units, middle),
+              ...words(units, middle, 'roll' in paper.sheet ? ROLL_WAYS : SHEET_WAYS),
             ],
             window,
             shift: point(0, 0),
           },
         ],
         furniture: () => {
-          const title = { title: 'Print check', documentType: 'print check', sheet: '1', sheets: 1 }
-          return strip(sheet, title, uncorrected, furniture)
+          const title = { title: paperTitle(asPrinted), documentType: 'print check', sheet: '1', sheets: 1 }
+          return strip(sheet, title, asPrinted, furniture)
         },
       },
     ],
   }
 }
 
-const checkSheet = (paper: Paper): Sheet => {
-  const { sheet } = paper
-  if ('roll' in sheet) return pieceOfRoll(paper, sheet.roll, WINDOW_ALONG)
-  return sheetOfSize(paper, paperSize('size' in sheet ? sheet.size : 'A4'), false)
+/** The sheet that the patterns are printed on; for patterns of their own sizes the desk's. */
+const checkedSize = (order: Order): PaperName => {
+  const { sheet } = order.shop.paper
+  return 'size' in sheet ? sheet.size : officePaper(order)
 }
+
+const checkSheet = (order: Order): Sheet => {
+  const { paper } = order.shop
+  return 'roll' in paper.sheet
+    ? pieceOfRoll(paper, paper.sheet.roll, WINDOW_ALONG)
+    : sheetOfSize(paper, paperSize(checkedSize(order)), false)
+}
+
+/** A printer may treat each paper in its own way. */
+const paperTitle = (order: Order): string =>
+  'roll' in order.shop.paper.sheet
+    ? `Print check, roll of ${showLength(order.shop.paper.sheet.roll, order.lengths)}`
+    : `Print check, ${checkedSize(order)}`
 
 /** A ruler: its place `at` along it and `aside` to its left, and the figure there, which reads from the bottom. */
 interface Way {
@@ -127,8 +142,17 @@ const LONGEST = Math.max(...Object.values(PRINT_CHECK_LENGTHS))
 /** How far words stand off the rulers. */
 const BESIDE = 22
 
+/** What a printer's two ways are called on the paper. */
+interface Ways {
+  readonly across: string
+  readonly along: string
+}
+
+const SHEET_WAYS: Ways = { across: 'along the short side of the sheet', along: 'the long side' }
+const ROLL_WAYS: Ways = { across: "over the roll's width", along: 'as the roll runs' }
+
 /** Words in the four fields between the rulers. */
-const words = (units: Units, middle: Point): Shape[] => {
+const words = (units: Units, middle: Point, ways: Ways): Shape[] => {
   const [one, other] = units === 'mm' ? ['150 mm', '6 in'] : ['6 in', '150 mm']
   const sample = units === 'mm' ? ['149.2', '149.6'] : ['5.97 in', '5.98 in']
   const field = (title: string, lines: readonly string[], side: -1 | 1, level: -1 | 1): Label[] => {
@@ -161,11 +185,10 @@ const words = (units: Units, middle: Point): Shape[] => {
     ...field(
       '3. Write it into the order',
       [
-        'shop:',
-        '  paper:',
-        '    printed:',
-        `      across: ${sample[0]}`,
-        `      along: ${sample[1]}`,
+        'under the shop: and paper: that it has,',
+        '  printed:',
+        `    across: ${sample[0]}`,
+        `    along: ${sample[1]}`,
         'Make the files anew: every page is then corrected both ways, and says so. This page never is.',
       ],
       -1,
@@ -174,16 +197,16 @@ const words = (units: Units, middle: Point): Shape[] => {
     ...field(
       'Exact, or far off?',
       [
-        'Right to the line both ways: there is nothing to enter. More than 3 % off is a print setting: change it and print this page again.',
+        'Right to a quarter of a millimetre (1/100 in) both ways: there is nothing to enter. More than 3 % off is a print setting: change it and print this page again.',
         'Check the scale on every pattern all the same before you cut.',
       ],
       1,
       -1,
     ),
-    label('across: along the short side of the sheet', point(middle.x - LONGEST / 2, middle.y + 13), {
+    label(`across: ${ways.across}`, point(middle.x - LONGEST / 2, middle.y + 13), {
       height: SMALL,
     }),
-    label('along: the long side', point(middle.x - 18, middle.y - LONGEST / 2), {
+    label(`along: ${ways.along}`, point(middle.x - 18, middle.y - LONGEST / 2), {
       height: SMALL,
       turn: radians(Math.PI / 2),
     }),

@@ -4,18 +4,24 @@ import { crossingsAt } from '../geometry/crossings.js'
 import type { Outline } from '../geometry/outline.js'
 import { type Point, point, subtract } from '../geometry/point.js'
 import type { Degrees } from '../units/brand.js'
-import { toRadians } from '../units/convert.js'
+import { mm, toRadians } from '../units/convert.js'
 import { SHOP } from '../units/tolerance.js'
 import type { Bands, Row } from './bands.js'
 import type { InkedPages } from './inked-pages.js'
 import { PADDING } from './padding.js'
 
-/** Where a line runs inside one piece: in and out by turns, along the line. */
-type Crossed = readonly number[]
+/** Where lines run inside one piece: in and out by turns, along each line. */
+type Crossed = readonly (readonly number[])[]
+
+/** A cut through tape and trimmed paper this near to an edge cannot be followed. */
+const BESIDE = mm(2)
+
+/** How many seams of some printed pages of a grid. */
+type SeamCounter = (pages: InkedPages, x: Bands, y: Bands, most: number) => number
 
 /**
- * Counts the seams between printed pages that run through pieces, a piece and a seam at a time; more than `most` are
- * not counted on.
+ * Counts the seams between printed pages that run through pieces or close beside their edges, a piece and a seam at a
+ * time; more than `most` are not counted on.
  *
  * @param pieces as they stand before the turn
  * @param corner lower left corner of the turned ink, from which the bands are measured
@@ -26,7 +32,7 @@ export const seamCuts = (
   corner: Point,
   rowX: Row,
   rowY: Row,
-): ((pages: InkedPages, x: Bands, y: Bands, most: number) => number) => {
+): SeamCounter => {
   const turned = pieces.map((piece) =>
     outlineSides(turnedOutline(piece, toRadians(angle))).map(([from]) => subtract(from, corner)),
   )
@@ -66,8 +72,9 @@ const seamLines = (
   for (let page = 1; page < pages; page++) {
     const line: Crossed[] = []
     for (const corners of pieces) {
-      const crossings = crossingsAt(corners, start + page * pitch + beyond)
-      if (crossings.length > 0) line.push(crossings)
+      const seam = start + page * pitch + beyond
+      const crossings = [seam - BESIDE, seam, seam + BESIDE].map((level) => crossingsAt(corners, level))
+      if (crossings.some(({ length }) => length > 0)) line.push(crossings)
     }
     lines.push(line)
   }
@@ -78,17 +85,15 @@ const seamLines = (
 const crossedWithin = (crossed: readonly Crossed[], { start }: Bands, page: number, row: Row): number => {
   const from = start + page * row.pitch - PADDING
   const to = from + row.window + 2 * PADDING
-  let count = 0
-  for (const crossings of crossed) {
-    for (let index = 0; index + 1 < crossings.length; index += 2) {
-      const [enter, leave] = [crossings[index] as number, crossings[index + 1] as number]
-      if (Math.min(to, leave) - Math.max(from, enter) > SHOP) {
-        count++
-        break
-      }
-    }
+  return crossed.filter((lines) => lines.some((crossings) => runsInside(crossings, from, to))).length
+}
+
+const runsInside = (crossings: readonly number[], from: number, to: number): boolean => {
+  for (let index = 0; index + 1 < crossings.length; index += 2) {
+    const [enter, leave] = [crossings[index] as number, crossings[index + 1] as number]
+    if (Math.min(to, leave) - Math.max(from, enter) > SHOP) return true
   }
-  return count
+  return false
 }
 
 const remembered = <Value>(work: (bands: Bands) => Value): ((bands: Bands) => Value) => {

@@ -5,7 +5,7 @@ import type { Extents } from '../geometry/outline.js'
 import { type Point, point, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { Page, View } from './page.js'
-import { type Sheet, windowSize } from './sheet.js'
+import { longestWindow, pieceOfRoll, type Sheet, windowSize } from './sheet.js'
 import { strip } from './strip.js'
 
 /** White between drawings that share a sheet. */
@@ -53,13 +53,13 @@ export const shareSheets = (pages: readonly TitledPage[], order: Order, furnitur
   const whereTo = pages.map((titled) => {
     const block = titled.whole ? blockOf(titled.page) : undefined
     for (const [index, open] of sheets.entries()) {
-      if (!block || !('bare' in open) || !isSameSize(open.sheet, titled.page.sheet)) continue
+      if (!block || !('bare' in open) || !isAlike(open.sheet, titled.page.sheet, order)) continue
       const next = placeOn(open, titled, block)
       if (!next) continue
       sheets[index] = next
       return index
     }
-    const opened = block && placeOn(emptySheet(titled.page.sheet), titled, block)
+    const opened = block && placeOn(emptySheet(openedSheet(titled.page.sheet, block, order)), titled, block)
     sheets.push(opened ?? titled)
     return sheets.length - 1
   })
@@ -81,7 +81,22 @@ const blockOf = ({ views }: Page): { readonly shapes: readonly Shape[]; readonly
   return { shapes, box: shapeExtents(shapes) }
 }
 
-const isSameSize = (a: Sheet, b: Sheet): boolean => a.across === b.across && a.along === b.along
+/** Pieces of a roll are cut to any length: what fits on one may lie there. */
+const isAlike = (a: Sheet, b: Sheet, { shop: { paper } }: Order): boolean =>
+  a.across === b.across && (a.along === b.along || 'roll' in paper.sheet)
+
+/** A piece of a roll that fits its only drawing has no white for a neighbour: it is cut longer. */
+const openedSheet = (
+  sheet: Sheet,
+  { box }: ReturnType<typeof blockOf>,
+  { shop: { paper } }: Order,
+): Sheet => {
+  if (!('roll' in paper.sheet)) return sheet
+  const { roll, longest } = paper.sheet
+  const along = box.max.y - box.min.y + GAP
+  const fits = along <= longestWindow(paper, roll, longest)
+  return fits ? pieceOfRoll(paper, roll, Math.max(along, windowSize(sheet).along)) : sheet
+}
 
 const emptySheet = (sheet: Sheet): OpenSheet => {
   const { across, along } = windowSize(sheet)

@@ -32,6 +32,9 @@ export const stretchFor = (printed: PrintedCheck | undefined): Stretch =>
         y: printed.along.of / printed.along.measured,
       }
 
+/** Paper as a printer takes it when nothing is made up for. */
+export const uncorrected = ({ printed: _, ...paper }: Paper): Paper => paper
+
 /** A sheet of a size, upright or on its side: then the printer's two ways change places. */
 export const sheetOfSize = (paper: Paper, size: { across: Mm; along: Mm }, onItsSide: boolean): Sheet => {
   const upright = stretchFor(paper.printed)
@@ -43,7 +46,10 @@ export const sheetOfSize = (paper: Paper, size: { across: Mm; along: Mm }, onIts
 /** A page whose window is as large as asked for, or larger where its furniture needs the width. */
 export const sheetAround = (paper: Paper, windowAcross: number, windowAlong: number): Sheet => {
   const across = mm(Math.max(windowAcross, STRIP_WIDTH) + 2 * paper.margin)
-  return pieceAcross(paper, across, windowAlong)
+  const along = mm(windowAlong + furnitureAlong(paper, across))
+  const upright = stretchFor(paper.printed)
+  // Like any sheet, it goes through the printer along its longer side.
+  return sheetWith(paper, across, along, across > along ? { x: upright.y, y: upright.x } : upright)
 }
 
 /** A piece of a roll, cut to hold a window of the given length; its file is as wide as the roll. */

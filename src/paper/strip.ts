@@ -87,7 +87,7 @@ const frame = ({ window: { min, max } }: Sheet): Shape =>
 const READING = mm(0.5)
 
 /** What was corrected, and what a reading to half a millimetre leaves open (a share of the length, as it was read). */
-const correctionText = ({ across, along }: PrintedCheck, lengths: LengthStyle): string => {
+export const correctionText = ({ across, along }: PrintedCheck, lengths: LengthStyle): string => {
   const read = ({ measured, of }: PrintedCheck['across']): string =>
     of === PRINT_CHECK_LENGTHS.mm
       ? `${trimmed(measured, 2)} for ${trimmed(of, 2)} mm`

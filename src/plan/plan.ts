@@ -11,12 +11,13 @@ import { type LengthStyle, showAngle, showAtLeast, showAtMost, showLength } from
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { type Blank, blankOf } from './blank.js'
 import { type BoardUse, boardUse } from './boards.js'
+import { boardsTooFew } from './boards-too-few.js'
 import type { StarBody } from './body.js'
 import { closureOfFirstCut, closureOfJointCut, closureOfRhombus, gapPerJointError } from './closure.js'
 import { firstMiter, jointMiter, tipAnglesWithin } from './cuts.js'
 import { type MarkPair, markPairs } from './mark-pairs.js'
 import { biasOf, type SawSetting, sawSetting, withinLimit } from './saw-setting.js'
-import { boardsTooFew, type Warning, warningsFor } from './warnings.js'
+import { type Warning, warningsFor } from './warnings.js'
 import type { StarWeight } from './weight.js'
 import { chamferTooDeep, woodOf } from './wood.js'
 
@@ -88,7 +89,7 @@ export const planOrder = (order: Order): Outcome<Plan> => {
   const problems = outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.problems))
   if (problems.length > 0) return refused(problems)
   const stars = outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : []))
-  const tooFew = boardsTooFew(stars, (length) => showLength(length, order.lengths))
+  const tooFew = boardsTooFew(stars, order.shop, (length) => showLength(length, order.lengths))
   return done({ order, stars: stars.map((star) => withWarning(star, tooFew.get(star))) })
 }
 

@@ -115,23 +115,6 @@ const boards = ({ star, order, blank, boardUse }: Draft, shop: Shop, show: Show)
   return []
 }
 
-/** Boards of one kind serve all the stars that need them. */
-export const boardsTooFew = (plans: readonly StarPlan[], show: Show): ReadonlyMap<StarPlan, Warning> => {
-  const warned = new Map<StarPlan, Warning>()
-  for (const board of new Set(plans.map(({ boardUse }) => boardUse?.board))) {
-    const users = plans.filter(({ boardUse }) => board !== undefined && boardUse?.board === board)
-    const needed = users.reduce((sum, { boardUse }) => sum + (boardUse?.boardsNeeded ?? 0), 0)
-    const [last] = users.slice(-1)
-    if (!board || !last || board.count === undefined || needed <= board.count) continue
-    const together = users.length > 1 ? 'The stars together take' : 'It takes'
-    warned.set(last, {
-      code: 'boards-too-few',
-      text: `${together} ${needed} boards of ${show(board.width)} × ${show(board.length)}; the order has ${board.count}.`,
-    })
-  }
-  return warned
-}
-
 /** Is it the width, the thickness or the length that no board has? */
 export const noBoardText = (
   { star, order, blank }: Pick<Draft, 'star' | 'order' | 'blank'>,
@@ -142,7 +125,8 @@ export const noBoardText = (
   const widest = mm(Math.max(...shop.boards.map(({ width }) => width)))
   if (wide.length === 0) {
     const glue = star.armStrip > USUAL_REACH ? 'Glue boards up to that width' : 'Buy a wider one'
-    return `No board is ${show(star.armStrip)} wide, as the arms need; the widest is ${show(widest)}. ${glue}, or size the star with board-width.`
+    const largest = show(mm((star.across * widest) / star.armStrip))
+    return `No board is ${show(star.armStrip)} wide, as the arms need; the widest is ${show(widest)}. ${glue}, or size the star with board-width: out of the widest board it comes ${largest} across.`
   }
   if (
     order.thickness !== undefined &&

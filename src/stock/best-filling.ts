@@ -1,5 +1,6 @@
 import { SAME_POINT } from '../units/tolerance.js'
-import { type CuttingProblem, type Filling, fits, type Placing, type Room } from './cutting-problem.js'
+import { type CuttingProblem, type Filling, fits, type Room } from './cutting-problem.js'
+import type { BlankSet, Choice, RoomChoices } from './room-choices.js'
 
 /** The most a room can be worth when each blank has a value. */
 export interface BestFilling {
@@ -21,85 +22,71 @@ export interface Worths {
 }
 
 /** Cells of the tables below; they only steer the search, so their width is no error. */
-const CELLS = 8192
+const CELLS = 4096
 /** Steps after which a search is cut short. */
 const LONGEST_SEARCH = 50_000
 const LONGEST_LISTING = 500_000
 const NOISE = 1e-9
 
-/** Blanks that may be chosen together, and the length left for them. */
-interface Choice {
-  readonly room: number
+/** The most that blanks of a set are worth, by the length they may take. */
+interface Table {
+  /** Dearest for their length first. */
   readonly blanks: readonly number[]
-  /** This one is in the room, for its spare length is counted. */
-  readonly last?: number
+  /** In row i the worth at each length when only blanks from the i-th on may be chosen. */
+  readonly rows: readonly Float64Array[]
 }
 
 /**
- * Values a blank has, turned into what rooms are worth. Rooms fall into choices, one for each slant that may be the
- * steepest and each blank that may be the last, and each choice is a knapsack. Tables over rounded-down lengths (they
- * never tell too little) steer an exact search.
+ * Values a blank has, turned into what rooms are worth. Tables over rounded-down lengths (they never tell too little)
+ * steer an exact search.
  */
-export const worthsOf = ({ demands, supplies }: CuttingProblem, values: readonly number[]): Worths => {
-  const longest = Math.max(
-    ...supplies.flatMap(({ rooms }) => rooms.map(({ length }) => length)),
-    ...demands.map(({ length }) => length),
-  )
-  const cell = (2 * longest) / CELLS
-  const tables = new Map<string, Float64Array[]>()
-  const lengthAt = (blank: number): number => demands[blank]?.length ?? 0
-  const valueAt = (blank: number): number => values[blank] ?? 0
+export const worthsOf = (
+  { demands }: CuttingProblem,
+  choices: RoomChoices,
+  values: readonly number[],
+): Worths => {
+  const lengths = Float64Array.from(demands, ({ length }) => length)
+  const worths = Float64Array.from(demands, (_, blank) => values[blank] ?? 0)
+  const lengthAt = (blank: number): number => lengths[blank] ?? 0
+  const valueAt = (blank: number): number => worths[blank] ?? 0
   const dearest = (a: number, b: number): number => valueAt(b) / lengthAt(b) - valueAt(a) / lengthAt(a)
+  const cell = choices.longest / CELLS
+  const cellOf = (length: number): number => Math.floor((length + SAME_POINT) / cell + NOISE)
+  const tables = new Map<BlankSet, Table>()
 
-  /** In row i the worth of each length when only blanks from the i-th on may be chosen. */
-  const tableFor = (blanks: readonly number[]): Float64Array[] => {
-    const key = blanks.join()
-    const known = tables.get(key)
+  const tableFor = (set: BlankSet): Table => {
+    const known = tables.get(set)
     if (known) return known
-    const rows = [new Float64Array(CELLS + 1)]
+    const blanks = [...set.blanks].sort(dearest)
+    const size = cellOf(set.longest) + 1
+    let row = new Float64Array(size)
+    const rows = [row]
     for (const blank of [...blanks].reverse()) {
-      const row = Float64Array.from(rows[0] ?? [])
-      const width = Math.floor(lengthAt(blank) / cell + NOISE)
-      const value = valueAt(blank)
-      for (let at = width; at <= CELLS; at++) {
-        const longer = (row[at - width] ?? 0) + value
-        if (longer > (row[at] ?? 0)) row[at] = longer
+      const [width, value] = [Math.floor(lengthAt(blank) / cell), valueAt(blank)]
+      row = row.slice()
+      for (let at = width; at < size; at++) {
+        const longer = (row[at - width] as number) + value
+        if (longer > (row[at] as number)) row[at] = longer
       }
-      rows.unshift(row)
+      rows.push(row)
     }
-    tables.set(key, rows)
-    return rows
+    const table = { blanks, rows: rows.reverse() }
+    tables.set(set, table)
+    return table
   }
-  const atMostFrom = (table: readonly Float64Array[], first: number, length: number): number =>
-    length < -SAME_POINT ? Number.NEGATIVE_INFINITY : (table[first]?.[cellOf(length)] ?? 0)
-  const cellOf = (length: number): number => Math.min(CELLS, Math.max(0, Math.floor(length / cell + NOISE)))
 
-  const choicesOf = ({ length, placings }: Room): Choice[] => {
-    const slants = [...new Set(placings.map(({ slant }) => slant))]
-    return slants.flatMap((slant) => {
-      const within = placings.filter((placing) => placing.slant <= slant)
-      const blanks = within.map(({ blank }) => blank).sort(dearest)
-      const room = length - slant
-      const last = within
-        .filter(({ spare }) => spare > 0)
-        .map(({ blank, spare }: Placing): Choice => ({ room: room + spare, blanks, last: blank }))
-      return [{ room, blanks }, ...last].filter((choice) => choice.room > 0)
-    })
-  }
-  const mostOf = ({ room, blanks, last }: Choice): number =>
-    last === undefined
-      ? atMostFrom(tableFor(blanks), 0, room)
-      : valueAt(last) + atMostFrom(tableFor(blanks), 0, room - lengthAt(last))
+  const mostOf = ({ free, set, last }: Choice): number =>
+    (tableFor(set).rows[0]?.[cellOf(free)] ?? 0) + (last === undefined ? 0 : valueAt(last))
 
   /** Goes through the fillings of a choice that may be worth more than `floor()`; stops when `step` says so. */
   const search = (
-    { room, blanks, last }: Choice,
+    { free, set, last }: Choice,
     floor: () => number,
     step: () => boolean,
-    found: (worth: number, counts: Map<number, number>) => void,
+    found: (worth: number, counts: Int32Array) => void,
   ): void => {
-    const table = tableFor(blanks)
-    const counts = new Map<number, number>()
+    const { blanks, rows } = tableFor(set)
+    const counts = new Int32Array(demands.length)
     const from = (index: number, left: number, worth: number): boolean => {
       if (!step()) return false
       const blank = blanks[index]
@@ -107,30 +94,37 @@ export const worthsOf = ({ demands, supplies }: CuttingProblem, values: readonly
         found(worth, counts)
         return true
       }
-      const already = counts.get(blank) ?? 0
-      const room = Math.floor((left + SAME_POINT) / lengthAt(blank))
-      const most = Math.min((demands[blank]?.count ?? 0) - already, room)
-      for (let count = most; count >= 0; count--) {
-        const [next, gained] = [left - count * lengthAt(blank), worth + count * valueAt(blank)]
-        if (gained + atMostFrom(table, index + 1, next) <= floor()) continue
-        counts.set(blank, already + count)
-        if (!from(index + 1, next, gained)) return false
+      const next = rows[index + 1] as Float64Array
+      const [length, value, already] = [lengthAt(blank), valueAt(blank), counts[blank] as number]
+      const room = Math.floor((left + SAME_POINT) / length)
+      for (let count = Math.min((demands[blank]?.count ?? 0) - already, room); count >= 0; count--) {
+        const [rest, gained] = [left - count * length, worth + count * value]
+        if (gained + (next[Math.max(0, cellOf(rest))] as number) <= floor()) continue
+        counts[blank] = already + count
+        if (!from(index + 1, rest, gained)) return false
       }
-      counts.set(blank, already)
+      counts[blank] = already
       return true
     }
-    if (last !== undefined) counts.set(last, 1)
-    const begun = last === undefined ? room : room - lengthAt(last)
-    if (begun >= -SAME_POINT) from(0, begun, last === undefined ? 0 : valueAt(last))
+    if (last !== undefined) counts[last] = 1
+    from(0, free, last === undefined ? 0 : valueAt(last))
   }
 
-  const fillingOf = (counts: ReadonlyMap<number, number>): Filling =>
-    demands.map((_, blank) => counts.get(blank) ?? 0)
+  const mosts = new Map<Room, number>()
+  const atMost = (room: Room): number => {
+    const known = mosts.get(room)
+    if (known !== undefined) return known
+    let most = 0
+    for (const choice of choices.of(room)) most = Math.max(most, mostOf(choice))
+    mosts.set(room, most)
+    return most
+  }
 
   const best = (room: Room): BestFilling => {
-    let [worth, filling, cutShort] = [0, fillingOf(new Map()), 0]
-    const choices = choicesOf(room).map((choice) => ({ choice, most: mostOf(choice) }))
-    for (const { choice, most } of choices.sort((a, b) => b.most - a.most)) {
+    let [worth, cutShort] = [0, 0]
+    let filling: Filling = demands.map(() => 0)
+    const ranked = choices.of(room).map((choice) => ({ choice, most: mostOf(choice) }))
+    for (const { choice, most } of ranked.sort((a, b) => b.most - a.most)) {
       if (most <= worth + NOISE) break
       let steps = 0
       search(
@@ -139,7 +133,7 @@ export const worthsOf = ({ demands, supplies }: CuttingProblem, values: readonly
         () => ++steps < LONGEST_SEARCH,
         (found, counts) => {
           worth = found
-          filling = fillingOf(counts)
+          filling = [...counts]
         },
       )
       if (steps >= LONGEST_SEARCH) cutShort = Math.max(cutShort, most)
@@ -150,13 +144,13 @@ export const worthsOf = ({ demands, supplies }: CuttingProblem, values: readonly
   const all = (room: Room, least: number, most: number): Filling[] | undefined => {
     const listed = new Map<string, Filling>()
     let steps = 0
-    for (const choice of choicesOf(room)) {
+    for (const choice of choices.of(room)) {
       search(
         choice,
         () => least,
         () => ++steps < LONGEST_LISTING && listed.size <= most,
         (_, counts) => {
-          const filling = fillingOf(counts)
+          const filling = [...counts]
           if (isFull(filling, room)) listed.set(filling.join(), filling)
         },
       )
@@ -174,5 +168,5 @@ export const worthsOf = ({ demands, supplies }: CuttingProblem, values: readonly
         ),
     )
 
-  return { atMost: (room) => Math.max(0, ...choicesOf(room).map(mostOf)), best, all }
+  return { atMost, best, all }
 }

@@ -1,4 +1,5 @@
 import { SAME_POINT } from '../units/tolerance.js'
+import { branchNumbers } from './branch-numbers.js'
 import {
   blanksOf,
   type CutSupply,
@@ -13,7 +14,7 @@ import { firstFit } from './first-fit.js'
 import type { Solver } from './highs.js'
 import { improved } from './improve.js'
 import { lowerBound } from './lower-bound.js'
-import { type BoardPrices, type Deadline, priceBoards } from './price-boards.js'
+import { anyNumber, type BoardPrices, type Deadline, withPricer } from './price-boards.js'
 import { allWithin, joined, offeredBy, wholeBoards } from './whole-boards.js'
 
 /** A way of cutting that gives every blank. */
@@ -57,20 +58,23 @@ const search = (problem: CuttingProblem, quick: Cutting, solver: Solver, deadlin
   }
   const isProof = (bound: number): boolean => judged(best.cuts, bound, problem).proved
 
-  const prices = priceBoards(problem, quick.cuts, solver, isProof, share(0.5))
-  if (better(quick.cuts, prices.bound)) return best
-  const dived = dive(problem, prices, solver, share(0.25))
-  if (dived.cuts && better(dived.cuts, 0)) return best
-  const found = { ...prices, cuts: dived.found }
-  const settled = (cuts: readonly CutSupply[]): boolean => judged(cuts, best.bound, problem).proved
-  if (better(improved(problem, found, best.cuts, settled, deadline, SHORT_PATIENCE), 0)) return best
-  const every = everyFilling(problem, prices, best.cost)
-  if (every) {
-    const offered = joined(every, offeredBy(best.cuts, problem))
-    const exact = wholeBoards(problem, offered, best.cuts, solver, secondsLeft(deadline))
-    if (exact) better(exact.cuts, Math.min(exact.bound, best.cost))
-  } else better(improved(problem, found, best.cuts, settled, deadline, Infinity), 0)
-  return best
+  return withPricer(problem, quick.cuts, solver, (price) => {
+    const root = price(anyNumber(problem), isProof, share(0.5))
+    if (better(quick.cuts, root.bound)) return best
+    const dived = dive(problem, root, solver, share(0.15))
+    if (dived.cuts && better(dived.cuts, 0)) return best
+    const settled = (cuts: readonly CutSupply[]): boolean => judged(cuts, best.bound, problem).proved
+    if (better(improved(problem, root, best.cuts, settled, deadline, SHORT_PATIENCE), 0)) return best
+    const branched = branchNumbers(problem, root, price, isProof, share(0.4))
+    if (better(best.cuts, branched.bound)) return best
+    const every = everyFilling(problem, root, best.cost)
+    if (every) {
+      const offered = joined(every, offeredBy(best.cuts, problem))
+      const exact = wholeBoards(problem, offered, best.cuts, solver, secondsLeft(deadline))
+      if (exact) better(exact.cuts, Math.min(exact.bound, best.cost))
+    } else better(improved(problem, root, best.cuts, settled, deadline, Infinity), 0)
+    return best
+  })
 }
 
 /** Rounds without a gain before the exact choice is tried. */

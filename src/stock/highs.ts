@@ -16,6 +16,7 @@ export interface Column {
 /** A linear program to which columns are added; each time it is solved on from where it stood. */
 export interface GrowingProgram {
   readonly add: (columns: readonly Column[]) => void
+  readonly bound: (row: number, bounds: Row) => void
   /** Undefined when it has no answer, or not in this time. */
   readonly solve: (seconds: number) => LinearAnswer | undefined
 }
@@ -102,6 +103,9 @@ const growing = (model: Model, rows: readonly Row[]): GrowingProgram => {
   return {
     add: (columns) => {
       model.addCols({ ...boundsOf(columns, 'cost', 'lower', 'upper'), matrix: matrixOf(rows, columns) })
+    },
+    bound: (row, { lower, upper }) => {
+      model.changeRowBounds(row, lower, upper)
     },
     solve: (seconds) => {
       model.zeroAllClocks()

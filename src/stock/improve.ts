@@ -1,14 +1,16 @@
 import { randomFrom } from '../nest/random.js'
 import { SAME_POINT } from '../units/tolerance.js'
-import { boardFiller, type Left, type Taste } from './board-filler.js'
+import { worthsOf } from './best-filling.js'
+import { boardFiller, type LeastRates, type Left, type Taste } from './board-filler.js'
 import { blanksOf, type CutSupply, type CuttingProblem, costOf } from './cutting-problem.js'
 import { byFalling } from './first-fit.js'
 import { type BoardPrices, type Deadline, lossOf } from './price-boards.js'
+import { roomChoices } from './room-choices.js'
 
 /** Boards given up at a time. */
-const [FEWEST, MOST] = [2, 6]
+const [FEWEST, MOST] = [3, 9]
 /** How much dearer than the best a cutting may be to go on from, in parts of the cost. */
-const STRAY = 0.015
+const STRAY = 0.005
 /** How far the blanks' worth and the boards' cost are varied. */
 const VARIED = 0.02
 /** A blank that costs nothing more must be laid all the same: its worth over its length. */
@@ -31,7 +33,7 @@ export const improved = (
   patience: number,
 ): readonly CutSupply[] => {
   const random = randomFrom(1)
-  const fill = boardFiller(problem, prices.cuts)
+  const fill = boardFiller(problem, prices.cuts, leastRates(problem, prices.values))
   let best = single(known)
   let at = best
   let idle = 0
@@ -93,17 +95,43 @@ const parted = (
   }
 }
 
+/** What a blank is worth before it is varied. */
+const baseWorths = ({ demands }: CuttingProblem, values: readonly number[]): number[] =>
+  demands.map(({ length }, blank) => (values[blank] ?? 0) + LEAST_WORTH * length)
+
+const leastRates = (problem: CuttingProblem, values: readonly number[]): LeastRates => {
+  const { supplies } = problem
+  const worths = baseWorths(problem, values)
+  const { atMost } = worthsOf(problem, roomChoices(problem), worths)
+  const most = supplies.map(({ rooms }) => rooms.map(atMost))
+  const rate = (supply: number, worth: number): number =>
+    worth > 0 ? ((supplies[supply]?.cost ?? 0) * (1 - VARIED)) / (worth * (1 + VARIED)) : Infinity
+  return {
+    ofWay: (supply, way) =>
+      rate(
+        supply,
+        (supplies[supply]?.ways[way] ?? []).reduce((sum, room) => sum + (most[supply]?.[room] ?? 0), 0),
+      ),
+    ofCut: ({ supply, fillings }) =>
+      rate(
+        supply,
+        fillings.reduce(
+          (sum, filling) =>
+            sum + filling.reduce((inner, count, blank) => inner + count * (worths[blank] ?? 0), 0),
+          0,
+        ),
+      ),
+  }
+}
+
 /** Worth, cost and order left to chance within bounds. */
-const chanceTaste = (
-  { demands, supplies }: CuttingProblem,
-  values: readonly number[],
-  random: () => number,
-): Taste => {
+const chanceTaste = (problem: CuttingProblem, values: readonly number[], random: () => number): Taste => {
+  const { demands, supplies } = problem
   const varied = (value: number): number => value * (1 + VARIED * (2 * random() - 1))
   const dearness = supplies.map(() => varied(1))
   return {
     order: byFalling(demands.map(({ length }) => length * (0.5 + random()))),
-    worth: demands.map(({ length }, blank) => varied((values[blank] ?? 0) + LEAST_WORTH * length)),
+    worth: baseWorths(problem, values).map(varied),
     dearness: (supply) => dearness[supply] ?? 1,
   }
 }

@@ -1,5 +1,6 @@
 import { type Worths, worthsOf } from './best-filling.js'
 import { type CuttingProblem, costStep, nextCost, type Supply } from './cutting-problem.js'
+import { roomChoices } from './room-choices.js'
 
 /**
  * A cost that no way of cutting undercuts, found without a solver. Give each blank a value: a board cannot hold more
@@ -15,9 +16,10 @@ export const lowerBound = (problem: CuttingProblem): number => {
     ? demands.map((_, last) => lengths.map((length, each) => (each <= last ? length : 0)))
     : []
   const alone = few ? demands.map((_, blank) => lengths.map((_, each) => (each === blank ? 1 : 0))) : []
+  const choices = roomChoices(problem)
   const tried = [lengths, ...widest, ...alone].map((values) => ({
     values,
-    worths: worthsOf(problem, values),
+    worths: worthsOf(problem, choices, values),
   }))
   const needs = tried.map(({ values }) =>
     demands.reduce((sum, { count }, blank) => sum + count * (values[blank] ?? 0), 0),

@@ -2,6 +2,7 @@ import { type BestFilling, type Worths, worthsOf } from './best-filling.js'
 import type { CutSupply, CuttingProblem, Room } from './cutting-problem.js'
 import type { Column, LinearAnswer, Row, Solver } from './highs.js'
 import { worthOfSupply } from './lower-bound.js'
+import { type RoomChoices, roomChoices } from './room-choices.js'
 
 /** What each kind of blank is worth, and what each supply's limit is, when the boards are as dear as they are. */
 export interface Prices {
@@ -27,33 +28,64 @@ export interface BoardPrices extends Prices {
  *
  * @param known ways of cutting that give every blank, to begin with
  * @param enough a bound that proves them best
- * @param until time to stop, on the clock of `now`
  */
 export const priceBoards = (
   problem: CuttingProblem,
   known: readonly CutSupply[],
   solver: Solver,
   enough: (bound: number) => boolean,
-  { until, now }: Deadline,
-): BoardPrices =>
+  deadline: Deadline,
+): BoardPrices => withPricer(problem, known, solver, (price) => price(anyNumber(problem), enough, deadline))
+
+/** How many boards of each supply are taken at least and at most. */
+export interface Numbers {
+  readonly least: readonly number[]
+  readonly most: readonly number[]
+}
+
+export const anyNumber = ({ supplies }: CuttingProblem): Numbers => ({
+  least: supplies.map(() => 0),
+  most: supplies.map(({ limit }) => limit),
+})
+
+/** Prices for some numbers of boards; the ways of cutting found for others before are known to it. */
+export type Pricer = (numbers: Numbers, enough: (bound: number) => boolean, deadline: Deadline) => BoardPrices
+
+/** @param known ways of cutting that give every blank, to begin with */
+export const withPricer = <Value>(
+  problem: CuttingProblem,
+  known: readonly CutSupply[],
+  solver: Solver,
+  use: (price: Pricer) => Value,
+): Value =>
   solver.growing(rowsOf(problem), (program) => {
+    const choices = roomChoices(problem)
     const cuts: CutSupply[] = known.map((cut) => ({ ...cut, times: 1 }))
-    program.add(cuts.map((cut) => columnOf(cut, problem)))
-    let best: BoardPrices = { values: [], scarcity: [], bound: 0, cuts, quantities: [] }
-    for (;;) {
-      const seconds = (until - now()) / 1000
-      const answer = seconds > 0 ? program.solve(seconds) : undefined
-      if (!answer) return best
-      const { prices, better } = priceOnce(problem, answer)
-      const { quantities } = answer
-      best =
-        prices.bound > best.bound || best.values.length === 0
-          ? { ...prices, cuts, quantities }
-          : { ...best, quantities }
-      if (better.length === 0 || enough(best.bound)) return best
-      cuts.push(...better)
-      program.add(better.map((cut) => columnOf(cut, problem)))
-    }
+    const without = goneWithout(problem)
+    program.add([...without, ...cuts.map((cut) => columnOf(cut, problem))])
+    return use((numbers, enough, { until, now }) => {
+      problem.supplies.forEach((_, supply) => {
+        program.bound(problem.demands.length + supply, {
+          lower: numbers.least[supply] ?? 0,
+          upper: numbers.most[supply] ?? 0,
+        })
+      })
+      let best: BoardPrices = { values: [], scarcity: [], bound: 0, cuts: [...cuts], quantities: [] }
+      for (;;) {
+        const seconds = (until - now()) / 1000
+        const answer = seconds > 0 ? program.solve(seconds) : undefined
+        if (!answer) return best
+        const { prices, better } = priceOnce(problem, choices, numbers, answer)
+        const found = { cuts: [...cuts], quantities: answer.quantities.slice(without.length) }
+        best =
+          prices.bound > best.bound || best.values.length === 0
+            ? { ...prices, ...found }
+            : { ...best, ...found }
+        if (better.length === 0 || enough(best.bound)) return best
+        cuts.push(...better)
+        program.add(better.map((cut) => columnOf(cut, problem)))
+      }
+    })
   })
 
 /** When to stop, in milliseconds of a clock. */
@@ -80,28 +112,40 @@ const columnOf = ({ supply, fillings }: CutSupply, { demands, supplies }: Cuttin
   }
 }
 
+/** Blanks that are not cut at all, dearer than any board: there is an answer then whatever the numbers of boards. */
+const goneWithout = ({ demands, supplies }: CuttingProblem): Column[] =>
+  demands.map((_, blank) => ({
+    cost: DEAR * Math.max(...supplies.map(({ cost }) => cost)),
+    upper: Infinity,
+    parts: [[blank, 1]],
+  }))
+
+const DEAR = 10
+
 /** A gain smaller than this part of a board's cost is rounding noise of the solver. */
 const NOISE = 1e-7
 
 const priceOnce = (
   problem: CuttingProblem,
+  choices: RoomChoices,
+  numbers: Numbers,
   { rowPrices }: LinearAnswer,
 ): { prices: Prices; better: CutSupply[] } => {
   const { demands, supplies } = problem
   const values = demands.map((_, blank) => Math.max(0, rowPrices[blank] ?? 0))
-  const scarcity = supplies.map((_, index) => Math.max(0, -(rowPrices[demands.length + index] ?? 0)))
-  const worths = worthsOf(problem, values)
+  const worths = worthsOf(problem, choices, values)
   const dearest = Math.max(...supplies.map(({ cost }) => cost))
   const better: CutSupply[] = []
   const worth = supplies.map((supply, index) => {
+    if (numbers.most[index] === 0) return 0
     const atMost = worthOfSupply(supply, worths)
-    const price = supply.cost + (scarcity[index] ?? 0)
+    const price = supply.cost - (rowPrices[demands.length + index] ?? 0)
     if (atMost <= price + NOISE * dearest) return atMost
     const cut = bestCut(problem, index, worths)
     if (cut.worth > price + NOISE * dearest) better.push(cut.cut)
     return cut.worth
   })
-  return { prices: feasiblePrices(problem, values, worth), better }
+  return { prices: feasiblePrices(problem, numbers, values, worth), better }
 }
 
 /** The best way of cutting a board, and a worth that none exceeds. */
@@ -129,41 +173,31 @@ const bestCut = (
   return { cut: { supply: index, way: best, fillings, times: 1 }, worth }
 }
 
-/** Prices scaled down until no endless supply is worth more than it costs; what a supply that ends is worth beyond is its scarcity. */
+/**
+ * Prices scaled down until no endless supply is worth more than it costs; what a supply that ends is worth beyond is its
+ * scarcity. All blanks at these prices, less what the boards are worth beyond their cost, plus what boards that must be
+ * taken lose, is a cost that no cutting with these numbers undercuts.
+ */
 const feasiblePrices = (
   { demands, supplies }: CuttingProblem,
+  { least, most }: Numbers,
   values: readonly number[],
   worth: readonly number[],
 ): Prices => {
   const scale = Math.min(
     1,
-    ...supplies.map(({ cost, limit }, index) =>
-      limit === Infinity && (worth[index] ?? 0) > 0 ? cost / (worth[index] ?? 1) : 1,
+    ...supplies.map(({ cost }, index) =>
+      most[index] === Infinity && (worth[index] ?? 0) > 0 ? cost / (worth[index] ?? 1) : 1,
     ),
   )
   const scaled = values.map((value) => value * scale)
-  const scarcity = supplies.map(({ cost, limit }, index) =>
-    limit === Infinity ? 0 : Math.max(0, (worth[index] ?? 0) * scale - cost),
-  )
+  const losses = supplies.map(({ cost }, index) => cost - (worth[index] ?? 0) * scale)
+  const scarcity = losses.map((loss, index) => (most[index] === Infinity ? 0 : Math.max(0, -loss)))
   const gain = demands.reduce((sum, { count }, blank) => sum + count * (scaled[blank] ?? 0), 0)
-  const paid = supplies.reduce(
-    (sum, { limit }, index) => sum + ((scarcity[index] ?? 0) === 0 ? 0 : limit * (scarcity[index] ?? 0)),
-    0,
-  )
-  return { values: scaled, scarcity, bound: gain - paid }
+  const paid = scarcity.reduce((sum, each, index) => sum + (each === 0 ? 0 : each * (most[index] ?? 0)), 0)
+  const lost = losses.reduce((sum, loss, index) => sum + Math.max(0, loss) * (least[index] ?? 0), 0)
+  return { values: scaled, scarcity, bound: gain - paid + lost }
 }
-
-/**
- * The ways of cutting that a cheaper choice can be made of: at the prices none of its boards may lose the whole gap.
- *
- * @param gap what the choice at hand costs more than the bound
- */
-export const promising = (
-  cuts: readonly CutSupply[],
-  { values, scarcity }: Prices,
-  { supplies }: CuttingProblem,
-  gap: number,
-): CutSupply[] => cuts.filter((cut) => lossOf(cut, values, supplies) + (scarcity[cut.supply] ?? 0) < gap)
 
 /** What a board costs more than its blanks are worth. */
 export const lossOf = (

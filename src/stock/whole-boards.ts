@@ -3,6 +3,7 @@ import { worthsOf } from './best-filling.js'
 import type { CutSupply, CuttingProblem, Filling, Supply } from './cutting-problem.js'
 import type { Column, Row, Solver } from './highs.js'
 import type { Prices } from './price-boards.js'
+import { roomChoices } from './room-choices.js'
 
 /** Which ways of ripping and which fillings of rooms whole boards are chosen from. */
 export interface Offered {
@@ -60,7 +61,7 @@ export const allWithin = (
   { values, scarcity }: Prices,
   gap: number,
 ): Offered | undefined => {
-  const worths = worthsOf(problem, values)
+  const worths = worthsOf(problem, roomChoices(problem), values)
   let left = MOST_FILLINGS
   const listed: { ways: number[]; fillings: Filling[][] }[] = []
   for (const [index, supply] of problem.supplies.entries()) {

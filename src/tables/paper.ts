@@ -37,6 +37,10 @@ export const PAPER_SIZES: readonly PaperSize[] = [
 
 export const PAPER_NAMES: readonly PaperName[] = [...ISO_NAMES, ...Object.values(AMERICAN_NAMES)]
 
+/** Is it of the American series, beside which Letter is the desk's size? */
+export const isAmericanPaper = (name: PaperName): boolean =>
+  Object.values<PaperName>(AMERICAN_NAMES).includes(name)
+
 export const paperSize = (name: PaperName): PaperSize => {
   const found = PAPER_SIZES.find((size) => size.name === name)
   if (!found) throw new RangeError(`no paper size is called ${name}`)

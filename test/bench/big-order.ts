@@ -3,8 +3,10 @@ import { seeded } from '../stock/seeded.js'
 /**
  * An order of 12 stars and 300 arms, 8 lengths of board to buy and 60 reclaimed boards, each with a width, a length and
  * defects of its own. Invented.
+ *
+ * @param reclaimedLengths least and most; below 1100 mm boards must be bought too
  */
-export const bigOrder = (seed: number): string => {
+export const bigOrder = (seed: number, reclaimedLengths: readonly [number, number] = [600, 2200]): string => {
   const { whole, one } = seeded(seed)
   const stars = [
     ...[70, 70, 70, 90, 90, 110].map((width, index) => ({
@@ -30,7 +32,7 @@ export const bigOrder = (seed: number): string => {
     price: Math.round(length * 0.36 + 60) / 100,
   }))
   const reclaimed = Array.from({ length: 60 }, (_, index) => {
-    const length = whole(600, 2200)
+    const length = whole(...reclaimedLengths)
     return {
       name: `R${index + 1}`,
       width: whole(66, 140),

@@ -86,7 +86,7 @@ describe('boards that do not serve are told with the star and the way out:', () 
       `{ shop: { boards: [{ width: 60, length: 2400 }] }, ${STAR} }`,
       [],
       [
-        'stars[0].board-width, line 1: given 70.0 mm. Jetty: No board is 70.0 mm wide, as the arms need; the widest is 60.0 mm. Buy a wider one, or size the star with board-width. A sound board from 70.0 mm wide and 172.4 mm long would do for one arm.',
+        'stars[0].board-width, line 1: given 70.0 mm. Jetty: No board is 70.0 mm wide, as the arms need; the widest is 60.0 mm. Buy a wider one, or size the star with board-width: out of the widest board it comes 234.1 mm across. A sound board from 70.0 mm wide and 172.4 mm long would do for one arm.',
       ],
     ],
     [

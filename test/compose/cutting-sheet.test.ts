@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { cuttingList } from '../../src/compose/cutting-list.js'
 import { cuttingPages, cuttingSheet } from '../../src/compose/cutting-sheet.js'
 import { shapeExtents } from '../../src/drawing/bounds.js'
 import type { Drawing, Label } from '../../src/drawing/model.js'
@@ -30,16 +31,17 @@ describe('the drawn cutting list', () => {
         expect([min.x, min.y]).toEqual([0, 0])
         expect(max.x).toBeLessThanOrEqual(page.trueSize.across + 1e-9)
         expect(max.y).toBeLessThanOrEqual(page.trueSize.height + 1e-9)
-        expect(page.trueSize.across).toBe(186)
+        expect(page.trueSize.across).toBe(190)
       }
-      for (const page of cuttingPages(stock)) expect(page.trueSize.height).toBe(250)
+      for (const page of cuttingPages(stock)) expect(page.trueSize.height).toBe(268)
     }
   })
 
   it('letters every mark of every board, clear of one another', async () => {
     for (const stock of await orders()) {
       const labels = labelsOf(cuttingSheet(stock))
-      const marks = stock.boards.flatMap(({ strips }) => strips.flatMap(({ cuts }) => cuts))
+      // From left to right: the first end is on the right.
+      const marks = stock.boards.flatMap(({ strips }) => strips.flatMap(({ cuts }) => cuts.toReversed()))
       const upright = labels.filter(({ turn }) => turn > 1)
       expect(upright).toHaveLength(marks.length)
       expect(upright.map(({ text }) => Number(text.replace('T ', '')))).toEqual(
@@ -55,19 +57,51 @@ describe('the drawn cutting list', () => {
     const stock = await stockOf(
       '{ shop: { saw: { kerf: 2.4 }, boards: [{ width: 70, length: 1800 }] }, stars: [{ points: 5, tip-angle: 45, board-width: 70 }] }',
     )
-    // 1800 mm on 180 mm: drawn 1 : 10, and a 45° cut reaches 7 mm further over 7 mm of width.
+    // 1800 mm on 180 mm: drawn 1 : 10, from the right. From the fence's edge above, a 45° cut runs 7 mm down over the
+    // width and 7 mm to the left, as cut 1 does on the shop card.
     const slants = cuttingSheet(stock).shapes.flatMap((shape) => {
       if (shape.kind !== 'path' || shape.closed || shape.layer !== 'PATTERN') return []
       const [from, to] = shape.vertices
-      return from && to ? [[from.x - 3, to.x - from.x, to.y - from.y]] : []
+      return from && to ? [[183 - from.x, from.x - to.x, from.y - to.y]] : []
     })
     const side = 7 * Math.SQRT2
     const pitch = side + 0.24 * Math.SQRT2
     expect(slants).toHaveLength(6)
-    slants.forEach(([x = 0, across, up], index) => {
+    slants.forEach(([x = 0, across, down], index) => {
       expect(x).toBeCloseTo(index === 0 ? 0 : side + (index - 1) * pitch, 9)
       expect(across).toBeCloseTo(7, 9)
-      expect(up).toBeCloseTo(7, 9)
+      expect(down).toBeCloseTo(7, 9)
     })
+  })
+
+  it('ends with what each star costs, the same figures as the list in words', async () => {
+    const stock = await stockOf(
+      '{ shop: { saw: { kerf: 2.4 }, boards: [{ width: 70, length: 2400, price: 6.80 }] }, stars: [{ name: Jetty, quantity: 2, points: 5, tip-angle: 45, board-width: 70, hardware: 0.35 }, { name: Pier, points: 5, tip-angle: 50, board-width: 70 }] }',
+    )
+    const words = cuttingList(stock)
+    const told = words.slice(words.indexOf('What a star costs'))
+    for (const drawing of [cuttingSheet(stock), ...cuttingPages(stock).slice(-1)]) {
+      const cells = labelsOf(drawing).map(({ text }) => text)
+      const table = cells.slice(cells.indexOf('Star'))
+      expect(table.slice(0, 8).join(' ')).toBe('Star stars wood boards panel hardware one star all of them')
+      for (const cell of table) expect(told, cell).toContain(cell)
+    }
+    // One board for both; the stars together pay for it and for two hangers.
+    expect(told).toMatch(/Together +7\.50/)
+  })
+
+  it('breaks a table of many stars between pages', async () => {
+    const stars = Array.from(
+      { length: 60 },
+      (_, index) =>
+        `{ name: Lantern ${index + 1} of the long pier by the lake, points: 5, tip-angle: 45, board-width: 70, hardware: 0.37 }`,
+    )
+    const stock = await stockOf(
+      `{ shop: { saw: { kerf: 2.4 }, boards: [{ width: 70, length: 2400, price: 6.80 }] }, stars: [${stars.join(', ')}] }`,
+    )
+    const pages = cuttingPages(stock)
+    const figures = pages.flatMap((page) => labelsOf(page).filter(({ text }) => text === '0.37'))
+    expect(figures).toHaveLength(60)
+    for (const page of pages) expect(shapeExtents(page.shapes).min.y).toBe(0)
   })
 })

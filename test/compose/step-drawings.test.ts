@@ -37,7 +37,7 @@ describe.each(STARS)('%d points, tip %d°, saw to %d°', (points, tip, limit) =>
     `stars: [{ points: ${points}, tip-angle: ${tip}, radius: 400 }]\nshop: { saw: { limit: ${limit}, kerf: ${KERF} } }`,
   )
   const [plan] = stars as [StarPlan]
-  const { shapes } = stepDrawings(plan, order, WIDTH, 70)
+  const { shapes } = stepDrawings(plan, order, WIDTH, 80)
   const paths = shapes.filter((shape) => shape.kind === 'path')
   const texts = shapes.flatMap((shape) => (shape.kind === 'label' ? [shape.text] : []))
   const rhombus = Math.abs(tip - 360 / points) < 1e-9
@@ -80,8 +80,13 @@ describe.each(STARS)('%d points, tip %d°, saw to %d°', (points, tip, limit) =>
       .map(([from, to]) => distance(from, to) * reduction)
     expect(drawn.length).toBe(wanted.length)
     for (const [index, length] of wanted.entries()) expect(drawn[index]).toBeCloseTo(length, 6)
-    const named = texts.filter((text) => text.startsWith('stop ')).map((text) => text.slice(5))
+    const named = texts.filter((text) => /^stop \d/.test(text)).map((text) => text.slice(5))
     expect(named).toEqual(wanted.map((length) => `${length.toFixed(1)} mm`))
+    // Along a wedge no dimension finds room: the words under the drawing have it.
+    const words = texts.join(' ')
+    for (const [index, wedge] of wedges.entries())
+      if (wedge > 0)
+        expect(words).toContain(`Stop ${(index === 0 ? side : edge).toFixed(1)} mm along the wedge.`)
   })
 
   it('draws the limits of the hands 100 mm from either side of the slot', () => {

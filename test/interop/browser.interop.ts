@@ -1,10 +1,10 @@
-import { execFileSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
+import { chromium } from 'playwright-core'
 import { afterAll, expect, it } from 'vitest'
 import { makeOrder } from '../../src/make.js'
 import { bytesOf } from '../prints.js'
@@ -15,11 +15,6 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 const example = (name: string): string =>
   readFileSync(new URL(`../../shared/examples/${name}`, import.meta.url), 'utf8')
-
-const CHROMIUM = [
-  '--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking',
-  '--disable-component-update --disable-sync --virtual-time-budget=3000000 --dump-dom',
-].flatMap((line) => line.split(' '))
 
 /** Runs in the page: makes the order with the library and leaves the checksums as its text. */
 const PAGE_SCRIPT = `
@@ -33,7 +28,7 @@ for (const { path, content } of made.value.files) {
   const bytes = await new Blob(parts).arrayBuffer()
   rows.push(hex(await crypto.subtle.digest('SHA-256', bytes)) + '  ' + path)
 }
-document.body.textContent = rows.join('\\n')
+document.body.textContent = ['done', ...rows].join('\\n')
 `
 
 it.each([
@@ -60,17 +55,14 @@ it.each([
     page,
     `<!doctype html><meta charset="utf-8"><body>waiting</body><script type="module">${script}</script>`,
   )
-  const profile = join(folder, 'profile')
-  const dom = execFileSync(
-    '/usr/bin/chromium',
-    [...CHROMIUM, `--user-data-dir=${profile}`, `file://${page}`],
-    {
-      encoding: 'utf8',
-      // The page's script comes back with it, an embedded font included.
-      maxBuffer: 2 ** 28,
-      stdio: ['ignore', 'pipe', 'ignore'],
-    },
-  )
+  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] })
+  const opened = await browser.newPage()
+  await opened.goto(`file://${page}`)
+  await opened.waitForFunction("document.body.textContent.startsWith('done')", undefined, {
+    timeout: 110_000,
+  })
+  const dom = (await opened.textContent('body')) ?? ''
+  await browser.close()
   const inBrowser = [...dom.matchAll(/[0-9a-f]{64} {2}[a-z0-9./-]+/g)].map(([row]) => row).sort()
 
   const made = makeOrder({ text: order })

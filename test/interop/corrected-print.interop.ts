@@ -14,7 +14,7 @@ afterAll(() => rmSync(folder, { recursive: true }))
 const CASES = [99.2, 100.4].flatMap((across) =>
   [99.2, 100.4].flatMap((along) =>
     [
-      { way: 'upright', star: 'points: 7, tip-angle: 60, radius: 250' },
+      { way: 'upright', star: 'points: 8, tip-angle: 50, radius: 220' },
       { way: 'on its side', star: 'points: 5, tip-angle: 45, across: 400' },
     ].map((sheet) => ({ across, along, ...sheet })),
   ),

@@ -194,6 +194,6 @@ export const JETTY_ORDER = {
       wall: USUAL_WALL,
     },
   ],
-  assumed: [],
+  assumed: ['stars without a backing are carried by their glued joints alone (backing)'],
   overridden: [],
 }

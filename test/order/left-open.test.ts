@@ -38,6 +38,7 @@ describe('what an order leaves open', () => {
         'the saw stops at 45° (saw-limit)',
         'the blade removes 2.4 mm (kerf)',
         'the scale can be set to 0.5° (reads-to)',
+        'stars without a backing are carried by their glued joints alone (backing)',
       ],
       overridden: [],
     })

@@ -165,6 +165,7 @@ describe('the order', () => {
   it('is saved as the YAML it was, comments too, and opened again', () =>
     using(async (page) => {
       await type(page, 'Board width it takes', '64')
+      await expect.poll(() => summary(page)).toContain('boards 64.0 mm wide')
       const order = await saved(page, () => page.getByRole('button', { name: 'Save the order' }).click())
       expect(order.name).toBe('order.yaml')
       expect(order.bytes.toString()).toBe(EXAMPLE.replace('board-width: 70', 'board-width: 64'))

@@ -28,7 +28,9 @@ const ORDERS = ['winter-fair', 'lantern-walk'].map((name) => {
 const SMALL =
   'stars: [{ points: 5, tip-angle: 45, across: 70, backing: { inset: 3 } }, { name: Second, points: 6, tip-angle: 60, across: 60 }]\nshop: { paper: { size: A3 } }'
 
-const EVERY = [...ORDERS, ['small stars', SMALL] as const]
+const ON_ROLL = SMALL.replace('size: A3', 'roll: 610 mm, longest: 900 mm')
+
+const EVERY = [...ORDERS, ['small stars', SMALL], ['small stars on a roll', ON_ROLL]] as const
 
 const allTexts = (page: ReadPage | undefined): string => page?.texts.join(' ') ?? ''
 
@@ -71,6 +73,17 @@ describe.each(EVERY)('all-patterns.pdf of %s', (_, text) => {
     expect(pages).toHaveLength(order.book.pages.length)
   })
 
+  it('is in the order of work: the jigs stand between the arm and the mat', () => {
+    for (const { children } of order.book.bookmarks) {
+      const titles = children.map(({ title }) => title)
+      const at = (title: string): number => titles.indexOf(title)
+      expect(at('arm pattern')).toBe(0)
+      const after = ['star mat', 'backing'].map(at).filter((place) => place >= 0)
+      const jigs = ['blank stop', 'arm cradle', 'angle gauge'].map(at).filter((place) => place >= 0)
+      expect(Math.min(...after)).toBeGreaterThan(Math.max(0, ...jigs))
+    }
+  })
+
   it('takes no more pages than the files of its drawings, and shows what they show', async () => {
     const alone = order.drawings.flatMap(({ print }) => print.pages)
     expect(order.book.pages.length).toBeLessThanOrEqual(alone.length)
@@ -101,6 +114,16 @@ describe.each(EVERY)('all-patterns.pdf of %s', (_, text) => {
       }
     }
   })
+})
+
+it('small drawings share pieces of a roll, which is then used less, and none gets longer than allowed', () => {
+  const order = made(ON_ROLL)
+  const length = (pages: readonly { readonly sheet: { readonly along: number } }[]): number =>
+    pages.reduce((sum, { sheet }) => sum + sheet.along, 0)
+  const apart = order.drawings.flatMap(({ print }) => print.pages)
+  expect(order.book.pages.some(({ views }) => views.length > 1)).toBe(true)
+  expect(length(order.book.pages)).toBeLessThan(length(apart))
+  for (const { sheet } of order.book.pages) expect(sheet.along).toBeLessThanOrEqual(900)
 })
 
 it('small drawings share sheets, and the words of all of them are found there', async () => {

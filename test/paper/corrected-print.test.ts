@@ -41,6 +41,9 @@ const SINGLES = Promise.all(
 /** 32-bit readers, six decimals in the file: a hundredth of what a rule can tell. */
 const MEASURED = 0.002
 
+/** How sheets lay: a correction changes sides with them. */
+const waysLaid = new Set<string>()
+
 describe.each(PRINTERS)(
   'a printer of $across across and $along along, corrected',
   { timeout: 20_000 },
@@ -49,7 +52,6 @@ describe.each(PRINTERS)(
       ['A4', readMm(printer)],
       ['Letter', readInches(printer)],
     ] as const)('on %s, %s: rulers, frames and the taped drawing are true', async (size, printed) => {
-      const ways: boolean[] = []
       for (const star of STARS) {
         const [single] = (await SINGLES)[star] ?? []
         const files = await pagesOf(star, `{ size: ${size}, ${printed} }`)
@@ -57,7 +59,7 @@ describe.each(PRINTERS)(
           const sides = [file.across, file.along].sort((a, b) => a - b)
           expect(sides[0]).toBeCloseTo(SIZES[size][0], 3)
           expect(sides[1]).toBeCloseTo(SIZES[size][1], 3)
-          ways.push(file.across > file.along)
+          waysLaid.add(file.across > file.along ? 'on its side' : 'upright')
           // In the file itself the rulers are off by what the printer takes back.
           expect(scaleMarks(file, [100, 101.6], 1 / factorsOn(file, printer).x)).toEqual([100, 101.6])
           const page = printedBy(file, printer)
@@ -75,8 +77,28 @@ describe.each(PRINTERS)(
         expect(found.missing).toBeLessThan(MEASURED)
         expect(found.doubled).toBeLessThan(MEASURED)
       }
-      if (size === 'A4') expect(new Set(ways)).toEqual(new Set([true, false]))
     })
+  },
+)
+
+it('sheets upright and on their side were among them', () => {
+  expect([...waysLaid].sort()).toEqual(['on its side', 'upright'])
+})
+
+it.each([
+  ['upright', 'star-mat', 'points: 5, tip-angle: 45, across: 300'],
+  ['wider than high', 'arm-pattern', 'points: 5, tip-angle: 30, radius: 400'],
+] as const)(
+  'a single page that is %s goes through the printer along its longer side',
+  async (way, name, star) => {
+    const printer = { across: 0.99, along: 1.01 }
+    const [file] = await readPdf(
+      await writePdf(drawingBook(printOf(star, `{ size: single, ${readMm(printer)} }`, name))),
+    )
+    if (!file) throw new Error('there is a page')
+    expect(file.across > file.along).toBe(way !== 'upright')
+    const page = printedBy(file, printer)
+    expect(scaleMarks(page, [50, 100, 25.4, 50.8, 101.6])).toEqual([50, 100, 25.4, 50.8, 101.6])
   },
 )
 
@@ -131,12 +153,16 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     },
   )
 
-  it('a shop card says that it is corrected; the print check never is', async () => {
+  it('a shop card says that it is corrected, and how far it is sure; the print check never is', async () => {
     const printer = { across: 0.992, along: 1.004 }
     const files = await printedFiles('mm', readMm(printer))
     const [cards, check] = APART.map((name) => files.find(({ path }) => path === name)?.pages ?? [])
     expect(cards?.length).toBeGreaterThan(0)
-    for (const page of cards ?? []) expect(wordsOn(page)).toContain('corrected for the printer')
+    // Half a millimetre of 150 mm is 1 in 300: 0.34 mm of 100 mm, rounded up.
+    for (const page of cards ?? []) {
+      expect(wordsOn(page)).toMatch(/Corrected for a printer that makes 148.8 for 150 mm across the sheet/)
+      expect(wordsOn(page)).toContain('leaves 100.0 mm uncertain by up to 0.4 mm.')
+    }
     for (const page of check ?? []) {
       expect(wordsOn(page)).not.toMatch(/Corrected for/)
       expect(scaleMarks(page, [100, 101.6])).toEqual([100, 101.6])

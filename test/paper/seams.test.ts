@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { labelBox } from '../../src/drawing/bounds.js'
 import type { Path, Shape } from '../../src/drawing/model.js'
+import { outlineSides } from '../../src/drawing/sides.js'
 import { extentsOf } from '../../src/geometry/outline.js'
 import { type Point, point } from '../../src/geometry/point.js'
 import { NOTES_PAGE, type Page } from '../../src/paper/page.js'
@@ -153,3 +154,49 @@ it('notes without room beside their figure stand on a page of their own, and not
   expect(words?.every(({ kind }) => kind === 'label')).toBe(true)
   expect(words?.length).toBeGreaterThan(3)
 })
+
+/** Common practice, no published source: two cut edges and tape cannot be followed along a line. */
+it.each([
+  ['regular: 6/2, across: 300', '{ size: A4 }'],
+  ['regular: 6/2, across: 12 in', '{ size: Letter }'],
+  ['points: 6, tip-angle: 60, across: 350', '{ size: Letter }'],
+  ['points: 8, tip-angle: 45, across: 400', '{ size: A4 }'],
+  ['points: 4, tip-angle: 40, across: 380', '{ size: A4 }'],
+  ['points: 12, tip-angle: 30, across: 500', '{ size: A4 }'],
+])('no seam of the mat of %s on %s runs along a line of an arm', (star, paper) => {
+  const pages = figurePages(star, paper)
+  const windows = pages.map(shown)
+  expect(windows.length).toBeGreaterThan(1)
+  const sides = shapesOn(pages).flatMap((shape) =>
+    shape.kind === 'path' && shape.layer === 'PATTERN' ? outlineSides(shape) : [],
+  )
+  // The left and the upper edge of a page are those that are trimmed where a neighbour joins.
+  const along = windows.flatMap((window) => [
+    ...(windows.some(
+      ({ min, max }) =>
+        min.x < window.min.x - 1 && max.x > window.min.x && overlap(window, { min, max }, 'y'),
+    )
+      ? sides.filter(
+          ([a, b]) => besideLine(a.x, b.x, window.min.x) && shared(a.y, b.y, window.min.y, window.max.y) > 20,
+        )
+      : []),
+    ...(windows.some(
+      ({ min, max }) =>
+        max.y > window.max.y + 1 && min.y < window.max.y && overlap(window, { min, max }, 'x'),
+    )
+      ? sides.filter(
+          ([a, b]) => besideLine(a.y, b.y, window.max.y) && shared(a.x, b.x, window.min.x, window.max.x) > 20,
+        )
+      : []),
+  ])
+  expect(along).toEqual([])
+})
+
+const besideLine = (from: number, to: number, line: number): boolean =>
+  Math.max(Math.abs(from - line), Math.abs(to - line)) < 1.9
+
+const shared = (from: number, to: number, least: number, most: number): number =>
+  Math.min(Math.max(from, to), most) - Math.max(Math.min(from, to), least)
+
+const overlap = (a: ReturnType<typeof shown>, b: ReturnType<typeof shown>, way: 'x' | 'y'): boolean =>
+  Math.min(a.max[way], b.max[way]) - Math.max(a.min[way], b.min[way]) > 20

@@ -175,8 +175,10 @@ describe('what is wrong with pages is found', async () => {
     ).toBeGreaterThan(10)
   })
 
-  it('white margins that lie on lines, when edges that meet others at a corner are not trimmed', () => {
-    const untrimmed = pages.map((page) => ({
+  it('white margins that lie on lines, when edges that meet others at a corner are not trimmed', async () => {
+    const cornered = 'points: 8, tip-angle: 50, radius: 220'
+    const single = await singleOf(cornered, 'star-mat')
+    const untrimmed = (await pagesOf(cornered, '{ size: A4 }', 'star-mat')).map((page) => ({
       ...page,
       lettering: page.lettering.filter(({ text }) => !text.startsWith('trim this edge too')),
     }))

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { planOf } from '../orders.js'
 import { starPlan } from './shop-orders.js'
 
 type Keys = Readonly<Record<string, unknown>>
@@ -219,5 +220,25 @@ describe('warnings', () => {
         expect(text).not.toMatch(/NaN|undefined|Infinity|null/)
       }
     }
+  })
+})
+
+describe('too few boards of one kind', () => {
+  const codes = (shop: Record<string, unknown>, stars: readonly Record<string, unknown>[]) =>
+    planOf(JSON.stringify({ shop, stars })).stars.flatMap(({ warnings }) => warnings.map(({ code }) => code))
+  // 70 mm of slant, then 102.4 mm an arm: a board of 1600 mm gives fourteen.
+  const scarce = { width: 70, length: 1600, count: 1 }
+  const saw = { kerf: 2.4 }
+  const five = { points: 5, 'tip-angle': 45, 'board-width': 70 }
+  const stars = ['Jetty', 'Pier', 'Boathouse'].map((name) => ({ ...five, name }))
+
+  it('are not told of where stars can share one: two stars take ten of its arms, three stars fifteen', () => {
+    expect(codes({ saw, boards: [scarce] }, stars.slice(0, 2))).not.toContain('boards-too-few')
+    expect(codes({ saw, boards: [scarce] }, stars)).toContain('boards-too-few')
+  })
+
+  it('are not told of where another board would do', () => {
+    const boards = [scarce, { width: 95, length: 3000 }]
+    expect(codes({ saw, boards }, stars)).not.toContain('boards-too-few')
   })
 })

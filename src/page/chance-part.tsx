@@ -1,0 +1,41 @@
+import { DrawnSvg } from './drawn.js'
+import { TextField } from './field.js'
+import { TableOf } from './table.js'
+import { WordsOf } from './words.js'
+import type { LaidStar } from './work.js'
+
+/** How likely the stars close, before any is cut. */
+export const ChancePart = ({ laid }: { readonly laid: LaidStar | undefined }) => (
+  <section aria-labelledby="chance-heading" class="part">
+    <h2 id="chance-heading">Will the last joint close?</h2>
+    <div class="fields">
+      <TextField
+        place={['shop', 'accepted-gap']}
+        label="A gap that is still accepted"
+        hint="at the last joint"
+      />
+      <TextField
+        place={['shop', 'saw', 'repeats-to']}
+        label="A cut repeats to, degrees"
+        hint="one standard deviation, measured on your saw"
+      />
+      <TextField
+        place={['shop', 'stop', 'repeats-to']}
+        label="A piece at the stop repeats to"
+        hint="one standard deviation"
+      />
+      <TextField
+        place={['shop', 'saw', 'true-to']}
+        label="The scale is true to, degrees"
+        hint="until a dry fit has taught it"
+      />
+    </div>
+    {laid && (
+      <>
+        <TableOf caption={`${laid.name}: chance that the last joint closes`} rows={laid.chances} />
+        <DrawnSvg title={`${laid.name}: how the gaps spread`} svg={laid.gaps} />
+        <WordsOf words={laid.risk} />
+      </>
+    )}
+  </section>
+)

@@ -1,0 +1,33 @@
+import type { Shop } from '../order/order.js'
+import type { Mm } from '../units/brand.js'
+import { WHOLE } from '../units/tolerance.js'
+import { boardFits } from './boards.js'
+import type { StarPlan } from './plan.js'
+import type { Warning } from './warnings.js'
+
+/** Boards of one kind serve all the stars that need them; where other boards or strips would do too, `stock` decides. */
+export const boardsTooFew = (
+  plans: readonly StarPlan[],
+  shop: Shop,
+  show: (length: Mm) => string,
+): ReadonlyMap<StarPlan, Warning> => {
+  const warned = new Map<StarPlan, Warning>()
+  for (const board of new Set(plans.map(({ boardUse }) => boardUse?.board))) {
+    const users = plans.filter(({ boardUse }) => board !== undefined && boardUse?.board === board)
+    const parts = users.reduce((sum, { arms, boardUse }) => sum + arms / (boardUse?.blanksPerBoard ?? 1), 0)
+    const needed = Math.ceil(parts - WHOLE)
+    const [last] = users.slice(-1)
+    if (!board || !last || board.count === undefined || needed <= board.count) continue
+    const others = shop.boards.filter((other) => other !== board)
+    const elsewhere = users.some(({ star, order }) =>
+      others.some((other) => boardFits(other, star.armStrip, order.thickness)),
+    )
+    if (elsewhere || shop.ripKerf !== undefined) continue
+    const together = users.length > 1 ? 'The stars together take' : 'It takes'
+    warned.set(last, {
+      code: 'boards-too-few',
+      text: `${together} at least ${needed} boards of ${show(board.width)} × ${show(board.length)}; the order has ${board.count}.`,
+    })
+  }
+  return warned
+}

@@ -1,0 +1,168 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { starwright } from '../cli/starwright.js'
+import { EXAMPLE, laid, openBrowser, openPage, saved, type } from './opened.js'
+
+/* What the page tells is held against the command line, which has its own proofs. */
+
+let browser: Browser
+const folder = mkdtempSync(join(tmpdir(), 'starwright-parts-'))
+const ORDER = join(folder, 'order.yaml')
+beforeAll(async () => {
+  browser = await openBrowser()
+  writeFileSync(ORDER, EXAMPLE)
+})
+afterAll(async () => {
+  await browser.close()
+  rmSync(folder, { recursive: true, force: true })
+})
+
+const using = async (use: (page: Page) => Promise<void>): Promise<void> => {
+  const { page, requests, complaints } = await openPage(browser)
+  await use(page)
+  await page.context().close()
+  expect({ requests, complaints }).toEqual({ requests: [], complaints: [] })
+}
+
+const plain = (text: string): string => text.replaceAll(/\s+/g, ' ')
+
+const told = (...args: readonly string[]): string => plain(starwright(args).out)
+
+const orderOf = (page: Page): string =>
+  new URLSearchParams(new URL(page.url()).hash.slice(1)).get('order') ?? ''
+
+/** What is measured, as the command line takes it. */
+const GAPES = ['--star', 'Boathouse', '--gap', '2.8mm', '--opens-at', 'valley']
+
+describe('the dry fit', () => {
+  const measure = async (page: Page): Promise<void> => {
+    await page.getByLabel('Where the last joint gapes').selectOption('valley')
+    await type(page, 'How wide it gapes', '2.8 mm')
+    await page.getByRole('heading', { name: 'Do this, in this order' }).waitFor()
+  }
+
+  it('tells what the command line tells, in the same steps, and draws it', () =>
+    using(async (page) => {
+      await measure(page)
+      const out = told('dryfit', ORDER, ...GAPES)
+      const part = page.locator('section[aria-labelledby="fit-heading"]')
+      const steps = await part.locator('ol li').allTextContents()
+      expect(steps.length).toBeGreaterThan(3)
+      for (const step of steps) expect(out).toContain(plain(step))
+      const words = await part.locator('dl.words dd').allTextContents()
+      expect(words.length).toBeGreaterThan(4)
+      const without = (text: string): string => text.replace(/ \(--[a-z-]+\)/g, '')
+      for (const text of words) expect(without(out)).toContain(plain(text))
+      await part.getByRole('img', { name: /dry fit, the gap drawn larger/ }).waitFor()
+      const file = await saved(page, () => part.getByRole('button', { name: 'Save SVG' }).click())
+      const drawn = join(folder, 'fit.svg')
+      starwright(['dryfit', ORDER, ...GAPES, '--to', drawn, '--replace'])
+      expect(Buffer.compare(file.bytes, readFileSync(drawn))).toBe(0)
+    }))
+
+  it('belongs to the star that was measured, also when another is looked at', () =>
+    using(async (page) => {
+      await measure(page)
+      await page.getByRole('button', { name: 'Chapel', exact: true }).click()
+      await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('')
+      expect(await page.getByRole('heading', { name: 'Do this, in this order' }).count()).toBe(0)
+      await type(page, 'How wide it gapes', '0')
+      await page.reload()
+      await page.waitForSelector('.star')
+      await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('2.8 mm')
+      await page.getByRole('button', { name: 'Chapel', exact: true }).click()
+      await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('0')
+    }))
+
+  it('tells a mistake at its field in the words of the command line', () =>
+    using(async (page) => {
+      await type(page, 'How wide it gapes', '2.8 miles')
+      const field = page.getByLabel('How wide it gapes')
+      await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true')
+      const problem = await page.locator('#fit-gap-problem span').allTextContents()
+      const { code, err } = starwright(['dryfit', ORDER, '--star', 'Boathouse', '--gap', '2.8 miles'])
+      expect(code).toBe(2)
+      for (const text of problem) expect(err).toContain(text.replace(/^Given/, 'given'))
+      expect(problem.length).toBeGreaterThan(0)
+    }))
+
+  it('is kept over a reload, and the saw as it cuts goes into the order', () =>
+    using(async (page) => {
+      await measure(page)
+      await page.reload()
+      await page.getByRole('heading', { name: 'Do this, in this order' }).waitFor()
+      expect(await page.getByLabel('How wide it gapes').inputValue()).toBe('2.8 mm')
+      const steps = page.locator('section[aria-labelledby="fit-heading"] ol li')
+      const before = await steps.allTextContents()
+      await page.getByRole('button', { name: 'Plan with this saw as it cuts' }).click()
+      await expect.poll(() => orderOf(page)).toContain('bias:')
+      const learned = join(folder, 'learned.yaml')
+      writeFileSync(learned, EXAMPLE)
+      starwright(['dryfit', learned, ...GAPES, '--save'])
+      const wanted = told('plan', learned, '--star', 'Boathouse').match(/read [\d.]+° to cut [\d.]+°/)?.[0]
+      expect(wanted).toBeDefined()
+      await expect
+        .poll(() => page.locator('section[aria-labelledby="saw-heading"]').textContent())
+        .toContain(wanted)
+      // The star on the bench is still the one that was cut at the earlier reading.
+      await expect.poll(async () => (await steps.allTextContents())[2]).toBe(before[2])
+    }))
+})
+
+const cells = async (page: Page, section: string): Promise<readonly (readonly string[])[]> => {
+  const rows = await page.locator(`section[aria-labelledby="${section}"] tbody tr`).all()
+  return Promise.all(rows.map((row) => row.locator('th, td').allTextContents()))
+}
+
+describe('what is worked out beside the page', () => {
+  it('is the seasons as the command line has them', () =>
+    using(async (page) => {
+      await laid(page)
+      const out = told('season', ORDER, '--star', 'Boathouse')
+      const rows = await cells(page, 'season-heading')
+      expect(rows.map(([name]) => name)).toEqual(['workshop', 'winter', 'summer'])
+      for (const row of rows) expect(out).toContain(plain(row.filter((cell) => cell !== '').join(' ')))
+      const advice = await page.locator('section[aria-labelledby="season-heading"] ul li').allTextContents()
+      expect(advice.length).toBeGreaterThan(1)
+      for (const text of advice) expect(out).toContain(plain(text))
+    }))
+
+  it('is the chance that the last joint closes', () =>
+    using(async (page) => {
+      await laid(page)
+      const out = told('risk', ORDER, '--star', 'Boathouse')
+      const rows = await cells(page, 'chance-heading')
+      expect(rows).toHaveLength(2)
+      for (const row of rows) expect(out).toContain(plain(row.join(' ')))
+      await type(page, 'A gap that is still accepted', '2 mm')
+      await expect.poll(async () => (await cells(page, 'chance-heading'))[0]).not.toEqual(rows[0])
+    }))
+
+  it('is the boards to take, drawn', () =>
+    using(async (page) => {
+      await laid(page)
+      const out = told('stock', ORDER)
+      const part = page.locator('section[aria-labelledby="wood-heading"]')
+      const words = (await part.locator('h3 + p').textContent()) ?? ''
+      expect(out).toContain(plain(words).split('. ')[0])
+      await part.getByRole('img', { name: 'Cutting list: every board with its marks' }).waitFor()
+    }))
+
+  it('follows the species, on the star too', () =>
+    using(async (page) => {
+      await laid(page)
+      const fill = (): Promise<string | null> =>
+        page.locator('.star .arm polygon').first().getAttribute('fill')
+      const larch = await fill()
+      await page.getByLabel('Species', { exact: true }).selectOption('black walnut')
+      await expect.poll(fill).not.toBe(larch)
+      await expect
+        .poll(() => page.locator('section[aria-labelledby="season-heading"]').textContent())
+        .toContain('black walnut, flat-sawn')
+      await page.getByLabel('Species', { exact: true }).selectOption('')
+      await expect.poll(() => orderOf(page)).not.toContain('species')
+    }))
+})

@@ -1,0 +1,46 @@
+import { performance as clock } from 'node:perf_hooks'
+import { openBrowser, openPage } from './opened.js'
+
+/*
+ * How long the page takes to draw a star of 24 points anew (order, plan and SVG) when its size is moved by a key, and
+ * from its start to the first drawing. A benchmark to read, not a test.
+ */
+
+const ORDER = `units: mm
+shop: { saw: { limit: 60, kerf: 2.4 }, boards: [{ width: 95, thickness: 19, length: 3000 }] }
+stars: [{ name: Bell tower, points: 24, tip-angle: 40, radius: 400, thickness: 19 }]
+`
+const MOVES = 120
+
+const browser = await openBrowser()
+const begun = clock.now()
+const { page } = await openPage(browser, { hash: `#${new URLSearchParams({ order: ORDER })}` })
+const opened = clock.now() - begun
+// The worker lays pages beside; measured is the page itself.
+await page.getByText(/sheets to print in all/).waitFor({ timeout: 120_000 })
+const times = await page.evaluate(async (moves) => {
+  const grip = document.querySelector('[role="slider"]')
+  const shown = (): string | null | undefined => grip?.getAttribute('aria-valuetext')
+  const taken: number[] = []
+  for (let move = 0; move < moves; move++) {
+    const before = shown()
+    const from = performance.now()
+    grip?.dispatchEvent(
+      new KeyboardEvent('keydown', { key: move % 2 === 0 ? 'ArrowUp' : 'ArrowDown', bubbles: true }),
+    )
+    while (shown() === before && performance.now() - from < 1_000) await Promise.resolve()
+    document.querySelector('.star')?.getBoundingClientRect()
+    taken.push(performance.now() - from)
+    await new Promise((rest) => setTimeout(rest, 30))
+  }
+  return taken.sort((a, b) => a - b)
+}, MOVES)
+const at = (share: number): string => (times[Math.floor(share * (times.length - 1))] ?? Number.NaN).toFixed(1)
+const drawn = await page.evaluate(
+  () => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN,
+)
+console.log(`redraw of 24 points: median ${at(0.5)} ms, nine of ten within ${at(0.9)} ms`)
+console.log(
+  `first drawing: painted after ${drawn.toFixed(0)} ms, opened and drawn for the driver after ${opened.toFixed(0)} ms`,
+)
+await browser.close()
