@@ -1,5 +1,5 @@
 import { type Outline, outlineSize, signedArea } from '../geometry/outline.js'
-import { areaBound } from './area-bound.js'
+import { areaBound, fewestPanels } from './area-bound.js'
 import { fill } from './fill.js'
 import { inBoxes } from './in-boxes.js'
 import { containing, type Polygon } from './no-fit.js'
@@ -33,35 +33,61 @@ export interface Nesting {
 export type NestSteps = Generator<NestStep, Nesting, boolean | undefined>
 
 /**
- * All plates on as few panels as the search finds: the largest first by lattice, then each smaller one first into what
- * the panels before it leave. A search ends as soon as no better one could save a panel. The same wanted plates, panel
- * and seed give the same steps everywhere.
+ * All plates on as few panels as the search finds. The largest come first, by lattice, then each smaller one first into
+ * what the panels before it leave; where that takes more panels than their area, the plates that take most panel in all
+ * come first, and the better of both is kept. A search ends as soon as no better one could save a panel. The same wanted
+ * plates, panel and seed give the same steps everywhere.
  */
 export function* nestSteps(wanted: readonly Wanted[], panel: Panel, seed: number): NestSteps {
+  const largestFirst = inOrderOf(wanted, ({ outline }) => signedArea(outline))
+  const mostFirst = inOrderOf(wanted, ({ outline, count }) => count * signedArea(outline))
+  const first = yield* nestInOrder(largestFirst, wanted, panel, seed)
+  const settled = first.stopped || first.panels.length <= fewestPanels(wanted, panel)
+  if (settled || mostFirst.every((plate, place) => plate === largestFirst[place])) return first
+  const second = yield* nestInOrder(mostFirst, wanted, panel, seed)
+  return second.stopped
+    ? { ...first, stopped: true }
+    : second.panels.length < first.panels.length
+      ? second
+      : first
+}
+
+const inOrderOf = (wanted: readonly Wanted[], worth: (of: Wanted) => number): number[] => {
+  const worths = wanted.map(worth)
+  return wanted.map((_, plate) => plate).sort((a, b) => (worths[b] ?? 0) - (worths[a] ?? 0))
+}
+
+function* nestInOrder(
+  order: readonly number[],
+  wanted: readonly Wanted[],
+  panel: Panel,
+  seed: number,
+): NestSteps {
   const plates = wanted.map(({ outline }) => containing(outline))
   const panels: Placed[][] = []
   const unplaced = wanted.map(() => 0)
   let stopped = false
-  for (const plate of largestFirst(wanted)) {
-    let left = wanted[plate]?.count ?? 0
+  for (const plate of order) {
+    const coming = wanted[plate]
+    let left = coming?.count ?? 0
     for (const placed of panels) {
       if (left === 0) break
       const added = fill(plates, plate, left, panel, placed)
       placed.push(...added)
       left -= added.length
     }
-    if (left === 0) continue
-    const few = fewPlates(plates, plate, wanted[plate]?.outline as Outline, left, panel)
+    if (!coming || left === 0) continue
+    const few = fewPlates(plates, plate, coming.outline, left, panel)
     if (few) {
       panels.push(few)
       continue
     }
-    const enough = enoughFor(left, areaBound(wanted[plate]?.outline as Outline, panel))
-    const search = searchPanel(plates, plate, panel, seed)
+    const enough = enoughFor(left, areaBound(coming.outline, panel))
     let best: readonly Placed[] = []
-    for (const { placed, step, steps } of search) {
+    for (const { placed, step, steps } of searchPanel(plates, plate, panel, seed)) {
       best = placed
-      stopped = (yield { plate, most: best.length, step, steps }) === true || stopped
+      const stop = yield { plate, most: best.length, step, steps }
+      stopped ||= stop === true
       if (stopped || enough(best.length)) break
     }
     const full = fromLeft(best)
@@ -78,11 +104,6 @@ export const nest = (wanted: readonly Wanted[], panel: Panel, seed: number): Nes
     const step = steps.next()
     if (step.done) return step.value
   }
-}
-
-const largestFirst = (wanted: readonly Wanted[]): number[] => {
-  const areas = wanted.map(({ outline }) => signedArea(outline))
-  return wanted.map((_, plate) => plate).sort((a, b) => (areas[b] ?? 0) - (areas[a] ?? 0))
 }
 
 /** Plates that even rows of boxes would hold need no search: they go one by one into the panel's left end. */

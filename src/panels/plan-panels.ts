@@ -1,5 +1,5 @@
 import { signedArea } from '../geometry/outline.js'
-import { areaBound } from '../nest/area-bound.js'
+import { fewestPanels } from '../nest/area-bound.js'
 import { inBoxes } from '../nest/in-boxes.js'
 import { type NestSteps, nestSteps } from '../nest/nest.js'
 import type { Placed, Panel as Sheet } from '../nest/panel.js'
@@ -182,8 +182,8 @@ const alike = (panels: readonly (readonly LaidPlate[])[], panel: Panel, number: 
   const sameAs = (one: readonly LaidPlate[], other: readonly LaidPlate[]): boolean =>
     one.length === other.length &&
     one.every(({ star, turn, at }, index) => {
-      const with_ = other[index]
-      return with_?.star === star && with_.turn === turn && with_.at.x === at.x && with_.at.y === at.y
+      const twin = other[index]
+      return twin?.star === star && twin.turn === turn && twin.at.x === at.x && twin.at.y === at.y
     })
   for (const plates of panels) {
     const last = filled.at(-1)
@@ -202,8 +202,9 @@ const useOf = (stars: readonly Backed[], panel: Panel, number: number, count: nu
     number,
     stars,
     count,
-    atLeast: Math.ceil(
-      sum(({ backing, order }) => order.quantity / areaBound(backing.outline, sheet)) - 1e-9,
+    atLeast: fewestPanels(
+      stars.map(({ backing, order }) => ({ outline: backing.outline, count: order.quantity })),
+      sheet,
     ),
     inBoxes: sum(({ backing, order }) => Math.ceil(order.quantity / Math.max(1, inBoxes(backing, sheet)))),
     yield: plates / (count * panel.length * panel.width),

@@ -1,5 +1,4 @@
-import { crossingsAt } from '../geometry/crossings.js'
-import { distanceToEdge, placesOn } from '../geometry/leaves-room.js'
+import { chordsCross, distanceToEdge, placesOn } from '../geometry/leaves-room.js'
 import { type Edge, edges, type Outline } from '../geometry/outline.js'
 import { between, type Point, point, polar } from '../geometry/point.js'
 import { cornerDirection, type Star } from '../geometry/star.js'
@@ -11,11 +10,11 @@ export interface Capsule {
   readonly radius: number
 }
 
-/** What holes and nails keep clear of. */
+/** What holes and nails in the upper arm keep clear of. The plate and its joints look alike in every arm, both ways. */
 export interface Obstacles {
-  /** Edges of the plate. */
+  /** Edges of the plate that reach into the upper arm: of all edges one of these is nearest to a place in it. */
   readonly plate: readonly Edge[]
-  /** Joints of the star, centre to valley. */
+  /** The arm's two joints, centre to valley. */
   readonly joints: readonly Edge[]
   readonly openings: readonly Capsule[]
   /** Is the place on the plate and in the upper arm, on its side of both joints? */
@@ -26,22 +25,35 @@ export const obstaclesOf = (
   outline: Outline,
   { points, valleyRadius }: Star,
   openings: readonly Capsule[] = [],
-): Obstacles => ({
-  plate: edges(outline),
-  isInArm: inArm(outline, points),
-  joints: Array.from({ length: points }, (_, index) => ({
-    from: point(0, 0),
-    to: polar(valleyRadius, cornerDirection(points, index + 0.5)),
-  })),
-  openings,
-})
-
-const inArm = (outline: Outline, points: number): Obstacles['isInArm'] => {
-  const slope = Math.tan(Math.PI / points)
-  const corners = placesOn(edges(outline))
-  return ({ x, y }) =>
-    Math.abs(x) < y * slope && crossingsAt(corners, y).filter((at) => at < x).length % 2 === 1
+): Obstacles => {
+  const inArm = betweenJoints(points)
+  const plate = edges(outline).filter((edge) => chordsOf(edge).some((chord) => reachesInto(chord, inArm)))
+  const rim = plate.flatMap(chordsOf)
+  return {
+    plate,
+    // From the centre all of the rim is in sight, so what a chord hides lies outside.
+    isInArm: (at) => inArm(at) && !rim.some(({ from, to }) => chordsCross(from, to, point(0, 0), at)),
+    joints: [0.5, -0.5].map((turn) => ({
+      from: point(0, 0),
+      to: polar(valleyRadius, cornerDirection(points, turn)),
+    })),
+    openings,
+  }
 }
+
+const betweenJoints = (points: number): ((at: Point) => boolean) => {
+  const slope = Math.tan(Math.PI / points)
+  return ({ x, y }) => Math.abs(x) < y * slope
+}
+
+const chordsOf = (edge: Edge): Edge[] => {
+  const places = [...placesOn([edge]), edge.to]
+  return places.slice(1).map((to, index) => ({ from: places[index] ?? to, to }))
+}
+
+/** A stretch that passes through the arm without an end in it crosses its axis. */
+const reachesInto = ({ from, to }: Edge, inArm: (at: Point) => boolean): boolean =>
+  inArm(from) || inArm(to) || (from.x > 0 !== to.x > 0 && inArm(between(from, to, from.x / (from.x - to.x))))
 
 /** From a place in the upper arm to the nearest of all obstacles; less than 0 outside the arm. */
 export const clearOf = (at: Point, { plate, joints, openings, isInArm }: Obstacles): number =>

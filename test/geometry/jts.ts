@@ -5,8 +5,8 @@ import { edges, type Outline } from '../../src/geometry/outline.js'
 import { type Point, point } from '../../src/geometry/point.js'
 
 /*
- * Areas as JTS sees them, a library of plane geometry that knows nothing of how ours were made. Arcs become chords of
- * at most half a degree, which leave an arc of 100 mm by 0.001 mm.
+ * Areas as JTS sees them, a library of plane geometry that knows nothing of how ours were made. Arcs become chords that
+ * leave them by at most 0.001 mm.
  */
 
 /** What JTS can tell of a shape; its own types leave out what is added to them when it loads. */
@@ -28,12 +28,14 @@ export interface Jts {
 }
 
 const FACTORY = new GeometryFactory()
-const CHORD = Math.PI / 360
+const SAGITTA = 0.001
 
 const cornersOf = (outline: Outline): Point[] =>
   edges(outline).flatMap(({ from, arc }) => {
     if (!arc) return [point(from.x, from.y)]
-    const count = Math.ceil(Math.abs(arc.sweep) / CHORD)
+    const count = Math.ceil(
+      Math.abs(arc.sweep) / (2 * Math.acos(1 - SAGITTA / Math.max(arc.radius, SAGITTA))),
+    )
     return Array.from({ length: count }, (_, index) => {
       const angle = arc.start + (arc.sweep * index) / count
       return point(arc.centre.x + arc.radius * Math.cos(angle), arc.centre.y + arc.radius * Math.sin(angle))
