@@ -28,7 +28,7 @@ export const obstaclesOf = (
 ): Obstacles => {
   const inArm = betweenJoints(points)
   const plate = edges(outline).filter((edge) => chordsOf(edge).some((chord) => reachesInto(chord, inArm)))
-  const rim = plate.flatMap(chordsOf)
+  const rim = plate.flatMap(chordsOf).filter((chord) => reachesInto(chord, inArm))
   return {
     plate,
     // From the centre all of the rim is in sight, so what a chord hides lies outside.
@@ -71,16 +71,20 @@ const nearest = (at: Point, all: readonly Edge[]): number =>
 /** Places looked at along a slot. */
 const PLACES = 16
 
-/** Wood between the capsule and the nearest edge or joint; less than 0 where it runs into one, or out of the arm. */
+/**
+ * Wood between the capsule and the nearest edge or joint; less than 0 where it runs into one, or out of the arm.
+ *
+ * @param capsule round, or a slot that runs straight out from the centre, so that its ends tell whether it is in the arm
+ */
 export const wallOf = (capsule: Capsule, { plate, joints, isInArm }: Obstacles): number => {
   const all = [...plate, ...joints]
   const { from, to, radius } = capsule
-  const long = from.x !== to.x || from.y !== to.y
-  const places = long
-    ? Array.from({ length: PLACES + 1 }, (_, step) => between(from, to, step / PLACES))
-    : [from]
-  if (!places.every(isInArm)) return -radius
+  if (!isInArm(from) || !isInArm(to)) return -radius
+  if (from.x === to.x && from.y === to.y) return nearest(from, all) - radius
+  const along = Array.from({ length: PLACES + 1 }, (_, step) =>
+    nearest(between(from, to, step / PLACES), all),
+  )
   // Two straight edges are nearest at an end of one of them.
-  const ends = long ? all.map((edge) => distanceToEdge(edge.from, capsule)) : []
-  return Math.min(...places.map((at) => nearest(at, all)), ...ends) - radius
+  const ends = all.map((edge) => distanceToEdge(edge.from, capsule))
+  return Math.min(...along, ...ends) - radius
 }

@@ -22,6 +22,11 @@ export interface Hanging {
   readonly wall: Mm
 }
 
+/** A smaller hole than this, or a keyhole's head so little wider than its slot, is not worth advising. */
+const LEAST_HOLE = mm(1)
+/** How far advice may stay below the largest value that does. */
+const ADVICE = 0.01
+
 /** Places tried up the axis, and how often the best is then looked at more closely. */
 const PLACES = 200
 const HALVINGS = 24
@@ -45,12 +50,12 @@ export const planHanging = (
   const least = order.kind === 'keyhole' ? 0 : order.hole + order.wall
   const nearest = place(order.hole, least)
   if (!does(nearest)) {
-    const hole = mostThat(
-      (each) => does(place(each, order.kind === 'keyhole' ? 0 : each + order.wall)),
-      order.hole,
-    )
-    const smaller =
-      hole >= 1 ? `Allowed here: holes of up to ${showAtMost(mm(hole), lengths)}; or` : 'Allowed:'
+    const holds = (each: number): boolean =>
+      does(place(each, order.kind === 'keyhole' ? 0 : each + order.wall))
+    const smallest = order.kind === 'keyhole' ? order.slot + LEAST_HOLE : LEAST_HOLE
+    const smaller = holds(smallest)
+      ? `Allowed here: holes of up to ${showAtMost(mm(mostThat(holds, order.hole, smallest)), lengths)}; or`
+      : 'Allowed:'
     return refused([
       {
         ...at.hanging,
@@ -133,10 +138,10 @@ const bestPlace = (order: HangingOrder, apart: number, obstacles: Obstacles, top
   return best
 }
 
-/** The largest value up to `most` that still does, by halving; `least` when none does. */
-const mostThat = (does: (value: number) => boolean, most: number, least = 0): number => {
+/** The largest value between one that does and one that does not, by halving. */
+const mostThat = (does: (value: number) => boolean, most: number, least: number): number => {
   let [works, fails] = [least, most]
-  for (let step = 0; step < 30; step++) {
+  while (fails - works > ADVICE) {
     const middle = (works + fails) / 2
     if (does(middle)) works = middle
     else fails = middle
