@@ -6,7 +6,7 @@ import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
 import { type DrawnJig, drawJigs } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
-import { panelDrawing, panelTitles } from './compose/panel-drawing.js'
+import { numberedPanels, panelDrawing } from './compose/panel-drawing.js'
 import { panelPages } from './compose/panel-sheet.js'
 import { stepText } from './compose/panel-words.js'
 import { shopCards } from './compose/shop-card.js'
@@ -46,6 +46,9 @@ export interface DrawnFile {
   readonly path: string
 }
 
+/** A panel for the cutter, and where its files go, without the ending. */
+export type DrawnPanel = Pick<DrawnFile, 'drawing' | 'path'>
+
 /** Everything an order comes to. */
 export interface MadeOrder {
   readonly plan: Plan
@@ -53,6 +56,7 @@ export interface MadeOrder {
   readonly planText: string
   /** The backings on panels. */
   readonly panels: PanelPlan
+  readonly drawnPanels: readonly DrawnPanel[]
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
@@ -113,6 +117,10 @@ export function* makeSteps(
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
   const planText = cutPlan(plan.value, stock)
+  const drawnPanels = numberedPanels(panels).map((numbered) => ({
+    drawing: panelDrawing(numbered, plan.value),
+    path: `panels/${numbered.fileName}`,
+  }))
   const files: MadeFile[] = [
     ...printed.value.flatMap(({ drawing, print, path }): MadeFile[] => [
       { path: `${path}.svg`, content: writeSvg(forCutter(drawing)) },
@@ -124,17 +132,26 @@ export function* makeSteps(
     { path: 'print-check.pdf', content: () => pdfChunks(printCheck(order.value, furniture.value)) },
     { path: 'cut-plan.txt', content: planText },
     ...(stock ? stockFiles(stock) : []),
-    ...panelFiles(panels),
+    ...panelFiles(panels, drawnPanels),
     {
       path: 'index.html',
       content: overview(plan.value, shown, planText, {
         sheets: book.pages.length,
         boards: stock !== undefined,
-        panels: panelTitles(panels),
+        panels: drawnPanels,
       }),
     },
   ]
-  return done({ plan: plan.value, planText, panels, drawings: printed.value, book, stock: chosen, files })
+  return done({
+    plan: plan.value,
+    planText,
+    panels,
+    drawnPanels,
+    drawings: printed.value,
+    book,
+    stock: chosen,
+    files,
+  })
 }
 
 const stockFiles = (stock: StockPlan): MadeFile[] => [
@@ -157,20 +174,15 @@ function* toldPanels(plan: Plan): Generator<string, PanelPlan, boolean | undefin
 }
 
 /** Each panel for the cutter, and how all are laid out. */
-const panelFiles = (found: PanelPlan): MadeFile[] => {
+const panelFiles = (found: PanelPlan, drawn: readonly DrawnPanel[]): MadeFile[] => {
   const { order } = found.plan
-  const titles = panelTitles(found)
-  return found.panels.length === 0
+  return drawn.length === 0
     ? []
     : [
-        ...found.panels.flatMap((filled, index): MadeFile[] => {
-          const drawing = panelDrawing(filled, titles[index] ?? '', found.plan)
-          const path = `panels/panel-${index + 1}`
-          return [
-            { path: `${path}.svg`, content: writeSvg(drawing) },
-            { path: `${path}.dxf`, content: writeDxf(drawing, order.shop.cutter.dxf) },
-          ]
-        }),
+        ...drawn.flatMap(({ drawing, path }): MadeFile[] => [
+          { path: `${path}.svg`, content: writeSvg(drawing) },
+          { path: `${path}.dxf`, content: writeDxf(drawing, order.shop.cutter.dxf) },
+        ]),
         { path: 'panels.pdf', content: () => pdfChunks(panelBook(panelPages(found), order)) },
       ]
 }

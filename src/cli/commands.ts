@@ -147,7 +147,7 @@ export const COMMANDS: readonly Command[] = [
       panel: {
         type: 'string',
         requiresArg: true,
-        describe: 'For panel: which one, in the order that make numbers them; 1 when left out',
+        describe: 'For panel: the number of one of them, as make numbers them; 1 when left out',
       },
       seconds: SECONDS,
       replace: REPLACE,

@@ -1,5 +1,5 @@
 import { extname } from 'node:path'
-import { panelDrawing, panelTitles } from '../compose/panel-drawing.js'
+import { type NumberedPanels, numberedPanels, panelDrawing } from '../compose/panel-drawing.js'
 import { panelPages } from '../compose/panel-sheet.js'
 import { panelText, stepText } from '../compose/panel-words.js'
 import type { FileContent } from '../make.js'
@@ -26,13 +26,13 @@ export const drawPanel = async (typed: Typed, order: Order): Promise<number> => 
   const until = performance.now() + seconds.value * 1000
   const found = await drive(panelSteps(plan.value), (step) => shown.show(stepText(step)), { until })
   shown.clear()
-  const index = panelIndex(typed.panel, found)
-  if (!index.ok) return tellProblems(index.problems)
-  const content = await contentOf(kind.value, found, index.value)
+  const panel = wantedPanel(typed.panel, found)
+  if (!panel.ok) return tellProblems(panel.problems)
+  const content = await contentOf(kind.value, found, panel.value)
   const written = await writeDrawing(file, content, typed.replace === true)
   if (!written.ok) return tellProblems(written.problems)
   if (typed.quiet !== true) {
-    const what = kind.value === '.pdf' ? 'All panels' : (panelTitles(found)[index.value] ?? '')
+    const what = kind.value === '.pdf' ? 'All panels' : panel.value.title
     say(`${panelText(found)}\n${what}: ${file}\n`)
   }
   return EXIT.done
@@ -71,41 +71,39 @@ const needed = ({ shop, stars }: Order): Outcome<true> => {
       ])
 }
 
-/** Which of the panels that differ, counted from 0. */
-const panelIndex = (given: unknown, { panels, unplaced }: PanelPlan): Outcome<number> => {
-  if (panels.length === 0) {
+/** The layout of the panel with that number; panels cut alike have one. */
+const wantedPanel = (given: unknown, found: PanelPlan): Outcome<NumberedPanels> => {
+  const all = numberedPanels(found)
+  const count = all.at(-1)?.last
+  if (count === undefined) {
     return refused([
       {
         place: 'shop.panels',
-        given: unplaced.map(({ order }) => order.name).join(', '),
+        given: found.unplaced.map(({ order }) => order.name).join(', '),
         advice: 'No panel holds the backing. Give a larger panel, or a smaller edge.',
       },
     ])
   }
   const number = given === undefined ? 1 : Number(given)
-  return Number.isInteger(number) && number >= 1 && number <= panels.length
-    ? done(number - 1)
+  const panel = all.find(({ first, last }) => Number.isInteger(number) && first <= number && number <= last)
+  return panel
+    ? done(panel)
     : refused([
         {
           place: '--panel',
           given: showGiven(given),
-          advice:
-            panels.length === 1
-              ? 'Allowed: 1, for there is one layout.'
-              : `Allowed: 1 to ${panels.length}; panels cut alike count once.`,
+          advice: count === 1 ? 'Allowed: 1, for there is one panel.' : `Allowed: 1 to ${count}.`,
         },
       ])
 }
 
-const contentOf = async (kind: Kind, found: PanelPlan, index: number): Promise<FileContent> => {
+const contentOf = async (kind: Kind, found: PanelPlan, panel: NumberedPanels): Promise<FileContent> => {
   if (kind === '.pdf') {
     const { panelBook } = await import('../paper/card-book.js')
     const { pdfChunks } = await import('../write/pdf.js')
     return () => pdfChunks(panelBook(panelPages(found), found.plan.order))
   }
-  const filled = found.panels[index]
-  if (!filled) throw new RangeError(`there is no panel ${index}`)
-  const drawing = panelDrawing(filled, panelTitles(found)[index] ?? '', found.plan)
+  const drawing = panelDrawing(panel, found.plan)
   return kind === '.svg'
     ? (await import('../write/svg.js')).writeSvg(drawing)
     : (await import('../write/dxf.js')).writeDxf(drawing, found.plan.order.shop.cutter.dxf)

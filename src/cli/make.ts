@@ -1,6 +1,6 @@
 import { panelText } from '../compose/panel-words.js'
 import { sizeText } from '../compose/size-text.js'
-import { type MadeOrder, makeSteps } from '../make.js'
+import { type DrawnPanel, type MadeOrder, makeSteps } from '../make.js'
 import { parseOrder } from '../order/parse.js'
 import { problemsOf } from '../order/problem.js'
 import { drive } from './drive.js'
@@ -42,19 +42,23 @@ const MANY_SHEETS = 60
 
 /** What was written, and the cut outlines' sizes to compare with what the cutter's own software shows. */
 const madeText = (
-  { plan, drawings, book, files }: MadeOrder,
+  { plan, drawings, drawnPanels, book, files }: MadeOrder,
   folder: string,
   removed: readonly string[],
 ): string => {
+  const sizeRow = ({ drawing, path }: DrawnPanel): string =>
+    `  ${sizeText(drawing.trueSize, plan.order.lengths)}  ${path}`
   const sizes = drawings
     .filter(({ drawing }) => drawing.shapes.some(({ layer }) => layer === 'CUT-OUTSIDE'))
-    .map(({ drawing, path }) => `  ${sizeText(drawing.trueSize, plan.order.lengths)}  ${path}`)
+    .map(sizeRow)
+  const panels = drawnPanels.map((panel) => `${sizeRow(panel)} (the panel's edge, on GUIDE)`)
   const sheets = book.pages.length
   return [
     ...(sizes.length > 0
       ? [
           "Cut outlines, on the layer CUT-OUTSIDE. The cutter's software must show these sizes, or its units are wrong:",
           ...sizes,
+          ...panels,
           '',
         ]
       : []),

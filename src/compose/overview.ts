@@ -33,7 +33,7 @@ const PURPOSE: Readonly<Record<string, string>> = {
  * A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it.
  *
  * @param planText the cut plan in words
- * @param also how many sheets all patterns together take, whether there is a cutting list, and what each panel's file is called
+ * @param also how many sheets all patterns together take, whether there is a cutting list, and each panel
  */
 export const overview = (
   plan: Plan,
@@ -43,7 +43,11 @@ export const overview = (
     sheets,
     boards,
     panels,
-  }: { readonly sheets: number; readonly boards: boolean; readonly panels: readonly string[] },
+  }: {
+    readonly sheets: number
+    readonly boards: boolean
+    readonly panels: readonly Pick<ShownDrawing, 'drawing' | 'path'>[]
+  },
 ): string => `<!doctype html>
 <html lang="en">
 <head>
@@ -79,10 +83,10 @@ const BOARDS_OPEN =
   'The boards to buy: <code>starwright stock</code> with this order finds the cheapest, the cutting list, and the price of a star.'
 
 /** The layout as pages, and each panel for the cutter. */
-const panelLinks = (titles: readonly string[]): string => {
-  const links = titles.map(
-    (title, index) =>
-      `${escaped(title)}: <a href="panels/panel-${index + 1}.svg">SVG</a> · <a href="panels/panel-${index + 1}.dxf">DXF</a>`,
+const panelLinks = (panels: readonly Pick<ShownDrawing, 'drawing' | 'path'>[]): string => {
+  const links = panels.map(
+    ({ drawing, path }) =>
+      `${escaped(drawing.title)}: <a href="${encodeURI(path)}.svg">SVG</a> · <a href="${encodeURI(path)}.dxf">DXF</a>`,
   )
   return `<a href="panels.pdf">panels.pdf</a>: how the backings lie on panels, how many to buy. For the cutter, ${links.join('; ')}.`
 }

@@ -6,20 +6,21 @@ import { closedOutline, type Outline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { FilledPanel, PanelPlan } from '../panels/plan-panels.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
-import { radians } from '../units/convert.js'
+import { mm, radians } from '../units/convert.js'
 import { plateCuts } from './plate-cuts.js'
+import { sizeInName } from './size-text.js'
 
 /** Height of a star's name on its plates. */
-const NAME = 5
+const NAME = mm(5)
 
 /** One panel as the cutter gets it, its lower left corner at the origin: all holes and outlines, and the panel's edge. */
-export const panelDrawing = (filled: FilledPanel, title: string, { order }: Plan): Drawing => {
+export const panelDrawing = ({ filled, title }: NumberedPanels, { order }: Plan): Drawing => {
   const { panel, plates } = filled
   const cuts = new Map<StarPlan, readonly Shape[]>()
-  const cutsOf = ({ star, plate }: FilledPanel['plates'][number]): readonly Shape[] => {
+  const cutsOf = ({ star }: FilledPanel['plates'][number]): readonly Shape[] => {
     const known = cuts.get(star)
     if (known) return known
-    const made = [...plateCuts(plate, order.shop.cutter), ...nameOf(star)]
+    const made = [...plateCuts(star.backing, order.shop.cutter), ...nameOf(star)]
     cuts.set(star, made)
     return made
   }
@@ -45,18 +46,40 @@ export const box = (left: number, bottom: number, right: number, top: number): O
 
 /** To read, below the plate's middle; left out where it is longer than a joint is covered. */
 const nameOf = ({ order, backing }: StarPlan): Shape[] =>
-  textWidth(order.name, NAME as never) < (backing?.covers ?? 0)
+  textWidth(order.name, NAME) < (backing?.covers ?? 0)
     ? [centredLabel(order.name, point(0, -2 * NAME), { height: NAME })]
     : []
 
-/** `Winter fair: panel 2 of 3`, for each of the panels that are cut alike together. */
-export const panelTitles = ({ plan, panels }: PanelPlan): string[] => {
+/** Panels that are cut alike, with the numbers they have among all. */
+export interface NumberedPanels {
+  readonly filled: FilledPanel
+  readonly first: number
+  readonly last: number
+  /** `2`, or `2 to 5`. */
+  readonly numbers: string
+  /** `Winter fair: panels 2 to 5 of 6`. */
+  readonly title: string
+  /** `panel-2-to-5-2440.0x1220.0mm`, without the ending. */
+  readonly fileName: string
+}
+
+export const numberedPanels = ({ plan, panels }: PanelPlan): NumberedPanels[] => {
   const count = panels.reduce((sum, { times }) => sum + times, 0)
   let first = 1
-  return panels.map(({ times }) => {
+  return panels.map((filled) => {
+    const { panel, times } = filled
     const last = first + times - 1
-    const numbers = times === 1 ? `panel ${first}` : `panels ${first} to ${last}`
-    first += times
-    return `${plan.order.title}: ${numbers} of ${count}`
+    const numbers = times === 1 ? `${first}` : `${first} to ${last}`
+    const size = sizeInName({ across: panel.length, height: panel.width })
+    const numbered = {
+      filled,
+      first,
+      last,
+      numbers,
+      title: `${plan.order.title}: ${times === 1 ? 'panel' : 'panels'} ${numbers} of ${count}`,
+      fileName: `panel-${numbers.replaceAll(' ', '-')}-${size}`,
+    }
+    first = last + 1
+    return numbered
   })
 }

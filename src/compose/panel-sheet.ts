@@ -3,14 +3,13 @@ import { LARGE, MEDIUM, SMALL } from '../drawing/lettering.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { movedShape, turnedOutline } from '../drawing/moved.js'
 import { path } from '../drawing/shapes.js'
-import { type Outline, signedArea } from '../geometry/outline.js'
+import type { Outline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
-import type { FilledPanel, PanelPlan } from '../panels/plan-panels.js'
-import type { StarPlan } from '../plan/plan.js'
+import type { PanelPlan } from '../panels/plan-panels.js'
 import { mm, radians } from '../units/convert.js'
 import { type Block, fittedText, lineBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
-import { box, panelTitles } from './panel-drawing.js'
-import { platesText, STOPPED, useText, worthText, yieldText } from './panel-words.js'
+import { box, type NumberedPanels, numberedPanels } from './panel-drawing.js'
+import { filledText, STOPPED, useText, worthText } from './panel-words.js'
 
 /** As large as a shop card, to hang beside it. */
 const WIDTH = 186
@@ -21,11 +20,7 @@ const GAP = 6
 
 /** How the panels are laid out, to scale, on pages of a shop card's size. */
 export const panelPages = (found: PanelPlan): Drawing[] => {
-  const titles = panelTitles(found)
-  const blocks = [
-    headBlock(found),
-    ...found.panels.map((filled, index) => panelBlock(filled, titles[index] ?? '')),
-  ]
+  const blocks = [headBlock(found), ...numberedPanels(found).map(panelBlock)]
   const pages: Block[][] = []
   let taken = Infinity
   for (const block of blocks) {
@@ -100,7 +95,7 @@ const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text
 const PICTURE = { across: INSIDE, height: 150 }
 const SCALES = [2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150]
 
-const panelBlock = (filled: FilledPanel, title: string): Block => {
+const panelBlock = ({ filled, title }: NumberedPanels): Block => {
   const { panel, plates } = filled
   const scale =
     SCALES.find((each) => panel.length / each <= PICTURE.across && panel.width / each <= PICTURE.height) ??
@@ -112,7 +107,7 @@ const panelBlock = (filled: FilledPanel, title: string): Block => {
       'GUIDE',
       scaled(box(panel.edge, panel.edge, panel.length - panel.edge, panel.width - panel.edge), scale),
     ),
-    ...plates.flatMap(({ plate, turn, at }) =>
+    ...plates.flatMap(({ star: { backing: plate }, turn, at }) =>
       [
         ...plate.part.inner.map((opening) => path('CUT-INSIDE', opening, 'narrow')),
         path('CUT-OUTSIDE', plate.outline, 'narrow'),
@@ -123,7 +118,7 @@ const panelBlock = (filled: FilledPanel, title: string): Block => {
       }),
     ),
   ]
-  const count = `${filled.plates.length} plates: ${platesText(filled)}; ${yieldText(filled, plateArea)}. Drawn 1 : ${scale}`
+  const count = `${filledText(filled)}. Drawn 1 : ${scale}`
   return stacked(
     [
       lineBlock([title], MEDIUM, 'PATTERN'),
@@ -133,8 +128,6 @@ const panelBlock = (filled: FilledPanel, title: string): Block => {
     1.5,
   )
 }
-
-const plateArea = ({ backing }: StarPlan): number => (backing ? signedArea(backing.outline) : 0)
 
 const scaled = ({ vertices, closed }: Outline, scale: number): Outline => ({
   closed,

@@ -1,7 +1,8 @@
-import type { FilledPanel, PanelPlan, PanelStep, PanelUse } from '../panels/plan-panels.js'
-import type { StarPlan } from '../plan/plan.js'
+import type { PanelUse } from '../panels/panel-worth.js'
+import type { FilledPanel, PanelPlan, PanelStep } from '../panels/plan-panels.js'
 import type { Mm } from '../units/brand.js'
 import { fixed, type LengthStyle, showLength } from '../units/show.js'
+import { numberedPanels } from './panel-drawing.js'
 import { row } from './text-rows.js'
 
 /** `2 panels of 2440.0 mm × 1220.0 mm, price 48.00; 62 % of them becomes plates`. */
@@ -14,38 +15,35 @@ export const useText = (use: PanelUse, lengths: LengthStyle): string => {
 }
 
 /** What the count is worth: beside rows of boxes, and beside what the area allows at best. */
-export const worthText = ({ count, atLeast, inBoxes }: PanelUse): string => {
+export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: PanelUse): string => {
   const boxes =
     inBoxes > count
-      ? `rows of boxes would take ${panels(inBoxes)}`
+      ? `rows of boxes would take ${panels(inBoxes)}, ${percent(boxYield)} plates`
       : `rows of boxes would take ${inBoxes === 1 ? 'one too' : 'as many'}`
   const best =
-    atLeast >= count ? 'no layout takes fewer' : `by the area alone it could not be fewer than ${atLeast}`
+    atLeast >= count
+      ? 'no layout takes fewer'
+      : `their area alone would fill ${panels(atLeast)}, ${percent(bestYield)} plates, which no layout betters`
   return `${boxes}; ${best}`
 }
 
-/** `54 × Boathouse, 3 × Chapel`. */
-export const platesText = ({ plates }: FilledPanel): string => {
-  const counts = new Map<StarPlan, number>()
-  for (const { star } of plates) counts.set(star, (counts.get(star) ?? 0) + 1)
-  return [...counts].map(([star, count]) => `${count} × ${star.order.name}`).join(', ')
-}
-
-/** Plates over the panel, in words. */
-export const yieldText = ({ panel, plates }: FilledPanel, areaOf: (star: StarPlan) => number): string => {
-  const taken = plates.reduce((sum, { star }) => sum + areaOf(star), 0)
-  return `${percent(taken / (panel.length * panel.width))} of it becomes plates`
+/** `54 × Boathouse (rows of boxes hold 32, the area alone 61 at most), 3 × Chapel; 56 % of it becomes plates`. */
+export const filledText = ({ worth }: FilledPanel): string => {
+  const plates = worth.stars.map(({ star, count, beside }) => {
+    const more = beside
+      ? ` (rows of boxes hold ${beside.inBoxes}, the area alone ${beside.areaBound} at most)`
+      : ''
+    return `${count} × ${star.order.name}${more}`
+  })
+  return `${plates.join(', ')}; ${percent(worth.yield)} of it becomes plates`
 }
 
 /** Everything about the panels, for the terminal. */
 export const panelText = (found: PanelPlan): string => {
   const { lengths } = found.plan.order
-  let first = 1
-  const each = found.panels.map((filled) => {
-    const numbers = filled.times === 1 ? `${first}` : `${first}-${first + filled.times - 1}`
-    first += filled.times
-    return row(`Panel ${numbers}`, platesText(filled))
-  })
+  const each = numberedPanels(found).map(({ first, last, filled }) =>
+    row(`Panel ${first === last ? first : `${first}-${last}`}`, filledText(filled)),
+  )
   return [
     'Panels for the backings',
     ...found.uses.flatMap((use) => [...row('Buy', useText(use, lengths)), ...row('', worthText(use))]),

@@ -1,6 +1,3 @@
-import { signedArea } from '../geometry/outline.js'
-import { fewestPanels } from '../nest/area-bound.js'
-import { inBoxes } from '../nest/in-boxes.js'
 import { type NestSteps, nestSteps } from '../nest/nest.js'
 import type { Placed, Panel as Sheet } from '../nest/panel.js'
 import type { Panel } from '../order/order.js'
@@ -8,6 +5,7 @@ import type { Plan, StarPlan } from '../plan/plan.js'
 import { plateFits } from '../plan/warnings.js'
 import type { BackingPlan } from '../plate/plan-backing.js'
 import { SHOP } from '../units/tolerance.js'
+import { type PanelUse, type PanelWorth, panelWorth, useOf } from './panel-worth.js'
 
 /** All backings of an order on panels. */
 export interface PanelPlan {
@@ -23,31 +21,14 @@ export interface PanelPlan {
 
 export interface FilledPanel {
   readonly panel: Panel
-  /** Which of the order's panels, counted from 1. */
-  readonly number: number
   readonly times: number
   readonly plates: readonly LaidPlate[]
+  readonly worth: PanelWorth
 }
 
 /** A plate turned counter-clockwise about its centre, then moved there; the panel's lower left corner is the origin. */
 export interface LaidPlate extends Pick<Placed, 'turn' | 'at'> {
-  readonly star: StarPlan
-  readonly plate: BackingPlan
-}
-
-/** The plates that share panels of one kind. */
-export interface PanelUse {
-  readonly panel: Panel
-  readonly number: number
-  readonly stars: readonly StarPlan[]
-  /** Panels to buy. */
-  readonly count: number
-  /** No nesting needs fewer. */
-  readonly atLeast: number
-  /** What rows of boxes would take, each star for itself. */
-  readonly inBoxes: number
-  /** Plates over panels, in area, 0 to 1. */
-  readonly yield: number
+  readonly star: Backed
 }
 
 /** How the search goes on, for a person who waits. */
@@ -65,7 +46,8 @@ export type PanelSteps = Generator<PanelStep, PanelPlan, boolean | undefined>
 /** Another number would turn and move lattices otherwise; one is as good as another. */
 const SEED = 1
 
-type Backed = StarPlan & { readonly backing: BackingPlan }
+/** A star with a backing. */
+export type Backed = StarPlan & { readonly backing: BackingPlan }
 
 /**
  * Stars of one plate thickness share panels. Of the panels that hold all of them the cheapest is taken, or the least
@@ -79,9 +61,9 @@ export function* panelSteps(plan: Plan): PanelSteps {
   let stopped = false
   for (const stars of groupsOf(backed, panels)) {
     let best: Nested | undefined
-    for (const [index, panel] of panels.entries()) {
+    for (const panel of panels) {
       if (!stars.every((star) => plateFits(thickPlate(star), panel))) continue
-      const nested: Nested = yield* nestOn(stars, panel, index + 1, stopped)
+      const nested: Nested = yield* nestOn(stars, panel, stopped)
       stopped ||= nested.stopped
       if (!best || costOf(nested) < costOf(best)) best = nested
     }
@@ -141,7 +123,6 @@ const UNPRICED = 1e-6
 function* nestOn(
   stars: readonly Backed[],
   panel: Panel,
-  number: number,
   stopped: boolean,
 ): Generator<PanelStep, Nested, boolean | undefined> {
   const sheet = sheetOf(panel)
@@ -157,9 +138,8 @@ function* nestOn(
   const filled = alike(
     panels.map((placed) => placed.map((each) => laidPlate(each, stars))),
     panel,
-    number,
   )
-  return { filled, use: useOf(stars, panel, number, panels.length), stopped: ended }
+  return { filled, use: useOf(stars, panel, sheet, panels.length), stopped: ended }
 }
 
 /** As the panel lies: its length to the right. */
@@ -173,11 +153,11 @@ export const sheetOf = ({ length, width, edge, gap }: Panel): Sheet => ({
 const laidPlate = ({ plate, turn, at }: Placed, stars: readonly Backed[]): LaidPlate => {
   const star = stars[plate]
   if (!star) throw new RangeError(`there is no plate ${plate}`)
-  return { star, plate: star.backing, turn, at }
+  return { star, turn, at }
 }
 
 /** Panels one after another with the same plates in the same places are told once. */
-const alike = (panels: readonly (readonly LaidPlate[])[], panel: Panel, number: number): FilledPanel[] => {
+const alike = (panels: readonly (readonly LaidPlate[])[], panel: Panel): FilledPanel[] => {
   const filled: FilledPanel[] = []
   const sameAs = (one: readonly LaidPlate[], other: readonly LaidPlate[]): boolean =>
     one.length === other.length &&
@@ -188,25 +168,7 @@ const alike = (panels: readonly (readonly LaidPlate[])[], panel: Panel, number: 
   for (const plates of panels) {
     const last = filled.at(-1)
     if (last && sameAs(last.plates, plates)) filled[filled.length - 1] = { ...last, times: last.times + 1 }
-    else filled.push({ panel, number, times: 1, plates })
+    else filled.push({ panel, times: 1, plates, worth: panelWorth(plates, sheetOf(panel)) })
   }
   return filled
-}
-
-const useOf = (stars: readonly Backed[], panel: Panel, number: number, count: number): PanelUse => {
-  const sheet = sheetOf(panel)
-  const sum = (of: (star: Backed) => number): number => stars.reduce((total, star) => total + of(star), 0)
-  const plates = sum(({ backing, order }) => order.quantity * signedArea(backing.outline))
-  return {
-    panel,
-    number,
-    stars,
-    count,
-    atLeast: fewestPanels(
-      stars.map(({ backing, order }) => ({ outline: backing.outline, count: order.quantity })),
-      sheet,
-    ),
-    inBoxes: sum(({ backing, order }) => Math.ceil(order.quantity / Math.max(1, inBoxes(backing, sheet)))),
-    yield: plates / (count * panel.length * panel.width),
-  }
 }

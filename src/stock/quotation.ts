@@ -63,7 +63,7 @@ const panelShare = (star: StarPlan, { panels }: PanelPlan): number | undefined =
   const own = panels.filter(({ plates }) => plates.some((laid) => laid.star === star))
   if (own.length === 0 || own.some(({ panel }) => panel.price === undefined)) return undefined
   const area = (laid: FilledPanel['plates']): number =>
-    laid.reduce((sum, { plate }) => sum + signedArea(plate.outline), 0)
+    laid.reduce((sum, { star: { backing } }) => sum + signedArea(backing.outline), 0)
   const paid = own.reduce(
     (sum, { panel, plates, times }) =>
       sum + (times * (panel.price ?? 0) * area(plates.filter((laid) => laid.star === star))) / area(plates),

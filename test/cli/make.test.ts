@@ -46,8 +46,16 @@ describe('make', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' })
     const files = allFiles(folder)
     // Three drawings and three jigs a star, each in three formats; the rhombus arm of the bakery's star has no cradle.
-    expect(files).toHaveLength(3 * 3 * 3 + 3 * (3 + 2 + 3) + 9)
-    for (const file of ['all-patterns.pdf', 'shop-card.pdf', 'print-check.pdf', 'cutting-list.pdf'])
+    expect(files).toHaveLength(3 * 3 * 3 + 3 * (3 + 2 + 3) + 9 + 3)
+    for (const file of [
+      'all-patterns.pdf',
+      'shop-card.pdf',
+      'print-check.pdf',
+      'cutting-list.pdf',
+      'panels.pdf',
+      'panels/panel-1-1500.0x1500.0mm.svg',
+      'panels/panel-1-1500.0x1500.0mm.dxf',
+    ])
       expect(files).toContain(file)
     for (const star of ['boathouse', 'bakery-window', 'chapel']) {
       for (const drawing of ['arm-pattern', 'star-mat', 'backing']) {
@@ -96,6 +104,7 @@ describe('make', () => {
     expect(files.filter((file) => file.startsWith('bakery-window/'))).toEqual([])
     expect(files.filter((file) => file.startsWith('chapel/'))).toEqual(['chapel/photo.txt'])
     expect(files).toContain('my-notes.txt')
+    expect(files.filter((file) => file.startsWith('panels/'))).toHaveLength(2)
     expect(existsSync(join(folder, 'bakery-window'))).toBe(false)
   })
 
