@@ -1,8 +1,8 @@
 import { difference, FillRule, type Path64 } from 'clipper2-ts'
 import { point } from '../geometry/point.js'
-import { isWithin, noFit, PER_MM, type Polygon, toPath, toPolygon } from './no-fit.js'
+import { isWithin, PER_MM, type Polygon, toPath, toPolygon } from './no-fit.js'
 import { corners, isEmpty, type Panel, type Placed, type Room, roomFor, turned } from './panel.js'
-import { symmetryOf } from './symmetry.js'
+import type { PlateSet } from './plate-set.js'
 
 /** The room without what the rounding of its corners would add. */
 const onGrid = ({ left, bottom, right, top }: Room): Room => ({
@@ -20,26 +20,28 @@ const TURNS = 24
  * low. Plates stand clear of all that are placed.
  */
 export const fill = (
-  plates: readonly Polygon[],
+  plates: PlateSet,
   plate: number,
   most: number,
   panel: Panel,
   placed: readonly Placed[],
 ): Placed[] => {
   const added: Placed[] = []
-  const coming = plates[plate]
+  const coming = plates.polygons[plate]
   if (!coming) throw new RangeError(`there is no plate ${plate}`)
-  const symmetry = symmetryOf(coming)
+  const symmetry = plates.symmetries[plate] ?? 1
   const turns = Math.ceil(TURNS / symmetry)
   const step = (2 * Math.PI) / (turns * symmetry)
-  const ways = Array.from({ length: turns }, (_, index) => index * step).map((by) => {
+  // Turned against what lies there by the same steps everywhere, so that few no-fit polygons serve all panels.
+  const begin = placed[0]?.turn ?? 0
+  const ways = Array.from({ length: turns }, (_, index) => begin + index * step).map((by) => {
     const polygon = turned(coming, by)
     const forbidden = new Map<string, Polygon>()
     const around = (other: Placed): Polygon => {
       const key = `${other.plate} ${other.turn}`
       const known = forbidden.get(key)
       if (known) return known
-      const made = noFit(turned(plates[other.plate] as Polygon, other.turn), polygon, panel.gap)
+      const made = plates.between(other, { plate, turn: by })
       forbidden.set(key, made)
       return made
     }

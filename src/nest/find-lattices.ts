@@ -132,8 +132,20 @@ const meetings = (polygon: Polygon, by: Point): Point[] => {
   let a = polygon[polygon.length - 1] as Point
   for (const b of polygon) {
     const [ex, ey] = [b.x - a.x, b.y - a.y]
+    // Most edges lie elsewhere: above, below or beside.
+    const [left, right] = [Math.min(a.x, b.x) - by.x, Math.max(a.x, b.x) - by.x]
+    const [low, high] = [Math.min(a.y, b.y) - by.y, Math.max(a.y, b.y) - by.y]
     let p = polygon[polygon.length - 1] as Point
     for (const q of polygon) {
+      if (
+        (p.y < low && q.y < low) ||
+        (p.y > high && q.y > high) ||
+        (p.x < left && q.x < left) ||
+        (p.x > right && q.x > right)
+      ) {
+        p = q
+        continue
+      }
       const [ox, oy] = [q.x - p.x, q.y - p.y]
       const slant = ex * oy - ey * ox
       const [dx, dy] = [p.x + by.x - a.x, p.y + by.y - a.y]

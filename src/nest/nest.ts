@@ -2,8 +2,9 @@ import { type Outline, outlineSize, signedArea } from '../geometry/outline.js'
 import { areaBound, fewestPanels } from './area-bound.js'
 import { fill } from './fill.js'
 import { inBoxes } from './in-boxes.js'
-import { containing, type Polygon } from './no-fit.js'
+import { containing } from './no-fit.js'
 import type { Panel, Placed } from './panel.js'
+import { type PlateSet, plateSet } from './plate-set.js'
 import { searchPanel } from './search-panel.js'
 
 /** Equal plates to be cut. The outline is closed, counter-clockwise, and holds its origin. */
@@ -41,10 +42,14 @@ export type NestSteps = Generator<NestStep, Nesting, boolean | undefined>
 export function* nestSteps(wanted: readonly Wanted[], panel: Panel, seed: number): NestSteps {
   const largestFirst = inOrderOf(wanted, ({ outline }) => signedArea(outline))
   const mostFirst = inOrderOf(wanted, ({ outline, count }) => count * signedArea(outline))
-  const first = yield* nestInOrder(largestFirst, wanted, panel, seed)
+  const plates = plateSet(
+    wanted.map(({ outline }) => containing(outline)),
+    panel.gap,
+  )
+  const first = yield* nestInOrder(largestFirst, wanted, plates, panel, seed)
   const settled = first.stopped || first.panels.length <= fewestPanels(wanted, panel)
   if (settled || mostFirst.every((plate, place) => plate === largestFirst[place])) return first
-  const second = yield* nestInOrder(mostFirst, wanted, panel, seed)
+  const second = yield* nestInOrder(mostFirst, wanted, plates, panel, seed)
   return second.stopped
     ? { ...first, stopped: true }
     : second.panels.length < first.panels.length
@@ -60,10 +65,10 @@ const inOrderOf = (wanted: readonly Wanted[], worth: (of: Wanted) => number): nu
 function* nestInOrder(
   order: readonly number[],
   wanted: readonly Wanted[],
+  plates: PlateSet,
   panel: Panel,
   seed: number,
 ): NestSteps {
-  const plates = wanted.map(({ outline }) => containing(outline))
   const panels: Placed[][] = []
   const unplaced = wanted.map(() => 0)
   let stopped = false
@@ -108,7 +113,7 @@ export const nest = (wanted: readonly Wanted[], panel: Panel, seed: number): Nes
 
 /** Plates that even rows of boxes would hold need no search: they go one by one into the panel's left end. */
 const fewPlates = (
-  plates: readonly Polygon[],
+  plates: PlateSet,
   plate: number,
   outline: Outline,
   count: number,
