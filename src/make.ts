@@ -4,7 +4,7 @@ import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 import { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
-import { type DrawnJig, drawJigs } from './compose/jigs.js'
+import { drawJigs, type WantedJig } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
 import { numberedPanels, panelDrawing } from './compose/panel-drawing.js'
 import { panelPages } from './compose/panel-sheet.js'
@@ -190,7 +190,7 @@ const panelFiles = (found: PanelPlan, drawn: readonly DrawnPanel[]): MadeFile[] 
 /** Every drawing of every star, laid on the order's paper. */
 function* printDrawings(
   { order, stars }: Plan,
-  jigs: ReadonlyMap<StarPlan, readonly Outcome<DrawnJig>[]>,
+  jigs: ReadonlyMap<StarPlan, readonly WantedJig[]>,
   furniture: Furniture,
 ): Generator<string, Outcome<DrawnFile[]>, unknown> {
   const outcomes: Outcome<DrawnFile>[] = []
@@ -212,13 +212,16 @@ function* printDrawings(
 
 const drawingsOf = (
   star: StarPlan,
-  jigs: readonly Outcome<DrawnJig>[],
+  jigs: readonly WantedJig[],
   order: Order,
   furniture: Furniture,
 ): Outcome<Drawing>[] => [
   ...BEFORE_SAW.flatMap((name) => drawn(name, star, order, furniture)),
   // A jig nobody asked for, and that does not fit, is told of on the jig card.
-  ...jigs.filter((jig) => jig.ok || order.jigs.asked).map((jig) => (jig.ok ? done(jig.value.drawing) : jig)),
+  ...jigs
+    .flatMap((wanted) => ('drawn' in wanted ? [wanted.drawn] : []))
+    .filter((jig) => jig.ok || order.jigs.asked)
+    .map((jig) => (jig.ok ? done(jig.value.drawing) : jig)),
   ...AFTER_SAW.flatMap((name) => drawn(name, star, order, furniture)),
 ]
 

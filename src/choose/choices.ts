@@ -55,7 +55,9 @@ export const choicesFor = (order: Order, asked: ChoiceAsked): Choices => {
       choiceOf(labelOf(shape), shape, starOf(shape, sized, asked.quantity, order.climate.wall), sized, order),
     ),
   )
-  const own = asked.own ? order.stars.flatMap((star) => ownChoice(star, order)) : []
+  const own = asked.own
+    ? order.stars.filter((star) => points.includes(star.points)).flatMap((star) => ownChoice(star, order))
+    : []
   return {
     found: [...own, ...offered.flat()],
     beyondSaw: offered.filter((sizes) => sizes.length === 0).length,

@@ -34,7 +34,7 @@ export const plateCuts = (plate: BackingPlan, cutter: Cutter): Shape[] => {
 /** The word UP above the plate's centre, or wherever on the plate it finds room. */
 const upMark = (plate: BackingPlan): Shape[] => {
   const marks = nailMarks(plate).flatMap((mark) => (mark.kind === 'path' ? [mark] : []))
-  const part = { ...plate.part, letter: '', marks }
+  const part = { ...plate.part, marks }
   const above = boxOf([plate.outline]).max.y / 2
   const near = partLettering(part, [{ text: 'UP', near: point(0, above), turn: radians(0) }])
   return near.length > 0 ? near : partLettering(part, [{ text: 'UP', turn: radians(0) }])

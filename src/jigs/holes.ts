@@ -1,5 +1,5 @@
-import { circle, type Outline } from '../geometry/outline.js'
-import { add, between, type Point, scale } from '../geometry/point.js'
+import { circle, closedOutline, type Outline } from '../geometry/outline.js'
+import { add, between, leftOf, type Point, scale, subtract } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 
 /** Round holes evenly along a line, from one end to the other. */
@@ -8,13 +8,27 @@ export const holesAlong = (from: Point, to: Point, count: number, diameter: numb
     circle(between(from, to, count === 1 ? 0.5 : index / (count - 1)), diameter / 2),
   )
 
-/** The four holes of a toggle clamp's foot; its arm points along `along`, of length 1. */
+/** The four slots for a toggle clamp's foot; its arm points along `along`, of length 1, and so do they. */
 export const clampHoles = (
   middle: Point,
   along: Point,
-  { clampAcross, clampAlong, screw }: JigStock,
+  { clampAcross, clampAlong, clampSlot, screw }: JigStock,
 ): Outline[] =>
-  clampCorners(middle, along, clampAcross, clampAlong).map((corner) => circle(corner, screw / 2))
+  clampCorners(middle, along, clampAcross, clampAlong).map((corner) =>
+    clampSlot > 0 ? slot(corner, along, clampSlot, screw / 2) : circle(corner, screw / 2),
+  )
+
+/** Rounded at both ends; `length` between the middles of its rounds, counter-clockwise. */
+const slot = (middle: Point, along: Point, length: number, radius: number): Outline => {
+  const [half, side] = [scale(along, length / 2), scale(leftOf(along), radius)]
+  const [front, back] = [add(middle, half), subtract(middle, half)]
+  return closedOutline([
+    subtract(back, side),
+    { ...subtract(front, side), bulge: 1 },
+    add(front, side),
+    { ...add(back, side), bulge: 1 },
+  ])
+}
 
 /** Corners of a rectangle about its middle, counter-clockwise. */
 export const clampCorners = (middle: Point, along: Point, across: number, length: number): Point[] => {
@@ -26,3 +40,7 @@ export const clampCorners = (middle: Point, along: Point, across: number, length
     [-1, 1],
   ].map(([a = 0, s = 0]) => add(middle, add(scale(along, (a * length) / 2), scale(side, (s * across) / 2))))
 }
+
+/** From a screw's middle to the wood's edge: so much, or what leaves the panel's thickness of wood. */
+export const beside = (least: number, { screw, thickness }: JigStock): number =>
+  Math.max(least, screw / 2 + thickness)

@@ -120,6 +120,8 @@ export interface Cutter {
   readonly kerf: Mm
   /** Diameter of a router's bit. */
   readonly bit: Mm
+  /** What it takes at once; no limit when absent. */
+  readonly bed?: { readonly width: Mm; readonly length: Mm }
   readonly dxf: DxfVersion
   /** What a router leaves standing so that a part does not come loose; absent when nothing is left. */
   readonly tabs?: HoldingTabs
@@ -132,7 +134,15 @@ export interface HoldingTabs {
 }
 
 /** Jigs and gauges there are patterns for, in the order they come to use. */
-export const JIG_NAMES = ['blank-stop', 'arm-cradle', 'angle-gauge'] as const
+export const JIG_NAMES = [
+  'blank-stop',
+  'first-cut-wedge',
+  'arm-cradle',
+  'joint-cut-wedge',
+  'angle-gauge',
+  'trial-window',
+  'glue-up-frame',
+] as const
 
 export type JigName = (typeof JIG_NAMES)[number]
 
@@ -154,8 +164,18 @@ export interface JigStock {
   /** Between the holes in the foot of a toggle clamp, across and along its arm. */
   readonly clampAcross: Mm
   readonly clampAlong: Mm
+  /** Its holes are slots, longer than round by this. */
+  readonly clampSlot: Mm
   /** Hands are told to be no nearer to the blade. */
   readonly hands: Mm
+  /** What lies on a fence wedge bears on so much of it at least. */
+  readonly register: Mm
+  /** So much too large or too small an arm may be on every edge. */
+  readonly tolerance: Mm
+  /** Between star and glue-up frame. */
+  readonly clearance: Mm
+  /** Parts that are keyed together are loose by so much on every edge. */
+  readonly fit: Mm
 }
 
 export type DxfVersion = 'r12' | 'r2000'

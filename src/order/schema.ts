@@ -12,6 +12,7 @@ import {
   textField,
   wholeField,
 } from './fields.js'
+import { jigStockKeys } from './jig-keys.js'
 import { JIG_NAMES } from './order.js'
 import { plateKeys } from './plate-keys.js'
 import { group, listOf } from './schema-group.js'
@@ -156,27 +157,14 @@ export const orderSchema = (units: Units) => {
     kerf: optionalLength(0.01, 10, 'Width of material the beam removes'),
     bit: optionalLength(0.1, 50, "Diameter of the router's bit"),
     ...plate.cutter,
-    dxf: v.optional(
-      choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' }),
-    ),
-  })
-
-  const jigStock = group({
-    thickness: optionalLength(3, 40, 'Thickness of the panel that jigs are cut from'),
-    side: v.optional(
-      choiceField(['right', 'left'], {
-        says: 'On which side of the blade the kept piece lies, as you stand at the saw: right or left',
+    bed: v.optional(
+      group({
+        width: lengthField(units, { least: 50, most: 5_000, says: 'What the cutter takes across its bed' }),
+        length: lengthField(units, { least: 50, most: 5_000, says: 'What it takes along its bed' }),
       }),
     ),
-    screw: optionalLength(1.5, 10, 'Diameter of the holes for wood screws'),
-    bolt: optionalLength(3, 16, 'Diameter of the holes for bolts and cords'),
-    'clamp-across': optionalLength(10, 80, 'Between the holes of a toggle clamp, across its arm'),
-    'clamp-along': optionalLength(10, 80, 'Between the holes of a toggle clamp, along its arm'),
-    hands: optionalLength(
-      100,
-      500,
-      'How far from the blade a jig keeps the hands',
-      'The standard for miter saws, AS/NZS 62841.3.9:2020, asks for 100 mm or more.',
+    dxf: v.optional(
+      choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' }),
     ),
   })
 
@@ -209,7 +197,7 @@ export const orderSchema = (units: Units) => {
     boards: listOf(board, 100, 'Boards on the rack or to buy'),
     panels: listOf(panel, 100, 'Sheet goods for backings'),
     cutter: v.optional(cutter),
-    'jig-stock': v.optional(jigStock),
+    'jig-stock': v.optional(jigStockKeys(units)),
     paper: v.optional(paper),
     'end-allowance': optionalLength(0, 1_000, "Cut off each board's end before the first arm"),
     wood: season.wood,

@@ -114,7 +114,12 @@ const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => (
   bolt: stock?.bolt ?? DEFAULTS.boltHole,
   clampAcross: stock?.['clamp-across'] ?? DEFAULTS.clampAcross,
   clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,
+  clampSlot: stock?.['clamp-slot'] ?? DEFAULTS.clampSlot,
   hands: stock?.hands ?? DEFAULTS.hands,
+  register: stock?.register ?? DEFAULTS.register,
+  tolerance: stock?.tolerance ?? DEFAULTS.tolerance,
+  clearance: stock?.clearance ?? DEFAULTS.clearance,
+  fit: stock?.fit ?? DEFAULTS.fit,
 })
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({

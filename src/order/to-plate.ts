@@ -13,6 +13,7 @@ export const toCutter = (cutter: WrittenCutter): Cutter => ({
   dxf: cutter?.dxf ?? DEFAULTS.dxf,
   kerf: cutter?.kerf ?? DEFAULTS.laserKerf,
   bit: cutter?.bit ?? DEFAULTS.bit,
+  ...optional('bed', cutter?.bed),
   ...(cutter?.tabs === undefined ? {} : { tabs: { count: cutter.tabs, length: cutter.tab ?? DEFAULTS.tab } }),
 })
 

@@ -2,8 +2,10 @@ import { done, type Outcome, refused } from '../order/problem.js'
 import type { PanelPlan } from '../panels/plan-panels.js'
 import type { Plan } from '../plan/plan.js'
 import type { BlankKind } from './blank-kinds.js'
-import { type Cutting, cheapestCutting, quickCutting } from './cheapest.js'
+import { alikeTogether, type Cutting, cheapestCutting, quickCutting } from './cheapest.js'
 import { type CutBoard, cutBoard } from './cut-board.js'
+import { costOf } from './cutting-problem.js'
+import { fewerSettings } from './fewer-settings.js'
 import { loadSolver } from './highs.js'
 import type { Deadline } from './price-boards.js'
 import { type StarCost, starCosts } from './quotation.js'
@@ -55,7 +57,8 @@ const finished = (stock: StockProblem, cutting: Cutting, panels: PanelPlan): Out
       .reduce((sum, { fillings, times }) => sum + times * (fillings[0]?.[blank] ?? 0), 0),
   )
   if (missing.some((count) => count > 0)) return refused(missingProblems(missing, stock))
-  const boards = cutting.cuts.flatMap((cut): CutBoard[] => {
+  const cuts = alikeTogether(fewerSettings(cutting.cuts, stock.problem))
+  const boards = cuts.flatMap((cut): CutBoard[] => {
     const roomy = stock.boards[cut.supply]
     return roomy ? [cutBoard(cut, cut.supply + 1, roomy, kinds, plan.order.shop.ripKerf)] : []
   })
@@ -66,7 +69,7 @@ const finished = (stock: StockProblem, cutting: Cutting, panels: PanelPlan): Out
     kinds,
     boards,
     priced,
-    cost: cutting.cost,
+    cost: costOf(cuts, stock.problem),
     bound: complete ? cutting.bound : 0,
     proved: cutting.proved && complete,
     stars: starCosts(plan.stars, kinds, boards, panels, priced),

@@ -51,6 +51,18 @@ describe('the shapes', () => {
     }
   })
 
+  it('are all of them where points are given: every half-degree pair of a 45° saw that makes a five-pointed star', () => {
+    // First cut a from -45 to 45, tip 90 - a, joint cut 90 - tip / 2 - 36 = 9 + a / 2.
+    const halves = Array.from({ length: 181 }, (_, index) => index / 2 - 45)
+    const tips = halves.flatMap((first) =>
+      halves.includes(9 + first / 2) && 9 + first / 2 >= 0 && first > -18 ? [90 - first] : [],
+    )
+    const offered = FIVES.filter(({ shape, board }) => shape.onMarks && board?.width === 70)
+    const shown = offered.filter(({ wholeBoard }) => !wholeBoard).map(({ plan }) => plan.star.tipAngle)
+    expect(tips.length).toBeGreaterThan(60)
+    expect(shown.sort((a, b) => b - a)).toEqual(tips)
+  })
+
   it('seven points fall on no half-degree marks: 360° / 7 never does', () => {
     expect(shapesFor([7], saw(60, 0.5)).filter((shape) => shape.onMarks)).toEqual([])
   })
