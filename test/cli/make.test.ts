@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import {
   chmodSync,
+  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -13,7 +14,7 @@ import {
 } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { REPOSITORY, starwright } from './starwright.js'
 
 let folder = ''
@@ -23,6 +24,12 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }))
 
 const EXAMPLE = join(REPOSITORY, 'shared/examples/winter-fair.yaml')
+
+/** The example's files, made once for all tests that begin with them. */
+const MADE = mkdtempSync(join(tmpdir(), 'starwright-made-'))
+const first = starwright(['make', EXAMPLE, '--out', MADE])
+afterAll(() => rmSync(MADE, { recursive: true }))
+const copyMade = (): void => cpSync(MADE, folder, { recursive: true })
 
 const allFiles = (within: string): string[] =>
   readdirSync(within, { recursive: true, withFileTypes: true })
@@ -42,9 +49,9 @@ const sums = (within: string): Record<string, string> =>
 
 describe('make', () => {
   it('writes every file of the order, the overview, the plan and their checksums', () => {
-    const { code, out, err } = starwright(['make', EXAMPLE, '--out', folder])
+    const { code, out, err } = first
     expect({ code, err }).toEqual({ code: 0, err: '' })
-    const files = allFiles(folder)
+    const files = allFiles(MADE)
     // Three drawings and three jigs a star, each in three formats; the rhombus arm of the bakery's star has no cradle.
     expect(files).toHaveLength(3 * 3 * 3 + 3 * (3 + 2 + 3) + 9)
     for (const file of ['all-patterns.pdf', 'shop-card.pdf', 'print-check.pdf', 'cutting-list.pdf'])
@@ -60,14 +67,14 @@ describe('make', () => {
         }
       }
     }
-    const page = readFileSync(join(folder, 'index.html'), 'utf8')
+    const page = readFileSync(join(MADE, 'index.html'), 'utf8')
     for (const file of files.filter((each) => /(svg|dxf|pdf|txt)$/.test(each)))
       expect(page).toContain(`href="${file}"`)
-    expect(out.startsWith(readFileSync(join(folder, 'cut-plan.txt'), 'utf8'))).toBe(true)
+    expect(out.startsWith(readFileSync(join(MADE, 'cut-plan.txt'), 'utf8'))).toBe(true)
     expect(out).toContain('213.5 × 203.1 mm  boathouse/boathouse-backing-213.5x203.1mm')
-    const { 'checksums.sha256': own, ...others } = sums(folder)
+    const { 'checksums.sha256': own, ...others } = sums(MADE)
     expect(own).toBeDefined()
-    expect(readFileSync(join(folder, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(
+    expect(readFileSync(join(MADE, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(
       [
         '# starwright: Winter fair by the lake',
         ...Object.entries(others).map(([file, sum]) => `${sum}  ${file}`),
@@ -76,16 +83,12 @@ describe('make', () => {
   })
 
   it('gives the same bytes again, in another folder and time zone', () => {
-    const other = join(folder, 'b')
-    starwright(['make', EXAMPLE, '--out', join(folder, 'a')], {
-      env: { TZ: 'Pacific/Auckland', LANG: 'de_DE.UTF-8' },
-    })
-    starwright(['make', EXAMPLE, '--out', other], { env: { TZ: 'UTC' } })
-    expect(sums(join(folder, 'a'))).toEqual(sums(other))
+    starwright(['make', EXAMPLE, '--out', folder], { env: { TZ: 'Pacific/Auckland', LANG: 'de_DE.UTF-8' } })
+    expect(sums(folder)).toEqual(sums(MADE))
   })
 
   it('replaces its own files and removes those of stars that are gone, but nothing else', () => {
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     writeFileSync(join(folder, 'my-notes.txt'), 'fir for the chapel')
     writeFileSync(join(folder, 'chapel/photo.txt'), 'mine')
     const { code, out } = starwright(['make', EXAMPLE, '--out', folder, '--star', 'Boathouse'])
@@ -101,12 +104,12 @@ describe('make', () => {
 
   it('stops before it would overwrite a file it did not write, or one that was changed', () => {
     writeFileSync(join(folder, 'index.html'), 'my own page')
-    const first = starwright(['make', EXAMPLE, '--out', folder])
-    expect(first.code).toBe(2)
-    expect(first.err).toContain('index.html there was not written by starwright, or was changed since')
+    const refused = starwright(['make', EXAMPLE, '--out', folder])
+    expect(refused.code).toBe(2)
+    expect(refused.err).toContain('index.html there was not written by starwright, or was changed since')
     expect(allFiles(folder)).toEqual(['index.html'])
     rmSync(join(folder, 'index.html'))
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     writeFileSync(join(folder, 'cut-plan.txt'), 'with my remarks')
     const again = starwright(['make', EXAMPLE, '--out', folder, '--kerf', '3mm'])
     expect(again.code).toBe(2)
@@ -130,7 +133,7 @@ describe('make', () => {
   })
 
   it('puts back what it moved when a later file cannot be moved', () => {
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     const [mat] = allFiles(folder).filter((file) => file.startsWith('chapel/') && file.endsWith('.svg'))
     rmSync(join(folder, mat ?? ''))
     mkdirSync(join(folder, mat ?? '', 'in-the-way'), { recursive: true })
@@ -169,7 +172,7 @@ describe('make', () => {
   })
 
   it("does not mix with another order's folder", () => {
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     const before = sums(folder)
     const other = starwright(['make', EXAMPLE, '--title', 'Spring fair', '--out', folder])
     expect(other.code).toBe(2)
@@ -200,7 +203,7 @@ describe('make', () => {
   })
 
   it('interrupted at any moment, it leaves each earlier file whole and no half-written ones', async () => {
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     const before = sums(folder)
     const after = join(folder, '..', `${folder.split('/').at(-1)}-after`)
     starwright(['make', EXAMPLE, '--out', after, '--kerf', '3mm'])
