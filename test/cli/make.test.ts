@@ -29,6 +29,8 @@ const EXAMPLE = join(REPOSITORY, 'shared/examples/winter-fair.yaml')
 const MADE = mkdtempSync(join(tmpdir(), 'starwright-made-'))
 const first = starwright(['make', EXAMPLE, '--out', MADE])
 afterAll(() => rmSync(MADE, { recursive: true }))
+/** One star of it is enough where nothing will be written. */
+const ONE = [EXAMPLE, '--star', 'Boathouse']
 const copyMade = (): void => cpSync(MADE, folder, { recursive: true })
 
 const allFiles = (within: string): string[] =>
@@ -104,14 +106,14 @@ describe('make', () => {
 
   it('stops before it would overwrite a file it did not write, or one that was changed', () => {
     writeFileSync(join(folder, 'index.html'), 'my own page')
-    const refused = starwright(['make', EXAMPLE, '--out', folder])
+    const refused = starwright(['make', ...ONE, '--out', folder])
     expect(refused.code).toBe(2)
     expect(refused.err).toContain('index.html there was not written by starwright, or was changed since')
     expect(allFiles(folder)).toEqual(['index.html'])
     rmSync(join(folder, 'index.html'))
     copyMade()
     writeFileSync(join(folder, 'cut-plan.txt'), 'with my remarks')
-    const again = starwright(['make', EXAMPLE, '--out', folder, '--kerf', '3mm'])
+    const again = starwright(['make', ...ONE, '--out', folder, '--kerf', '3mm'])
     expect(again.code).toBe(2)
     expect(readFileSync(join(folder, 'cut-plan.txt'), 'utf8')).toBe('with my remarks')
   })
@@ -121,14 +123,14 @@ describe('make', () => {
     const sum = createHash('sha256').update('a photo').digest('hex')
     const list = `${sum}  photo.jpg\n`
     writeFileSync(join(folder, 'checksums.sha256'), list)
-    const { code, err } = starwright(['make', EXAMPLE, '--out', folder])
+    const { code, err } = starwright(['make', ...ONE, '--out', folder])
     expect({ code, told: err.includes('checksums.sha256 there was not written by starwright') }).toEqual({
       code: 2,
       told: true,
     })
     expect(allFiles(folder)).toEqual(['checksums.sha256', 'photo.jpg'])
     writeFileSync(join(folder, 'checksums.sha256'), `# starwright: Winter fair by the lake\n${list}`)
-    expect(starwright(['make', EXAMPLE, '--out', folder, '--quiet']).code).toBe(0)
+    expect(starwright(['make', ...ONE, '--out', folder, '--quiet']).code).toBe(0)
     expect(readFileSync(join(folder, 'photo.jpg'), 'utf8')).toBe('a photo')
   })
 
@@ -158,7 +160,7 @@ describe('make', () => {
     mkdirSync(elsewhere)
     mkdirSync(join(folder, 'out'))
     symlinkSync(elsewhere, join(folder, 'out', 'chapel'))
-    const { code, err } = starwright(['make', EXAMPLE, '--out', join(folder, 'out')])
+    const { code, err } = starwright(['make', EXAMPLE, '--star', 'Chapel', '--out', join(folder, 'out')])
     expect({ code, told: err.includes('chapel/ there was not written by starwright') }).toEqual({
       code: 2,
       told: true,
@@ -167,7 +169,7 @@ describe('make', () => {
   })
 
   it('an empty folder name is refused', () => {
-    expect(starwright(['make', EXAMPLE, '--out', ''], { cwd: folder }).code).toBe(2)
+    expect(starwright(['make', ...ONE, '--out', ''], { cwd: folder }).code).toBe(2)
     expect(allFiles(folder)).toEqual([])
   })
 
@@ -190,11 +192,11 @@ describe('make', () => {
 
   it('a file where the folder should be, and a folder that cannot be written, are told', () => {
     writeFileSync(join(folder, 'taken'), '')
-    expect(starwright(['make', EXAMPLE, '--out', join(folder, 'taken')]).err).toContain(
+    expect(starwright(['make', ...ONE, '--out', join(folder, 'taken')]).err).toContain(
       'Choose another folder.',
     )
     mkdirSync(join(folder, 'index.html'))
-    const inTheWay = starwright(['make', EXAMPLE, '--out', folder])
+    const inTheWay = starwright(['make', ...ONE, '--out', folder])
     expect({ code: inTheWay.code, told: /That is a folder/.test(inTheWay.err) }).toEqual({
       code: 2,
       told: true,
