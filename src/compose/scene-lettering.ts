@@ -1,8 +1,9 @@
-import { labelBox } from '../drawing/bounds.js'
+import { type Box, labelBox } from '../drawing/bounds.js'
 import { MEDIUM, textWidth } from '../drawing/lettering.js'
 import type { Label, Shape } from '../drawing/model.js'
-import { firstClear } from '../drawing/place-label.js'
+import { boxIsClearOf } from '../drawing/place-label.js'
 import { centredLabel, label } from '../drawing/shapes.js'
+import { type Side, shapeSides } from '../drawing/sides.js'
 import type { Extents } from '../geometry/outline.js'
 import { add, between, type Point, point, polar, scale } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
@@ -13,6 +14,9 @@ import { dimensionHeight, leanDirection, leanRadius, type Placing } from './scen
 
 /** A word further from its thing than this, on paper, is read with another. */
 const FURTHEST = 14
+
+/** Around a thing, counter-clockwise from its right. */
+const WAYS = Array.from({ length: 16 }, (_, step) => polar(1, radians((step * Math.PI) / 8)))
 
 /**
  * The words of a scene, each where it is clear and inside `room`; what finds no place stands in the settings and the
@@ -28,17 +32,16 @@ export const sceneLettering = (
 ): Label[] => {
   const { at, scale: reduced } = placing
   const placed: Label[] = scene.wedge ? [] : [stopDistance(scene, placing, order, room)]
-  const place = (candidates: readonly Label[], highest = 0): void => {
-    const inRoom = (each: Label): boolean =>
-      labelBox(each).every(
-        ({ x, y }) => x >= room.min.x && x <= room.max.x && y >= room.min.y && y <= highest,
-      )
-    const found = firstClear(candidates.filter(inRoom), [...drawn, ...placed])
-    if (found) placed.push(found)
+  const sides = [...drawn, ...placed].flatMap(shapeSides)
+  const place = (candidates: Iterable<Candidate>, highest = 0): void => {
+    const found = firstClear(candidates, { min: room.min, max: point(room.max.x, highest) }, sides)
+    if (!found) return
+    placed.push(found)
+    sides.push(...shapeSides(found))
   }
   const lean = (leanDirection(scene) - Math.PI / 2) / 2
   const arcMiddle = add(at(scene.pivot), polar(leanRadius(scene, reduced), radians(lean)))
-  place(inside(`A ${scene.faceA}`, scene.kept.map(at)))
+  place(inside(`face ${scene.faceSide}`, scene.kept.map(at)))
   if (scene.cut.reading > 0) place(around(showAngle(scene.cut.reading), arcMiddle, 'DIM'))
   if (scene.wedge && scene.cut.wedge)
     place(around(`${showAngle(scene.cut.wedge.angle)} wedge`, middle(scene.wedge.map(at)), 'DIM'), room.max.y)
@@ -46,6 +49,33 @@ export const sceneLettering = (
   place(around('handle', at(scene.handle), 'NOTE'))
   place(alongFence('fence', scene, placing), room.max.y)
   return placed
+}
+
+/** A word at the origin, measured once for all places where it is tried. */
+interface Word {
+  readonly label: Label
+  readonly box: Box
+}
+
+/** A word, and where it may go. */
+type Candidate = readonly [word: Word, by: Point]
+
+const wordOf = (at: Label): Word => ({ label: at, box: labelBox(at) })
+
+/** The first that lies wholly in the room and clear of all sides. */
+const firstClear = (
+  candidates: Iterable<Candidate>,
+  { min, max }: Extents,
+  sides: readonly Side[],
+): Label | undefined => {
+  for (const [{ label: word, box }, by] of candidates) {
+    // Upright words: the box's lower left and upper right corners are all of it.
+    const [low, high] = [add(box[0], by), add(box[2], by)]
+    if (low.x < min.x || low.y < min.y || high.x > max.x || high.y > max.y) continue
+    const moved: Box = [low, add(box[1], by), high, add(box[3], by)]
+    if (boxIsClearOf(moved, sides)) return { ...word, at: add(word.at, by) }
+  }
+  return undefined
 }
 
 /** Over its dimension line, moved aside where it would leave the room. */
@@ -72,32 +102,36 @@ const middle = (corners: readonly Point[]): Point =>
   )
 
 /** Places on rings about a point, nearest first. */
-const around = (text: string, about: Point, layer: Label['layer']): Label[] =>
-  Array.from({ length: FURTHEST + 1 }, (_, reach) => reach).flatMap((reach) =>
-    Array.from({ length: reach === 0 ? 1 : 16 }, (_, step) =>
-      centredLabel(text, add(about, polar(reach, radians((step * Math.PI) / 8))), { layer }),
-    ),
-  )
+function* around(text: string, about: Point, layer: Label['layer']): Generator<Candidate> {
+  const word = wordOf(centredLabel(text, point(0, 0), { layer }))
+  yield [word, about]
+  for (let reach = 1; reach <= FURTHEST; reach++)
+    for (const way of WAYS) yield [word, add(about, scale(way, reach))]
+}
 
 /** Places within a convex outline, from its middle toward its corners and the middles of its sides. */
-const inside = (text: string, corners: readonly Point[]): Label[] => {
+function* inside(text: string, corners: readonly Point[]): Generator<Candidate> {
+  const word = wordOf(centredLabel(text, point(0, 0)))
   const heart = middle(corners)
   const toward = corners.flatMap((corner, index) => [
     corner,
     between(corner, corners[(index + 1) % corners.length] ?? corner, 0.5),
   ])
-  return [0, 0.15, 0.3, 0.45, 0.6, 0.75].flatMap((share) =>
-    toward.map((end) => centredLabel(text, between(heart, end, share))),
-  )
+  for (const share of [0, 0.15, 0.3, 0.45, 0.6, 0.75])
+    for (const end of toward) yield [word, between(heart, end, share)]
 }
 
 /** Above the fence's hatching, from its ends inwards. */
-const alongFence = (text: string, scene: SawScene, { at, scale: reduced }: Placing): Label[] => {
+function* alongFence(text: string, scene: SawScene, { at, scale: reduced }: Placing): Generator<Candidate> {
   const xs = scene.fence.flat().map((end) => at(end).x)
   const [left, right] = [Math.min(...xs), Math.max(...xs)]
   const y = dimensionHeight(scene, reduced)
-  return [0, 2, 4, 6, 8, 10, 14, 18].flatMap((inwards) => [
-    label(text, point(left + inwards, y)),
-    label(text, point(right - inwards, y), { anchor: 'end' }),
-  ])
+  const [fromLeft, fromRight] = [
+    wordOf(label(text, point(0, 0))),
+    wordOf(label(text, point(0, 0), { anchor: 'end' })),
+  ]
+  for (const inwards of [0, 2, 4, 6, 8, 10, 14, 18]) {
+    yield [fromLeft, point(left + inwards, y)]
+    yield [fromRight, point(right - inwards, y)]
+  }
 }

@@ -1,24 +1,31 @@
-/**
- * What the page's address keeps after its `#`: the order's text, the wall the star is judged on, and what was measured
- * on dry-fitted stars, by the star's name.
- */
+import type { MeasuredStars } from './measured.js'
+
+/** The maker's work: the order's text, the wall the star is judged on, what was measured on dry-fitted stars. */
 export interface Kept {
   readonly order: string
   readonly wall: string
-  readonly measured: Readonly<Record<string, Measured>>
+  readonly measured: MeasuredStars
 }
 
-/** Fields of one star's dry fit as they were typed; empty ones are left out. */
-export type Measured = Readonly<Record<string, string>>
+/** How it is looked at, which no undo changes: the star that is shown, counted from 0, and its tone of wood. */
+export interface Look {
+  readonly shown: number
+  readonly tone: string
+}
+
+export const FIRST_LOOK: Look = { shown: 0, tone: '' }
 
 const MEASURED = 'dry-fit.'
 /** A field, which has no dot, then the star. */
 const MEASURED_AT = /^dry-fit\.([a-z-]+)\.(.+)$/
 
-export const addressOf = ({ order, wall, measured }: Kept): string =>
+/** What the page's address keeps after its `#`. */
+export const addressOf = ({ order, wall, measured }: Kept, { shown, tone } = FIRST_LOOK): string =>
   `#${new URLSearchParams([
     ['order', order],
     ...(wall === '' ? [] : [['wall', wall]]),
+    ...(shown === 0 ? [] : [['shown', String(shown + 1)]]),
+    ...(tone === '' ? [] : [['tone', tone]]),
     ...Object.entries(measured).flatMap(([star, fields]) =>
       Object.entries(fields).map(([field, text]) => [`${MEASURED}${field}.${star}`, text]),
     ),
@@ -40,4 +47,10 @@ export const keptIn = (address: string): Kept | undefined => {
     wall: kept.get('wall') ?? '',
     measured: Object.fromEntries([...measured].map(([star, fields]) => [star, Object.fromEntries(fields)])),
   }
+}
+
+export const lookIn = (address: string): Look => {
+  const kept = new URLSearchParams(address.replace(/^#/, ''))
+  const shown = Number(kept.get('shown') ?? 1) - 1
+  return { shown: Number.isInteger(shown) && shown > 0 ? shown : 0, tone: kept.get('tone') ?? '' }
 }

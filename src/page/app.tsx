@@ -1,18 +1,19 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { editedOrder, orderDocument } from '../order/edit-text.js'
+import { editedOrder, orderDocument, writtenAt } from '../order/edit-text.js'
 import { showProblem } from '../order/problem.js'
 import { readYaml } from '../order/read-yaml.js'
 import { withUnits } from '../order/unit-change.js'
 import type { Plan } from '../plan/plan.js'
 import type { Units } from '../units/read-length.js'
-import { addressOf, keptIn } from './address.js'
+import { addressOf, FIRST_LOOK, type Kept, keptIn, lookIn } from './address.js'
 import { type Bench, BenchContext, type Change } from './bench.js'
+import { besideOf } from './beside.js'
 import { ChancePart } from './chance-part.js'
 import { DryFitPart } from './dry-fit-part.js'
 import { TextField } from './field.js'
 import { FinishPart } from './finish-part.js'
 import { type Job, jobOf } from './job.js'
-import { changed, changedOn, historyOf, redone, undone } from './order-text.js'
+import { measuredAfter, measuredOf, measuredWithUnit, withUnit } from './measured.js'
 import { PaperPart } from './paper-part.js'
 import { Problems } from './problems.js'
 import { SawPart } from './saw-part.js'
@@ -20,6 +21,8 @@ import { SeasonPart } from './season-part.js'
 import { Select } from './select.js'
 import { StarPart } from './star-part.js'
 import { StarsList } from './stars-list.js'
+import { changed, changedOn, redone, type Steps, stepsFrom, undone } from './steps.js'
+import { useAddress } from './use-address.js'
 import { saveAs, useWorker } from './use-worker.js'
 import { WoodPart } from './wood-part.js'
 
@@ -33,60 +36,66 @@ const LARGEST_FILE = 1024 * 1024
 
 /** The whole page: one order, from the star to its files. */
 export const App = ({ example }: { readonly example: string }) => {
-  const kept = useMemo(() => keptIn(location.hash), [])
-  const [history, setHistory] = useState(() =>
-    historyOf(kept && isReadable(kept.order) ? kept.order : example),
-  )
+  const [steps, setSteps] = useState(() => stepsFrom(keptAtFirst(example)))
   const [unopened, setUnopened] = useState<readonly string[]>([])
-  const [wall, setWall] = useState(kept?.wall ?? '')
-  const [measured, setMeasured] = useState(kept?.measured ?? {})
-  const [shown, setShown] = useState(0)
-  const job = useMemo(() => jobOf(history.now), [history.now])
-  const plan = useLastPlan(job, example)
-  const document = useMemo(() => orderDocument(history.now), [history.now])
-  const sound = job.plan !== undefined
-  const { work, ask, stop, lay } = useWorker(history.now, sound)
-  useEffect(
-    () => window.history.replaceState(null, '', addressOf({ order: history.now, wall, measured })),
-    [history.now, wall, measured],
-  )
+  const [look, setLook] = useState(() => lookIn(location.hash))
+  const setShown = (shown: number): void => setLook((before) => ({ ...before, shown }))
+  const { order: text, wall, measured } = steps.now
+  const job = useMemo(() => jobOf(text), [text])
+  const sound = useLastSound(job, example)
+  const { plan } = sound
+  const document = useMemo(() => orderDocument(text), [text])
+  const { work, ask, stop, lay } = useWorker(text, job.plan !== undefined)
+  useAddress(addressOf(steps.now, look))
   useEffect(() => {
     const opened = (): void => {
       const given = keptIn(location.hash)
       if (!given) return
-      take(given.order)
-      setWall(given.wall)
-      setMeasured(given.measured)
+      take(given)
+      setLook(lookIn(location.hash))
     }
     addEventListener('hashchange', opened)
     return () => removeEventListener('hashchange', opened)
   }, [])
 
-  /** Another order in place of this one, which undo brings back; text that cannot be read changes nothing. */
-  const take = (text: string): void => {
-    const read = readYaml(text)
+  /** Other work in place of this, which undo brings back; an order that cannot be read changes nothing. */
+  const take = (given: Partial<Kept> & Pick<Kept, 'order'>): void => {
+    const read = readYaml(given.order)
     setUnopened(read.ok ? [] : read.problems.map(showProblem))
     if (!read.ok) return
-    setHistory((before) => changed(before, text))
-    setShown(0)
+    setSteps((before) => changed(before, given))
+    setLook(FIRST_LOOK)
   }
-  const edited = (text: string, changes: readonly Change[]): string =>
-    changes.reduce((written, [place, value]) => editedOrder(written, place, value), text)
-  const starIndex = Math.min(shown, plan.stars.length - 1)
+  const starIndex = Math.min(look.shown, plan.stars.length - 1)
   const star = plan.stars[starIndex]
-  const laidStar = work.laid?.order.stars.find(({ name }) => name === star?.order.name)
+  /** As it is written, also while the plan still has the name before a mistake. */
+  const name = writtenAt(document, ['stars', starIndex, 'name']) ?? star?.order.name ?? ''
+  const beside = besideOf(work, sound.text)
+  const laidStar = work.laid?.order.stars.find((each) => each.name === star?.order.name)
   const bench: Bench = {
     job,
     plan,
     document,
     starIndex,
-    change: (...changes) => setHistory((before) => changed(before, edited(before.now, changes))),
-    changeOn: (...changes) => setHistory((before) => changedOn(before, edited(before.now, changes))),
+    beside,
+    ...(job.plan && beside === 'current' ? { save: (path) => ask({ ask: 'file', path }) } : {}),
+    change: (...changes) => setSteps((before) => changed(before, afterChanges(before, changes))),
+    changeOn: (...changes) => setSteps((before) => changedOn(before, afterChanges(before, changes))),
   }
-  const changeUnits = (wanted: Units): void =>
-    setHistory((before) => changed(before, withUnits(before.now, plan.order.lengths.units, wanted)))
+  const changeUnits = (wanted: Units): void => {
+    const { units } = plan.order.lengths
+    if (wanted === units) return
+    setSteps((before) =>
+      changed(before, {
+        order: withUnits(before.now.order, units, wanted),
+        wall: withUnit(before.now.wall, units),
+        measured: measuredWithUnit(before.now.measured, units),
+      }),
+    )
+  }
   const open = async (file: File | undefined): Promise<void> => {
-    if (file && file.size <= LARGEST_FILE) take(await file.text())
+    // What was measured belongs to the stars of the order before.
+    if (file && file.size <= LARGEST_FILE) take({ order: await file.text(), measured: {} })
     else if (file) setUnopened([`${file.name} is larger than 1 MB. Is this the right file?`])
   }
   return (
@@ -112,13 +121,16 @@ export const App = ({ example }: { readonly example: string }) => {
               onChange={(event) => void open(event.currentTarget.files?.[0])}
             />
           </div>
-          <div class="back-and-on">
-            <button type="button" disabled={history.past.length === 0} onClick={() => setHistory(undone)}>
-              Undo
-            </button>
-            <button type="button" disabled={history.future.length === 0} onClick={() => setHistory(redone)}>
-              Redo
-            </button>
+          <div class="field">
+            <span />
+            <div class="back-and-on">
+              <button type="button" disabled={steps.past.length === 0} onClick={() => setSteps(undone)}>
+                Undo
+              </button>
+              <button type="button" disabled={steps.future.length === 0} onClick={() => setSteps(redone)}>
+                Redo
+              </button>
+            </div>
           </div>
         </div>
         {unopened.length > 0 && (
@@ -131,22 +143,33 @@ export const App = ({ example }: { readonly example: string }) => {
       </header>
       {star && (
         <main>
-          <StarPart star={star} wall={wall} onWall={setWall} />
+          <StarPart
+            star={star}
+            tone={look.tone}
+            onTone={(tone) => setLook((before) => ({ ...before, tone }))}
+            wall={wall}
+            onWall={(written) => setSteps((before) => changed(before, { wall: written }))}
+          />
           <SawPart star={star} />
           <ChancePart laid={laidStar} />
           <WoodPart star={star} laid={work.laid?.order.boards} />
           <SeasonPart laid={laidStar} />
           <PaperPart
             work={work}
-            ask={ask}
+            saveAll={() => ask({ ask: 'archive' })}
             stop={stop}
             lay={lay}
-            saveOrder={() => saveAs('order.yaml', history.now)}
+            saveOrder={() => saveAs('order.yaml', text)}
           />
           <DryFitPart
             star={star}
-            measured={(Object.hasOwn(measured, star.order.name) && measured[star.order.name]) || {}}
-            onMeasured={(fields) => setMeasured({ ...measured, [star.order.name]: fields })}
+            measured={measuredOf(measured, name)}
+            onMeasured={(fields, ...changes) =>
+              setSteps((before) => {
+                const after = afterChanges(before, changes)
+                return changed(before, { ...after, measured: { ...after.measured, [name]: fields } })
+              })
+            }
           />
           <FinishPart star={star} />
         </main>
@@ -155,13 +178,37 @@ export const App = ({ example }: { readonly example: string }) => {
   )
 }
 
-const isReadable = (text: string): boolean => readYaml(text).ok
+/** What the address keeps, or the example where it keeps no order that can be read. */
+const keptAtFirst = (example: string): Kept => {
+  const kept = keptIn(location.hash)
+  return kept && readYaml(kept.order).ok ? kept : { order: example, wall: '', measured: {} }
+}
 
-/** The plan of the order, or while it has mistakes the one before; at first that of the example. */
-const useLastPlan = (job: Job, example: string): Plan => {
-  const last = useRef<Plan | undefined>(undefined)
-  if (job.plan) last.current = job.plan
-  last.current ??= jobOf(example).plan
-  if (!last.current) throw new Error('the example has mistakes')
+const afterChanges = ({ now }: Steps, changes: readonly Change[]): Pick<Kept, 'order' | 'measured'> => ({
+  order: changes.reduce((written, [place, value]) => editedOrder(written, place, value), now.order),
+  measured: measuredAfter(now.measured, changes, starNames(now.order)),
+})
+
+const starNames = (order: string): string[] => {
+  const document = orderDocument(order)
+  const stars: unknown = document.toJS()?.stars
+  return Array.isArray(stars)
+    ? stars.map((_, index) => writtenAt(document, ['stars', index, 'name']) ?? '')
+    : []
+}
+
+/** The plan of the order and its text, or while it has mistakes those before; at first those of the example. */
+const useLastSound = (job: Job, example: string): Sound => {
+  const last = useRef<Sound | undefined>(undefined)
+  if (isSound(job)) last.current = job
+  if (!last.current) {
+    const shown = jobOf(example)
+    if (!isSound(shown)) throw new Error('the example has mistakes')
+    last.current = shown
+  }
   return last.current
 }
+
+type Sound = Job & { readonly plan: Plan }
+
+const isSound = (job: Job): job is Sound => job.plan !== undefined

@@ -2,6 +2,7 @@ import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
 import type { OrderDocument, OrderPlace, OrderValue } from '../order/edit-text.js'
 import type { Plan } from '../plan/plan.js'
+import type { Beside } from './beside.js'
 import type { Job } from './job.js'
 
 /** One change of the order: a place, and its value, or undefined to take it out. */
@@ -18,6 +19,10 @@ export interface Bench {
   readonly change: (...changes: readonly Change[]) => void
   /** Goes on with the last step, as while a tip is pulled. */
   readonly changeOn: (...changes: readonly Change[]) => void
+  /** How what the worker works out stands to the plan. */
+  readonly beside: Beside
+  /** Saves a finished file of the order; absent while there is none of the order as it is written. */
+  readonly save?: (path: string) => void
   /** The star that is shown, counted from 0. */
   readonly starIndex: number
 }

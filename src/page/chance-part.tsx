@@ -3,6 +3,7 @@ import { TextField } from './field.js'
 import { TableOf } from './table.js'
 import { WordsOf } from './words.js'
 import type { LaidStar } from './work.js'
+import { WorkedOut } from './worked-out.js'
 
 /** How likely the stars close, before any is cut. */
 export const ChancePart = ({ laid }: { readonly laid: LaidStar | undefined }) => (
@@ -30,12 +31,14 @@ export const ChancePart = ({ laid }: { readonly laid: LaidStar | undefined }) =>
         hint="until a dry fit has taught it"
       />
     </div>
-    {laid && (
-      <>
-        <TableOf caption={`${laid.name}: chance that the last joint closes`} rows={laid.chances} />
-        <DrawnSvg title={`${laid.name}: how the gaps spread`} svg={laid.gaps} />
-        <WordsOf words={laid.risk} />
-      </>
-    )}
+    <WorkedOut what="Chance that the last joint closes">
+      {laid && (
+        <>
+          <TableOf caption={`${laid.name}: chance that the last joint closes`} rows={laid.chances} />
+          <DrawnSvg title={`${laid.name}: how the gaps spread`} svg={laid.gaps} />
+          <WordsOf words={laid.risk} />
+        </>
+      )}
+    </WorkedOut>
   </section>
 )

@@ -24,7 +24,27 @@ export const Drawn = ({
     asides: [],
     pieces: [],
   })
-  const drawn = <DrawnSvg title={title} svg={writeSvg(drawing)} />
+  return <DrawnSvg title={title} svg={writeSvg(drawing)} wide={wide} />
+}
+
+/** An SVG text of write/svg.ts, which escapes every name. */
+export const DrawnSvg = ({
+  title,
+  svg,
+  wide = false,
+}: {
+  readonly title: string
+  readonly svg: string
+  readonly wide?: boolean
+}) => {
+  const drawn = (
+    <div
+      class="drawn"
+      role="img"
+      aria-label={title}
+      dangerouslySetInnerHTML={{ __html: svg.slice(svg.indexOf('<svg')) }}
+    />
+  )
   return wide ? (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what moves sideways must be reached by keys (WCAG 2.1.1)
     <section class="sideways" tabIndex={0} aria-label={`${title}, moves sideways`}>
@@ -34,13 +54,3 @@ export const Drawn = ({
     drawn
   )
 }
-
-/** An SVG text of write/svg.ts, which escapes every name. */
-export const DrawnSvg = ({ title, svg }: { readonly title: string; readonly svg: string }) => (
-  <div
-    class="drawn"
-    role="img"
-    aria-label={title}
-    dangerouslySetInnerHTML={{ __html: svg.slice(svg.indexOf('<svg')) }}
-  />
-)

@@ -1,24 +1,20 @@
-import { useMemo } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import { SAW_CAUTION } from '../compose/cautions.js'
 import { dryFitDrawing } from '../compose/dry-fit-drawing.js'
 import { findings, outcomes, recutSteps } from '../compose/dry-fit-words.js'
-import { type DryFit, dryFit } from '../fit/dry-fit.js'
-import {
-  ANGLE_TOOLS,
-  LENGTH_TOOLS,
-  readMeasurements,
-  type WrittenMeasurements,
-} from '../fit/read-measurements.js'
-import { readTerms } from '../fit/read-terms.js'
-import { type Outcome, problemsOf, refused } from '../order/problem.js'
+import type { DryFit } from '../fit/dry-fit.js'
+import { ANGLE_TOOLS, LENGTH_TOOLS } from '../fit/read-measurements.js'
+import { problemsOf } from '../order/problem.js'
 import { writtenBias } from '../order/save-bias.js'
 import type { StarPlan } from '../plan/plan.js'
 import { trimmed } from '../units/show.js'
 import { writeSvg } from '../write/svg.js'
-import type { Measured } from './address.js'
-import { useBench } from './bench.js'
+import { type Change, useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { LabelledField } from './field.js'
+import { dryFitFile, fitOf, isMeasured } from './fit-of.js'
+import type { Measured } from './measured.js'
+import { fileOf } from './open-worker.js'
 import { Select } from './select.js'
 import { TypedInput } from './typed-input.js'
 import { saveAs } from './use-worker.js'
@@ -33,12 +29,13 @@ const OPENS = [
 /** What is typed, and the flag of the command line whose words tell what is wrong with it. */
 const FIELDS = [
   { key: 'will-not-drop-in-by', label: 'The last arm is too wide by', hint: 'where it will not drop in' },
-  { key: 'measured-tip', label: 'Tip angle of an arm' },
+  { key: 'measured-tip', label: 'Tip angle of an arm', hint: 'several arms: 45.2; 45.0; 45.1' },
   { key: 'measured-side', label: 'Side angle of an arm' },
   { key: 'measured-centre', label: 'Centre angle of an arm' },
   { key: 'measured-tip-edge', label: 'Tip edge of an arm' },
   { key: 'measured-across', label: 'Tip to tip at the widest' },
   { key: 'cut-at', label: 'The saw was set to', hint: 'empty: as planned' },
+  { key: 'clean-up', label: 'A recut takes off at least', hint: 'empty: what a sound face needs' },
 ]
 
 /** Fields that show their own mistakes. */
@@ -49,22 +46,6 @@ const TOOLS = [
   { key: 'lengths-by', label: 'Lengths measured with', tools: LENGTH_TOOLS },
 ]
 
-const writtenOf = (measured: Measured): WrittenMeasurements => {
-  const some = (key: string): readonly string[] => (measured[key] === undefined ? [] : [measured[key]])
-  return {
-    gap: measured.gap,
-    opensAt: measured['opens-at'],
-    willNotDropInBy: measured['will-not-drop-in-by'],
-    tip: some('measured-tip'),
-    side: some('measured-side'),
-    centre: some('measured-centre'),
-    tipEdge: some('measured-tip-edge'),
-    across: some('measured-across'),
-    anglesBy: measured['angles-by'],
-    lengthsBy: measured['lengths-by'],
-  }
-}
-
 /** One star laid together without glue: where it gapes, and what to do about it. */
 export const DryFitPart = ({
   star,
@@ -73,12 +54,14 @@ export const DryFitPart = ({
 }: {
   readonly star: StarPlan
   readonly measured: Measured
-  readonly onMeasured: (measured: Measured) => void
+  /** Together with changes of the order, as one step that can be undone. */
+  readonly onMeasured: (measured: Measured, ...changes: readonly Change[]) => void
 }) => {
-  const { plan, change } = useBench()
-  const { order } = plan
-  const told = Object.keys(measured).some((key) => !key.endsWith('-by') || key === 'will-not-drop-in-by')
-  const fit = useMemo(() => (told ? fitOf(star, measured, order) : undefined), [star, measured, order, told])
+  const { order } = useBench().plan
+  const fit = useMemo(
+    () => (isMeasured(measured) ? fitOf(star, measured, order) : undefined),
+    [star, measured, order],
+  )
   const problems = fit ? problemsOf(fit) : []
   const type = (key: string, text: string): void => {
     const { [key]: _, ...others } = measured
@@ -101,7 +84,7 @@ export const DryFitPart = ({
     <section aria-labelledby="fit-heading" class="part">
       <h2 id="fit-heading">The dry fit</h2>
       <p>
-        Lay one star together without glue, face A up, every joint closed but the last. Measure there, and
+        Lay one star together without glue, face sides up, every joint closed but the last. Measure there, and
         what else you can.
       </p>
       <div class="fields">
@@ -138,13 +121,12 @@ export const DryFitPart = ({
       {fit?.ok && (
         <FitTold
           fit={fit.value}
+          measured={measured}
           onBias={({ setting, terms }) => {
-            change([
-              ['shop', 'saw', 'bias'],
-              writtenBias({ miter: setting.learned, uncertainty: setting.uncertainty }),
-            ])
+            const bias = writtenBias({ miter: setting.learned, uncertainty: setting.uncertainty })
             // From now on the plan reads otherwise; this star was cut at what it read before.
-            onMeasured({ ...measured, 'cut-at': trimmed(terms.reading, 2) })
+            const cutAt = trimmed(terms.reading, 2)
+            onMeasured({ ...measured, 'cut-at': cutAt }, [['shop', 'saw', 'bias'], bias])
           }}
         />
       )}
@@ -152,26 +134,23 @@ export const DryFitPart = ({
   )
 }
 
-const fitOf = (
-  star: StarPlan,
-  measured: Measured,
-  { shop, lengths }: ReturnType<typeof useBench>['plan']['order'],
-): Outcome<DryFit> => {
-  const read = readMeasurements(writtenOf(measured), star.star, lengths)
-  const terms = readTerms({ cutAt: measured['cut-at'] }, star, shop, lengths)
-  return read.ok && terms.ok
-    ? dryFit(star, shop.saw, read.value, terms.value, lengths)
-    : refused([read, terms].flatMap(problemsOf))
-}
-
-const FitTold = ({ fit, onBias }: { readonly fit: DryFit; readonly onBias: (fit: DryFit) => void }) => {
+const FitTold = ({
+  fit,
+  measured,
+  onBias,
+}: {
+  readonly fit: DryFit
+  readonly measured: Measured
+  readonly onBias: (fit: DryFit) => void
+}) => {
   const { order } = useBench().plan
   const drawing = useMemo(() => dryFitDrawing(fit, order), [fit, order])
-  const svg = useMemo(() => writeSvg(drawing), [drawing])
+  // The notes of the file stand below in words.
+  const figure = useMemo(() => writeSvg({ ...drawing, shapes: drawing.figure }), [drawing])
   const steps = recutSteps(fit, order)
   return (
     <div aria-live="polite">
-      <DrawnSvg title={`${fit.plan.order.name}: dry fit, the gap drawn larger`} svg={svg} />
+      <DrawnSvg title={`${fit.plan.order.name}: dry fit, the gap drawn larger`} svg={figure} />
       <WordsOf words={findings(fit, order, 'name')} />
       {steps.length > 0 && (
         <>
@@ -191,10 +170,38 @@ const FitTold = ({ fit, onBias }: { readonly fit: DryFit; readonly onBias: (fit:
             Plan with this saw as it cuts
           </button>
         )}
-        <button type="button" onClick={() => saveAs(`${fit.plan.order.name}-dry-fit.svg`, svg)}>
+        <button type="button" onClick={() => saveAs(dryFitFile(fit.plan, 'svg'), writeSvg(drawing))}>
           Save SVG<span class="unseen"> of the dry fit</span>
         </button>
+        <SavePdf star={fit.plan} measured={measured} />
       </p>
     </div>
+  )
+}
+
+/** The PDF is written beside the page, for its code is unpacked only when it is wanted. */
+const SavePdf = ({ star, measured }: { readonly star: StarPlan; readonly measured: Measured }) => {
+  const { job } = useBench()
+  const [told, setTold] = useState('')
+  const [writing, setWriting] = useState(false)
+  const save = async (): Promise<string> => {
+    const answer = await fileOf({ ask: 'dry-fit', text: job.text, star: star.order.name, measured })
+    if (answer.answer === 'refused') return answer.problems.join(' ')
+    saveAs(answer.path, answer.bytes)
+    return ''
+  }
+  const start = async (): Promise<void> => {
+    setWriting(true)
+    setTold('Writing the PDF.')
+    setTold(await save().catch(String))
+    setWriting(false)
+  }
+  return (
+    <>
+      <button type="button" disabled={job.plan === undefined || writing} onClick={() => void start()}>
+        Save PDF<span class="unseen"> of the dry fit</span>
+      </button>
+      {told !== '' && <span role="status">{told}</span>}
+    </>
   )
 }

@@ -1,13 +1,12 @@
 import { createHash } from 'node:crypto'
-import { gzipSync } from 'node:zlib'
-import { build, type Plugin } from 'vite'
-import { bundledFiles } from './bundled-files.js'
+import type { Plugin } from 'vite'
+import { packedParts, type WorkerFiles } from './packed-parts.js'
 
 /**
- * Puts scripts, styles and the worker's code into the page itself, and a Content-Security-Policy that lets nothing
- * else run and nothing be fetched. The worker lies there compressed, as text that is no script until it is used.
+ * Puts scripts, styles and the worker's parts into the page itself, and a Content-Security-Policy that lets nothing
+ * else run and nothing be fetched. The parts lie there compressed, as text that is no script until it is used.
  */
-export const oneFile = (worker: string): Plugin => ({
+export const oneFile = (worker: WorkerFiles): Plugin => ({
   name: 'one-file',
   enforce: 'post',
   async generateBundle(_, bundle) {
@@ -31,33 +30,18 @@ export const oneFile = (worker: string): Plugin => ({
       "form-action 'none'",
     ].join('; ')
     const head = `<meta http-equiv="Content-Security-Policy" content="${policy}" />\n    <style>${texts.style}</style>`
-    const packed = `<script type="text/plain" id="worker-code">${await packedWorker(worker)}</script>`
+    const packed = (await packedParts(worker)).map(
+      ({ name, needs, text }) =>
+        `<script type="text/plain" id="part-${name}" data-needs="${needs.join(' ')}">${text}</script>`,
+    )
     page.source = String(page.source)
       .replace(/<script[^>]*><\/script>|<link rel="stylesheet"[^>]*>/g, '')
       .replace('</title>', () => `</title>\n    ${head}`)
-      .replace('</body>', () => `  ${packed}\n    <script type="module">${script}</script>\n  </body>`)
+      .replace(
+        '</body>',
+        () => `  ${packed.join('\n    ')}\n    <script type="module">${script}</script>\n  </body>`,
+      )
   },
 })
 
 const hashOf = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`
-
-/** The worker and everything it uses in one script, compressed. */
-const packedWorker = async (entry: string): Promise<string> => {
-  const result = await build({
-    configFile: false,
-    // pdfkit asks where it stands, to look for fonts beside it; it is given its font instead.
-    define: { 'import.meta.url': '"file:///"' },
-    logLevel: 'warn',
-    plugins: [bundledFiles],
-    build: {
-      write: false,
-      target: 'es2022',
-      lib: { entry, formats: ['iife'], name: 'worker', fileName: 'worker' },
-      rolldownOptions: { output: { codeSplitting: false } },
-    },
-  })
-  const outputs = Array.isArray(result) ? result : [result]
-  const [chunk] = outputs.flatMap((each) => ('output' in each ? each.output : []))
-  if (chunk?.type !== 'chunk') throw new Error('there is no worker')
-  return gzipSync(chunk.code, { level: 9 }).toString('base64')
-}

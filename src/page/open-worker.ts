@@ -1,15 +1,52 @@
-import type { Answer } from './work.js'
+import { FIRST_PART, type Packed, READY, unpacked, type WantedPart } from './part-names.js'
+import type { Answer, Ask } from './work.js'
 
-/** Where the build leaves the worker's code: in the page itself, compressed, so that it costs nothing until it is used. */
-const KEPT_AT = 'worker-code'
-
-/** Unpacks the worker that lies in the page, and starts it. */
+/** Starts the worker that lies in the page, and hands it the parts it asks for; they cost nothing until then. */
 export const openWorker = async (onAnswer: (answer: Answer) => void): Promise<Worker> => {
-  const packed = document.getElementById(KEPT_AT)?.textContent ?? ''
-  const bytes = Uint8Array.from(atob(packed.trim()), (sign) => sign.charCodeAt(0))
-  const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))
-  const code = await new Response(unpacked).text()
+  const code = await unpacked(packedAt(FIRST_PART)).text()
   const worker = new Worker(URL.createObjectURL(new Blob([code], { type: 'text/javascript' })))
-  worker.onmessage = ({ data }: MessageEvent<Answer>): void => onAnswer(data)
-  return worker
+  return new Promise((resolve, reject) => {
+    worker.onerror = ({ message }): void => reject(new Error(message))
+    worker.onmessage = ({ data, ports: [port] }: MessageEvent<Answer | WantedPart | typeof READY>): void => {
+      if (data === READY) resolve(worker)
+      else if ('part' in data) port?.postMessage(packedOr(data.part))
+      else onAnswer(data)
+    }
+  })
+}
+
+const packedOr = (part: string): Packed | string => {
+  try {
+    return packedAt(part)
+  } catch (error) {
+    return String(error)
+  }
+}
+
+/** @throws Error where the build left no such part in the page */
+const packedAt = (part: string): Packed => {
+  const found = document.getElementById(`part-${part}`)
+  if (!found) throw new Error(`the page has no part ${part}`)
+  return {
+    bytes: Uint8Array.from(atob(found.textContent), (sign) => sign.charCodeAt(0)),
+    needs: found.dataset.needs?.split(' ').filter(Boolean) ?? [],
+  }
+}
+
+/** One file from a worker of its own, which waits for nothing else; or why there is none. */
+export const fileOf = async (asked: Ask): Promise<Extract<Answer, { answer: 'file' | 'refused' }>> => {
+  let worker: Worker | undefined
+  try {
+    return await new Promise((resolve, reject) => {
+      openWorker((answer) => {
+        if (answer.answer === 'file' || answer.answer === 'refused') resolve(answer)
+      }).then((opened) => {
+        worker = opened
+        opened.onerror = () => reject(new Error('the worker failed'))
+        opened.postMessage(asked)
+      }, reject)
+    })
+  } finally {
+    worker?.terminate()
+  }
 }

@@ -3,10 +3,9 @@ import { PAPER_NAMES } from '../tables/paper.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { ChoiceField, TextField } from './field.js'
+import { FileButtons } from './file-buttons.js'
 import type { Work } from './use-worker.js'
-import type { Ask } from './work.js'
-
-const ENDINGS = ['pdf', 'svg', 'dxf']
+import { WorkedOut } from './worked-out.js'
 
 const CUTTERS = [
   { value: 'laser', words: 'laser' },
@@ -17,25 +16,23 @@ const CUTTERS = [
 /** The paper, every drawing on its pages, and the files to save. */
 export const PaperPart = ({
   work,
-  ask,
+  saveAll,
   stop,
   lay,
   saveOrder,
 }: {
   readonly work: Work
-  readonly ask: (message: Ask) => void
+  readonly saveAll: () => void
   readonly stop: () => void
   readonly lay: () => void
   readonly saveOrder: () => void
 }) => {
-  const { document, job } = useBench()
+  const { document, beside, save } = useBench()
   const laid = work.laid?.order
-  // Files of an order that has been changed since are not offered.
-  const outdated = work.laid?.text !== job.text
   const onRoll = document.hasIn(['shop', 'paper', 'roll'])
   return (
     <section aria-labelledby="paper-heading" class="part">
-      <h2 id="paper-heading">The paper and the files</h2>
+      <h2 id="paper-heading">The paper, the jigs and the files</h2>
       <div class="fields">
         {!onRoll && (
           <ChoiceField
@@ -54,13 +51,17 @@ export const PaperPart = ({
           hint="what you measured of 150 mm, or of 6 in"
         />
         <TextField place={['shop', 'paper', 'printed', 'along']} label="Print check, along" />
-        <ChoiceField place={['shop', 'cutter', 'kind']} label="The backing is cut by" choices={CUTTERS} />
+        <ChoiceField
+          place={['shop', 'cutter', 'kind']}
+          label="Backing and jigs are cut by"
+          choices={CUTTERS}
+        />
       </div>
       <p class="caution">{PRINT_CAUTION}</p>
       <p role="status" aria-live="polite" class="doing">
         {work.doing !== undefined && (
           <>
-            <span>Laying out: {work.doing}</span>{' '}
+            <span>{work.doing}</span>{' '}
             <button type="button" onClick={stop}>
               Stop
             </button>
@@ -76,43 +77,37 @@ export const PaperPart = ({
             {text}
           </span>
         ))}
-        {laid && `${laid.sheets} sheets to print in all.`}
+        {laid &&
+          beside === 'current' &&
+          `${laid.sheets} ${laid.sheets === 1 ? 'sheet' : 'sheets'} to print in all.`}
       </p>
-      {laid?.drawings.map(({ title, sheets, map, files }) => (
-        <figure key={title} class="laid">
-          <DrawnSvg title={`${title}: its pages`} svg={map} />
-          <figcaption>
-            <strong>{title}</strong>, {sheets} {sheets === 1 ? 'sheet' : 'sheets'}
-            <span class="files">
-              {ENDINGS.flatMap((ending) => files.filter((path) => path.endsWith(`.${ending}`))).map(
-                (path) => (
-                  <button
-                    key={path}
-                    type="button"
-                    disabled={outdated}
-                    onClick={() => ask({ ask: 'file', path })}
-                  >
-                    Save {path.split('.').at(-1)?.toUpperCase()}
-                    <span class="unseen"> of {title}</span>
-                  </button>
-                ),
-              )}
-            </span>
-          </figcaption>
-        </figure>
-      ))}
-      {laid && (
-        <p class="files">
-          {laid.files.map((path) => (
-            <button key={path} type="button" disabled={outdated} onClick={() => ask({ ask: 'file', path })}>
-              Save {path}
-            </button>
-          ))}
-          <button type="button" class="first" disabled={outdated} onClick={() => ask({ ask: 'archive' })}>
-            Save everything in one archive
-          </button>
-        </p>
-      )}
+      <WorkedOut what="Drawings on their pages">
+        {laid && (
+          <>
+            {laid.drawings.map(({ title, sheets, map, files }) => (
+              <figure key={title} class="laid">
+                <DrawnSvg title={`${title}: its pages`} svg={map} />
+                <figcaption>
+                  <strong>{title}</strong>, {sheets} {sheets === 1 ? 'sheet' : 'sheets'}
+                  <span class="files">
+                    <FileButtons paths={files} of={title} />
+                  </span>
+                </figcaption>
+              </figure>
+            ))}
+            <p class="files">
+              {laid.files.map((path) => (
+                <button key={path} type="button" disabled={!save} onClick={() => save?.(path)}>
+                  Save {path}
+                </button>
+              ))}
+              <button type="button" class="first" disabled={!save} onClick={saveAll}>
+                Save everything in one archive
+              </button>
+            </p>
+          </>
+        )}
+      </WorkedOut>
       <p class="files">
         <button type="button" onClick={saveOrder}>
           Save the order

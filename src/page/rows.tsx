@@ -35,13 +35,21 @@ export const Rows = ({
             {columns.map(({ key, label }) => (
               <TextField key={key} place={[...place, row, key]} label={label} />
             ))}
-            <button
-              type="button"
-              class="quiet"
-              onClick={() => change([count === 1 ? place : [...place, row], undefined])}
-            >
-              Take {name.toLowerCase()} {row + 1} away
-            </button>
+            <div class="field">
+              <span />
+              <button
+                type="button"
+                class="quiet"
+                onClick={() => change([count === 1 ? place : [...place, row], undefined])}
+              >
+                Take
+                <span class="unseen">
+                  {' '}
+                  {name.toLowerCase()} {row + 1}
+                </span>{' '}
+                away
+              </button>
+            </div>
           </div>
         </fieldset>
       ))}

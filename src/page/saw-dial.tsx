@@ -41,13 +41,6 @@ export const SawDial = ({ saw, plan }: { readonly saw: Saw; readonly plan: StarP
         const long = Math.abs(mark) % 10 === 0 ? 12 : Math.abs(mark) % 5 === 0 ? 9 : 4
         return <path key={mark} class="dial-line" d={`M${spot(mark, RADIUS)}L${spot(mark, RADIUS - long)}`} />
       })}
-      {both
-        .filter((mark) => Math.abs(mark) % 15 === 0)
-        .map((mark) => (
-          <text key={mark} class="dial-figure" x={x(mark, RADIUS - 20)} y={y(mark, RADIUS - 20) + 3}>
-            {Math.abs(mark)}
-          </text>
-        ))}
       {saw.detents
         .flatMap((detent) => (detent === 0 ? [0] : [detent, -detent]))
         .map((detent) => (
@@ -65,6 +58,13 @@ export const SawDial = ({ saw, plan }: { readonly saw: Saw; readonly plan: StarP
           </text>
         </g>
       ))}
+      {both
+        .filter((mark) => Math.abs(mark) % 15 === 0)
+        .map((mark) => (
+          <text key={mark} class="dial-figure" x={x(mark, RADIUS - 20)} y={y(mark, RADIUS - 20) + 3}>
+            {Math.abs(mark)}
+          </text>
+        ))}
     </svg>
   )
 }

@@ -1,9 +1,10 @@
 import { useMemo } from 'preact/hooks'
 import { accuracyText, firstPiece } from '../compose/card-words.js'
-import { CARD_CAUTIONS } from '../compose/cautions.js'
+import { SAW_CAUTIONS } from '../compose/cautions.js'
 import { biasText, cutSteps, leftOpenText, settingText } from '../compose/cut-steps.js'
 import { stepDrawings } from '../compose/step-drawings.js'
 import { blankIsArm } from '../geometry/kite.js'
+import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees } from '../units/convert.js'
 import { showAngle, showSetting } from '../units/show.js'
@@ -11,6 +12,7 @@ import { useBench } from './bench.js'
 import { Drawn } from './drawn.js'
 import { TextField } from './field.js'
 import { SawDial } from './saw-dial.js'
+import { useLater } from './use-later.js'
 
 /** Of the step drawings, in mm of a sheet: the shop card's own. */
 const STEPS = { across: 180, height: 78 }
@@ -19,7 +21,6 @@ const STEPS = { across: 180, height: 78 }
 export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
   const { plan: whole } = useBench()
   const { order } = whole
-  const steps = useMemo(() => stepDrawings(plan, order, STEPS.across, STEPS.height).shapes, [plan, order])
   const rhombus = blankIsArm(plan.star)
   const settings = [
     { name: 'Cut 1', cut: plan.firstCut, stop: plan.blank.side, stopName: 'blank stop' },
@@ -41,7 +42,7 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
       <aside class="caution">
         <strong>A miter saw takes fingers.</strong>
         <ul>
-          {CARD_CAUTIONS.slice(0, -1).map((text) => (
+          {SAW_CAUTIONS.map((text) => (
             <li key={text}>{text}</li>
           ))}
         </ul>
@@ -68,7 +69,9 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
           ))}
         </ul>
       )}
-      <Drawn title="The cuts, seen from above" shapes={steps} wide />
+      <div id="cuts">
+        <StepDrawings star={plan} order={order} />
+      </div>
       <ol class="steps">
         {cutSteps(plan, order).map(({ name, text }) => (
           <li key={name}>
@@ -96,6 +99,21 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
         </>
       )}
     </section>
+  )
+}
+
+/** They follow when the star and its numbers are there. */
+const StepDrawings = (now: { readonly star: StarPlan; readonly order: Order }) => {
+  const { star, order } = useLater(useMemo(() => now, [now.star, now.order]))
+  return useMemo(
+    () => (
+      <Drawn
+        title="The cuts, seen from above"
+        shapes={stepDrawings(star, order, STEPS.across, STEPS.height).shapes}
+        wide
+      />
+    ),
+    [star, order],
   )
 }
 

@@ -7,8 +7,8 @@ import { steppedTipAngle } from './pull.js'
 /** What a star's shape is given by. */
 export const SHAPES = [
   { value: 'tip-angle', words: 'by its tip angle' },
-  { value: 'slenderest', words: 'the slenderest this saw cuts' },
-  { value: 'regular', words: 'regular, edges from tip to tip' },
+  { value: 'slenderest', words: 'slenderest it can cut' },
+  { value: 'regular', words: 'regular, as 5/2' },
 ] as const
 
 export type ShapeName = (typeof SHAPES)[number]['value']

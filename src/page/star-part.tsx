@@ -1,17 +1,19 @@
-import { useState } from 'preact/hooks'
 import { FEWEST_POINTS, MOST_POINTS, type SizeName, type Star } from '../geometry/star.js'
+import { problemsOf } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
-import { degrees, MM_PER_INCH } from '../units/convert.js'
-import { type LengthStyle, showAngle, showLength, showNumber } from '../units/show.js'
+import { degrees, MM_PER_INCH, mm } from '../units/convert.js'
+import { type LengthStyle, showAngle, showAtMost, showLength, showNumber } from '../units/show.js'
 import { toStep } from '../units/step.js'
 import { type Change, useBench } from './bench.js'
-import { TextField } from './field.js'
+import { LabelledField, TextField } from './field.js'
 import { steppedSize } from './pull.js'
 import { Select } from './select.js'
 import { SHAPES, shapeChanges, tipAngleChanges } from './shape-changes.js'
 import { StarView } from './star-view.js'
+import { TypedInput } from './typed-input.js'
 import { readWall } from './wall.js'
+import { WallView } from './wall-view.js'
 import { toneOf, WOOD_TONES } from './wood-tones.js'
 
 /** What a size is called, and what of the star it is. */
@@ -35,11 +37,10 @@ const BACKINGS = [
 ]
 
 /** The species of the order; until it has one, paper. */
-const AS_ORDERED = 'as ordered'
-const TONE_CHOICES = [AS_ORDERED, ...WOOD_TONES.map(({ name }) => name)].map((name) => ({
-  value: name,
-  words: name,
-}))
+const TONE_CHOICES = [
+  { value: '', words: 'as ordered' },
+  ...WOOD_TONES.map(({ name }) => ({ value: name, words: name })),
+]
 
 /** What a pull moves a size by. */
 const pullStep = ({ units }: LengthStyle): number => (units === 'mm' ? 1 : MM_PER_INCH / 16)
@@ -50,21 +51,25 @@ const typed = (length: Mm, lengths: LengthStyle): string => showNumber(length, l
 /** The star itself: drawn, pulled, named, given its shape and size. */
 export const StarPart = ({
   star: plan,
+  tone: toneName,
+  onTone,
   wall,
   onWall,
 }: {
   readonly star: StarPlan
+  /** Name of the wood it is tinted as; empty as ordered. */
+  readonly tone: string
+  readonly onTone: (tone: string) => void
   readonly wall: string
   readonly onWall: (wall: string) => void
 }) => {
   const { change, changeOn, document, starIndex, plan: whole } = useBench()
-  const [toneName, setToneName] = useState(AS_ORDERED)
   const { lengths, shop } = whole.order
   const { star } = plan
   const at = (key: string) => ['stars', starIndex, key] as const
   const written = SIZES.find(({ value }) => document.hasIn(at(value)))
   const size = written ?? SIZES.find(({ value }) => value === plan.order.size.by)
-  const tone = toneOf(toneName === AS_ORDERED ? plan.wood.name : toneName)
+  const tone = toneOf(toneName === '' ? plan.wood.name : toneName)
   if (!size || !tone) return null
   const shape = document.hasIn(at('regular'))
     ? 'regular'
@@ -86,7 +91,9 @@ export const StarPart = ({
     else if (plan.backing) change([[...at('backing'), 'shape'], chosen])
     else change([at('backing'), { shape: chosen, inset: lengths.units === 'mm' ? 10 : '3/8' }])
   }
-  const shownWall = readWall(wall, lengths)
+  const { crosscut } = shop.saw
+  const largest = crosscut === undefined ? undefined : (star.radius * crosscut) / plan.blank.longestCut
+  const hung = readWall(wall, lengths)
   return (
     <section aria-labelledby="star-heading" class="part">
       <h2 id="star-heading">The star</h2>
@@ -94,7 +101,7 @@ export const StarPart = ({
         plan={plan}
         lengths={lengths}
         tone={tone}
-        {...(shownWall ? { wall: shownWall } : {})}
+        {...(largest === undefined ? {} : { largest })}
         onSize={(factor, on) => apply(on, [sized(size.of(star) * factor)])}
         onSizeStep={(steps) => change(sized(toStep(size.of(star), step, Math.round) + steps * step))}
         onTipAngle={(tipAngle, on) => apply(on, tipAngleChanges(starIndex, star, tipAngle, shop.saw.readsTo))}
@@ -110,16 +117,13 @@ export const StarPart = ({
         }
       />
       <p class="live" aria-live="polite">
+        {plan.order.name}, {plan.order.quantity === 1 ? 'one star' : `${plan.order.quantity} stars`}:{' '}
         {showLength(star.across, lengths)} across, {showLength(star.height, lengths)} high, tip{' '}
         {showAngle(star.tipAngle)}; arms {showLength(star.radius, lengths)} long, boards{' '}
         {showLength(star.armStrip, lengths)} wide.
       </p>
       <p class="hint">
-        Pull the tip for the size, the valley for slimmer or fatter. The thick line is what this saw cuts
-        without a wedge
-        {plan.tipAngles &&
-          `: tips from ${showAngle(plan.tipAngles.least)} to ${showAngle(plan.tipAngles.most)}`}
-        .
+        Pull the tip for the size, the valley for slimmer or fatter. {rangeTold(plan, largest, lengths)}
       </p>
       <div class="fields">
         <TextField place={at('name')} label="Name" words />
@@ -150,28 +154,33 @@ export const StarPart = ({
           onChoose={chooseBacking}
         />
         {plan.backing && <TextField place={[...at('backing'), 'inset']} label="Backing stays inside by" />}
-        <div class="field">
-          <label for="wall">Wall or door behind it</label>
-          <input
-            id="wall"
-            type="text"
-            value={wall}
-            placeholder="width × height"
-            aria-describedby="wall-hint"
-            onChange={(event) => onWall(event.currentTarget.value)}
-          />
-          <p class="hint" id="wall-hint">
-            {wall !== '' && !shownWall ? 'Write two lengths, such as 900 × 2000.' : 'only to look at'}
-          </p>
-        </div>
+        <LabelledField
+          id="wall"
+          label="Wall or door behind it"
+          hint="width × height, or width × eaves × ridge of a gable"
+          problems={problemsOf(hung)}
+        >
+          {(described) => <TypedInput {...described} text={wall} onTake={onWall} />}
+        </LabelledField>
         <Select
           id="tone"
           label="Wood, to look at"
           value={toneName}
           choices={TONE_CHOICES}
-          onChoose={setToneName}
+          onChoose={onTone}
         />
       </div>
+      {hung.ok && hung.value && <WallView star={star} wall={hung.value} lengths={lengths} tone={tone} />}
     </section>
   )
+}
+
+/** What the thick lines on the drawing mean. */
+const rangeTold = ({ tipAngles }: StarPlan, largest: number | undefined, lengths: LengthStyle): string => {
+  const tips = tipAngles
+    ? `The thick lines are what this saw cuts without a wedge: tips from ${showAngle(tipAngles.least)} to ${showAngle(tipAngles.most)}`
+    : 'This saw cuts no star of so many points without a wedge'
+  return largest === undefined
+    ? `${tips}.`
+    : `${tips}; of this shape, up to ${showAtMost(mm(largest), lengths)} from centre to tip.`
 }

@@ -8,14 +8,14 @@ import type { LengthStyle } from '../units/show.js'
 import { showAngle, showLength } from '../units/show.js'
 import { Grip } from './grip.js'
 import { tipAngleAt, valleyShare } from './pull.js'
-import type { Wall } from './wall.js'
 import type { WoodTone } from './wood-tones.js'
 
 interface Props {
   readonly plan: StarPlan
   readonly lengths: LengthStyle
   readonly tone: WoodTone
-  readonly wall?: Wall
+  /** Centre to tip of the largest star of this shape that the saw's crosscut takes, in mm, where that is known. */
+  readonly largest?: number
   /** The star's new size over its old one; `on` while the same pull goes on. */
   readonly onSize: (factor: number, on: boolean) => void
   readonly onSizeStep: (steps: number) => void
@@ -26,10 +26,10 @@ interface Props {
 /** The star as it hangs, y down as SVG has it, with a grip at its top tip and one in the valley to the right. */
 export const StarView = (props: Props) => {
   const { star, tipAngles } = props.plan
-  const { lengths, tone, wall } = props
+  const { lengths, tone } = props
   const drawn = useRef<SVGSVGElement>(null)
   const [held, setHeld] = useState<number>()
-  const fits = Math.max(star.radius * 1.22, (wall?.width ?? 0) / 2, (wall?.height ?? 0) / 2)
+  const fits = star.radius * 1.22
   const reach = held ?? fits
   const hold = (holds: boolean): void => setHeld(holds ? fits : undefined)
   const size = reach * 0.045
@@ -40,6 +40,7 @@ export const StarView = (props: Props) => {
   const range = tipAngles && ([valleyAt(tipAngles.least), valleyAt(tipAngles.most)] as const)
   const shareAt = ({ x, y }: Point): number =>
     Math.max(0.02, x * Math.cos(way) + y * Math.sin(way)) / star.radius
+  const up = props.largest === undefined ? undefined : Math.min(props.largest, reach * 1.03)
   const left = Math.min(...corners.map(({ x }) => x))
   const low = Math.min(...corners.map(({ y }) => y))
   return (
@@ -51,9 +52,6 @@ export const StarView = (props: Props) => {
       role="group"
       aria-label={`Star of ${star.points} points, tip ${showAngle(star.tipAngle)}, ${showLength(star.across, lengths)} across`}
     >
-      {wall && (
-        <rect class="wall" x={-wall.width / 2} y={-wall.height / 2} width={wall.width} height={wall.height} />
-      )}
       {corners.map((tip, index) =>
         index % 2 === 1 ? null : (
           <g key={index} class="arm">
@@ -76,6 +74,12 @@ export const StarView = (props: Props) => {
         <g class="saw-range">
           <path d={`M${at(range[0])}L${at(range[1])}`} stroke-width={size * 0.5} />
           <title>What this saw can cut without a wedge</title>
+        </g>
+      )}
+      {up !== undefined && (
+        <g class="saw-range">
+          <path d={`M0 ${-Math.min(star.radius * 0.72, up / 2)}V${-up}`} stroke-width={size * 0.5} />
+          <title>How large this saw can cut it</title>
         </g>
       )}
       <Figure x={0} y={-low + text * 1.3} size={text}>

@@ -25,7 +25,10 @@ export const useWorker = (text: string, sound: boolean) => {
   const ask = (message: Ask): void => {
     worker.current ??= openWorker(take)
     busy.current = true
-    void worker.current.then((opened) => opened.postMessage(message))
+    worker.current.then(
+      (opened) => opened.postMessage(message),
+      (error: unknown) => take({ answer: 'refused', problems: [`Pages cannot be laid out here: ${error}`] }),
+    )
   }
   const take = (answer: Answer): void => {
     busy.current = answer.answer === 'doing'
@@ -45,7 +48,7 @@ export const useWorker = (text: string, sound: boolean) => {
     }
   }
   const end = (): void => {
-    void worker.current?.then((opened) => opened.terminate())
+    worker.current?.then((opened) => opened.terminate()).catch(() => {})
     worker.current = undefined
     busy.current = false
   }
@@ -55,7 +58,7 @@ export const useWorker = (text: string, sound: boolean) => {
   }
   const lay = (): void => {
     if (busy.current) end()
-    setWork((before) => ({ ...before, doing: 'pages', stopped: false }))
+    setWork((before) => ({ ...before, doing: 'Laying out', stopped: false }))
     ask({ ask: 'lay', text })
   }
   useEffect(() => {

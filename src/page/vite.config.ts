@@ -9,7 +9,7 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 export default defineConfig({
   root: here('.'),
   logLevel: 'warn',
-  plugins: [bundledFiles, oneFile(here('worker.ts'))],
+  plugins: [bundledFiles, oneFile({ start: here('worker-start.ts'), worker: here('worker.ts') })],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: {
     outDir: here('../../dist/page'),

@@ -1,21 +1,50 @@
+import { type Point, point } from '../geometry/point.js'
+import { done, type Outcome, refused, showGiven } from '../order/problem.js'
+import type { Mm } from '../units/brand.js'
+import { mm } from '../units/convert.js'
 import { readLength } from '../units/read-length.js'
-import type { LengthStyle } from '../units/show.js'
+import { type LengthStyle, showLength } from '../units/show.js'
 
 /** What is behind the star, in mm. */
 export interface Wall {
-  readonly width: number
-  readonly height: number
+  readonly width: Mm
+  /** At the sides; of a door or a wall without a gable everywhere. */
+  readonly height: Mm
+  /** Of a gable's ridge above the ground. */
+  readonly ridge?: Mm
 }
 
-const LEAST = 50
-const MOST = 20_000
+const LEAST = mm(50)
+const MOST = mm(20_000)
 
-/** Two lengths with ×, x or * between them; undefined when they cannot be read or no wall is like that. */
-export const readWall = (text: string, { units }: LengthStyle): Wall | undefined => {
-  const sides = text.split(/[×x*]/i).map((part) => readLength(part.trim(), units))
-  const [width, height] = sides.flatMap((side) => ('length' in side ? [side.length] : []))
-  const fits = (side: number): boolean => side >= LEAST && side <= MOST
-  return sides.length === 2 && width !== undefined && height !== undefined && fits(width) && fits(height)
-    ? { width, height }
-    : undefined
+/** Two lengths with ×, x or * between them, or three for a gable; undefined where nothing is written. */
+export const readWall = (text: string, lengths: LengthStyle): Outcome<Wall | undefined> => {
+  if (text === '') return done(undefined)
+  const sides = text.split(/[×x*]/i).map((part) => readLength(part.trim(), lengths.units))
+  const [width, height, ridge] = sides.flatMap((side) =>
+    'length' in side && side.length >= LEAST && side.length <= MOST ? [side.length] : [],
+  )
+  const read = width !== undefined && height !== undefined
+  if (read && sides.length === 2) return done({ width, height })
+  if (read && sides.length === 3 && ridge !== undefined && ridge > height)
+    return done({ width, height, ridge })
+  return refused([
+    {
+      place: 'wall',
+      given: showGiven(text),
+      advice: `Write width × height, or width × eaves × ridge of a gable, each from ${showLength(LEAST, lengths)} to ${showLength(MOST, lengths)}, such as 900 mm × 2000 mm.`,
+    },
+  ])
 }
+
+/** Its outline with the middle of its foot at the origin, y up. */
+export const wallOutline = ({ width, height, ridge }: Wall): Point[] => [
+  point(-width / 2, 0),
+  point(width / 2, 0),
+  point(width / 2, height),
+  ...(ridge === undefined ? [] : [point(0, ridge)]),
+  point(-width / 2, height),
+]
+
+/** Where a star hangs to be judged: half way up, the gable's triangle included. */
+export const starHeight = ({ height, ridge = height }: Wall): Mm => mm(ridge / 2)

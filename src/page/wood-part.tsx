@@ -3,8 +3,10 @@ import type { StarPlan } from '../plan/plan.js'
 import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
+import { FileButtons } from './file-buttons.js'
 import { Rows } from './rows.js'
 import type { LaidBoards } from './work.js'
+import { WorkedOut } from './worked-out.js'
 
 const BOARD_COLUMNS = [
   { key: 'width', label: 'True width' },
@@ -37,6 +39,7 @@ export const WoodPart = ({
       ? list.items.length
       : 0
   }
+  const boardless = order.shop.boards.length === 0
   return (
     <section aria-labelledby="wood-heading" class="part">
       <h2 id="wood-heading">The boards and the panel</h2>
@@ -67,13 +70,24 @@ export const WoodPart = ({
             : { length: '4 ft', width: '2 ft', thickness: '1/4' }
         }
       />
-      {laid && (
+      {(laid || !boardless) && (
         <>
           <h3>The cheapest of these boards for all stars</h3>
-          <p>{laid.words.join(' ')}</p>
-          {laid.sheet !== undefined && (
-            <DrawnSvg title="Cutting list: every board with its marks" svg={laid.sheet} />
-          )}
+          <WorkedOut what="Boards to take">
+            {laid && (
+              <>
+                <p>{laid.words.join(' ')}</p>
+                {laid.sheet !== undefined && (
+                  <DrawnSvg title="Cutting list: every board with its marks" svg={laid.sheet} wide />
+                )}
+                {laid.files.length > 0 && (
+                  <p class="files">
+                    <FileButtons paths={laid.files} of="the cutting list" />
+                  </p>
+                )}
+              </>
+            )}
+          </WorkedOut>
         </>
       )}
     </section>

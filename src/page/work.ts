@@ -1,4 +1,5 @@
 import type { Words } from '../compose/dry-fit-words.js'
+import type { Measured } from './measured.js'
 
 /** What the page asks of its worker, which makes files beside the page, so that the page never stands still. */
 export type Ask =
@@ -8,6 +9,8 @@ export type Ask =
   | { readonly ask: 'file'; readonly path: string }
   /** All of them and the order, in one archive. */
   | { readonly ask: 'archive' }
+  /** The drawing of a star's dry fit as PDF. */
+  | { readonly ask: 'dry-fit'; readonly text: string; readonly star: string; readonly measured: Measured }
 
 export type Answer =
   | { readonly answer: 'doing'; readonly what: string }
@@ -32,6 +35,8 @@ export interface LaidBoards {
   readonly words: readonly string[]
   /** The cutting list as SVG; absent where the boards do not do. */
   readonly sheet?: string
+  /** Paths of the cutting list's files; none where no proof was found at once. */
+  readonly files: readonly string[]
 }
 
 /** What becomes of one star in use: with the seasons, and of its batch at the last joint. */
@@ -39,6 +44,7 @@ export interface LaidStar {
   readonly name: string
   readonly wood: string
   readonly seasons: Table
+  readonly movement: readonly Words[]
   readonly advice: readonly string[]
   readonly chances: Table
   readonly risk: readonly Words[]

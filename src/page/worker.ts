@@ -1,7 +1,13 @@
 import { zipSync } from 'fflate'
+import { dryFitDrawing } from '../compose/dry-fit-drawing.js'
 import { type FileContent, type MadeOrder, makeOrder } from '../make.js'
-import { showProblem } from '../order/problem.js'
+import { problemsOf, refused, showProblem } from '../order/problem.js'
+import { cardBook } from '../paper/card-book.js'
+import { writePdf } from '../write/pdf.js'
+import { dryFitFile, fitOf } from './fit-of.js'
+import { jobOf } from './job.js'
 import { laidOrder } from './lay-out.js'
+import type { Measured } from './measured.js'
 import type { Answer, Ask } from './work.js'
 
 /** What an archive's entries are dated, so that the same order gives the same archive. */
@@ -16,7 +22,10 @@ let made: { readonly text: string; readonly order: MadeOrder } | undefined
 const answer = (message: Answer): void => self.postMessage(message)
 
 const lay = (text: string): void => {
-  const outcome = makeOrder({ text }, { onProgress: (what) => answer({ answer: 'doing', what }) })
+  const outcome = makeOrder(
+    { text },
+    { onProgress: (what) => answer({ answer: 'doing', what: `Laying out: ${what}` }) },
+  )
   if (!outcome.ok) {
     made = undefined
     answer({ answer: 'refused', problems: outcome.problems.map(showProblem) })
@@ -40,12 +49,26 @@ const sendFile = async (path: string): Promise<void> => {
 const sendArchive = async (): Promise<void> => {
   if (!made) return
   const entries: Record<string, Uint8Array> = { [ORDER_FILE]: new TextEncoder().encode(made.text) }
-  for (const { path, content } of made.order.files) {
-    answer({ answer: 'doing', what: path })
+  const { files } = made.order
+  for (const [index, { path, content }] of files.entries()) {
+    answer({ answer: 'doing', what: `Writing ${index + 1} of ${files.length}: ${path}` })
     entries[path] = await bytesOf(content)
   }
   const bytes = new Uint8Array(zipSync(entries, { mtime: FIXED_DATE, level: 6 }))
   answer({ answer: 'file', path: ARCHIVE, bytes })
+}
+
+const sendDryFit = async (text: string, name: string, measured: Measured): Promise<void> => {
+  const { plan, problems } = jobOf(text)
+  const star = plan?.stars.find(({ order }) => order.name === name)
+  const fit = plan && star ? fitOf(star, measured, plan.order) : refused(problems)
+  if (!plan || !star || !fit.ok) {
+    answer({ answer: 'refused', problems: problemsOf(fit).map(showProblem) })
+    return
+  }
+  const drawing = dryFitDrawing(fit.value, plan.order)
+  const bytes = await writePdf({ ...cardBook([drawing], plan.order), title: drawing.title })
+  answer({ answer: 'file', path: dryFitFile(star, 'pdf'), bytes: new Uint8Array(bytes) })
 }
 
 const serve = async (asked: Ask): Promise<void> => {
@@ -56,6 +79,8 @@ const serve = async (asked: Ask): Promise<void> => {
       return sendFile(asked.path)
     case 'archive':
       return sendArchive()
+    case 'dry-fit':
+      return sendDryFit(asked.text, asked.star, asked.measured)
   }
 }
 

@@ -55,8 +55,16 @@ describe('make', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' })
     const files = allFiles(MADE)
     // Three drawings and three jigs a star, each in three formats; the rhombus arm of the bakery's star has no cradle.
-    expect(files).toHaveLength(3 * 3 * 3 + 3 * (3 + 2 + 3) + 9)
-    for (const file of ['all-patterns.pdf', 'shop-card.pdf', 'print-check.pdf', 'cutting-list.pdf'])
+    expect(files).toHaveLength(3 * 3 * 3 + 3 * (3 + 2 + 3) + 9 + 3)
+    for (const file of [
+      'all-patterns.pdf',
+      'shop-card.pdf',
+      'print-check.pdf',
+      'cutting-list.pdf',
+      'panels.pdf',
+      'panels/panel-1-1500.0x1500.0mm.svg',
+      'panels/panel-1-1500.0x1500.0mm.dxf',
+    ])
       expect(files).toContain(file)
     for (const star of ['boathouse', 'bakery-window', 'chapel']) {
       for (const drawing of ['arm-pattern', 'star-mat', 'backing']) {
@@ -73,7 +81,7 @@ describe('make', () => {
     for (const file of files.filter((each) => /(svg|dxf|pdf|txt)$/.test(each)))
       expect(page).toContain(`href="${file}"`)
     expect(out.startsWith(readFileSync(join(MADE, 'cut-plan.txt'), 'utf8'))).toBe(true)
-    expect(out).toContain('213.5 × 203.1 mm  boathouse/boathouse-backing-213.5x203.1mm')
+    expect(out).toContain('199.1 × 189.3 mm  boathouse/boathouse-backing-199.1x189.3mm')
     const { 'checksums.sha256': own, ...others } = sums(MADE)
     expect(own).toBeDefined()
     expect(readFileSync(join(MADE, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(
@@ -101,6 +109,7 @@ describe('make', () => {
     expect(files.filter((file) => file.startsWith('bakery-window/'))).toEqual([])
     expect(files.filter((file) => file.startsWith('chapel/'))).toEqual(['chapel/photo.txt'])
     expect(files).toContain('my-notes.txt')
+    expect(files.filter((file) => file.startsWith('panels/'))).toHaveLength(2)
     expect(existsSync(join(folder, 'bakery-window'))).toBe(false)
   })
 
@@ -249,7 +258,7 @@ describe('draw', () => {
     const file = join(folder, `chapel.${ending}`)
     const { code, out } = starwright(['draw', 'backing', EXAMPLE, '--star', 'Chapel', '--to', file])
     expect(code).toBe(0)
-    expect(out).toBe(`Chapel: backing, 232.2 × 232.2 mm: ${file}\n`)
+    expect(out).toBe(`Chapel: backing, 232.4 × 232.4 mm: ${file}\n`)
     expect(readFileSync(file, 'latin1')).toMatch(mark)
     expect(allFiles(folder)).toEqual([`chapel.${ending}`])
   })

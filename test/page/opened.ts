@@ -21,10 +21,15 @@ export interface Opened {
 
 export const openPage = async (
   browser: Browser,
-  { hash = '', ...options }: BrowserContextOptions & { readonly hash?: string } = {},
+  {
+    hash = '',
+    watchParts = false,
+    ...options
+  }: BrowserContextOptions & { readonly hash?: string; readonly watchParts?: boolean } = {},
 ): Promise<Opened> => {
   const context = await browser.newContext({ acceptDownloads: true, ...options })
   const page = await context.newPage()
+  if (watchParts) await context.addInitScript(keepWantedParts)
   const requests: string[] = []
   const complaints: string[] = []
   page.on('request', (request) => {
@@ -37,6 +42,20 @@ export const openPage = async (
   await page.goto(`${PAGE.href}${hash}`)
   await page.waitForSelector('.star')
   return { page, requests, complaints }
+}
+
+/** In the page: keeps the names of the parts that its worker asks for. */
+const keepWantedParts = (): void => {
+  const parts: string[] = []
+  const Watched = class extends Worker {
+    constructor(url: string | URL) {
+      super(url)
+      this.addEventListener('message', ({ data }) => {
+        if (typeof data === 'object' && 'part' in data) parts.push(data.part)
+      })
+    }
+  }
+  Object.assign(globalThis, { Worker: Watched, wantedParts: parts })
 }
 
 /** Waits until the order that is shown has been laid on paper. */

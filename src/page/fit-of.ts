@@ -1,0 +1,42 @@
+import { type DryFit, dryFit } from '../fit/dry-fit.js'
+import { readMeasurements, type WrittenMeasurements } from '../fit/read-measurements.js'
+import { readTerms } from '../fit/read-terms.js'
+import type { Order } from '../order/order.js'
+import { type Outcome, problemsOf, refused } from '../order/problem.js'
+import type { StarPlan } from '../plan/plan.js'
+import type { Measured } from './measured.js'
+
+/** What the fields of one star's dry fit tell, as the command line reads them. */
+export const fitOf = (star: StarPlan, measured: Measured, { shop, lengths }: Order): Outcome<DryFit> => {
+  const read = readMeasurements(writtenOf(measured), star.star, lengths)
+  const terms = readTerms({ cutAt: measured['cut-at'], cleanUp: measured['clean-up'] }, star, shop, lengths)
+  return read.ok && terms.ok
+    ? dryFit(star, shop.saw, read.value, terms.value, lengths)
+    : refused([read, terms].flatMap(problemsOf))
+}
+
+/** Has anything been measured, or only told with what? */
+export const isMeasured = (measured: Measured): boolean =>
+  Object.keys(measured).some((key) => !TERMS.includes(key))
+
+const TERMS = ['angles-by', 'lengths-by', 'clean-up']
+
+/** Several arms stand in one field, with semicolons between. */
+const several = (text: string | undefined): readonly string[] => text?.split(';') ?? []
+
+const writtenOf = (measured: Measured): WrittenMeasurements => ({
+  gap: measured.gap,
+  opensAt: measured['opens-at'],
+  willNotDropInBy: measured['will-not-drop-in-by'],
+  tip: several(measured['measured-tip']),
+  side: several(measured['measured-side']),
+  centre: several(measured['measured-centre']),
+  tipEdge: several(measured['measured-tip-edge']),
+  across: several(measured['measured-across']),
+  anglesBy: measured['angles-by'],
+  lengthsBy: measured['lengths-by'],
+})
+
+/** What the drawing of a star's dry fit is saved as. */
+export const dryFitFile = ({ order }: StarPlan, ending: 'svg' | 'pdf'): string =>
+  `${order.fileName}-dry-fit.${ending}`
