@@ -20,6 +20,8 @@ export { dryFitCard } from './compose/dry-fit-card.js'
 export { dryFitDrawing } from './compose/dry-fit-drawing.js'
 export { dryFitJson } from './compose/dry-fit-json.js'
 export { gapHistogram } from './compose/gap-histogram.js'
+export { jigCard, jigCards } from './compose/jig-card.js'
+export { type DrawnJig, drawJig, drawJigs, jigOf, needless, type WantedJig } from './compose/jigs.js'
 export { overview, type ShownDrawing } from './compose/overview.js'
 export { planJson } from './compose/plan-json.js'
 export { riskJson } from './compose/risk-json.js'
@@ -28,6 +30,8 @@ export { seasonCard } from './compose/season-card.js'
 export { seasonJson } from './compose/season-json.js'
 export { shopCards } from './compose/shop-card.js'
 export { stockJson } from './compose/stock-json.js'
+export { compensated, relievedPart, removedWidth } from './cutter/compensated.js'
+export type { CutLines, CutPart } from './cutter/cut-part.js'
 export type { Artwork } from './drawing/artwork.js'
 export { LAYERS, type Layer, type LayerName, PENS, type Pen, type PenName } from './drawing/layers.js'
 export type { Drawing, Label, Notes, Path, Shape } from './drawing/model.js'
@@ -45,7 +49,6 @@ export type { Measurable, Measurement, Spread } from './fit/measurement.js'
 export { readMeasurements, type WrittenMeasurements } from './fit/read-measurements.js'
 export { readTerms, type WrittenTerms } from './fit/read-terms.js'
 export { type Recut, recutArms } from './fit/recut.js'
-export { normal, seeded } from './fit/seeded.js'
 export { FURNITURE, type FurnitureName, type FurnitureTexts } from './furniture/furniture-names.js'
 export { defaultFurniture, type Furniture, furnitureWith } from './furniture/furniture-set.js'
 export { type InsetShape, insetLimit, insetOutline } from './geometry/inset.js'
@@ -61,6 +64,8 @@ export {
   starOutline,
   tipAngleLimit,
 } from './geometry/star.js'
+export { type CuttingRoom, cuttingRoom } from './jigs/cutting-room.js'
+export type { HandPlace, InUse, Jig, JigPart } from './jigs/jig.js'
 export {
   type DrawnFile,
   type FileContent,
@@ -69,7 +74,9 @@ export {
   type MakeOptions,
   makeOrder,
 } from './make.js'
-export { inBoxes, type Nesting, nest, type Wanted, type Watch } from './nest/nest.js'
+export { areaBound } from './nest/area-bound.js'
+export { inBoxes } from './nest/in-boxes.js'
+export { type Nesting, type NestStep, type NestSteps, nest, nestSteps, type Wanted } from './nest/nest.js'
 export type { Panel as NestedPanel, Placed } from './nest/panel.js'
 export type { FlagValues } from './order/flags.js'
 export type {
@@ -77,6 +84,9 @@ export type {
   Board,
   Cutter,
   DxfVersion,
+  JigName,
+  JigOrder,
+  JigStock,
   Order,
   Panel,
   Paper,
@@ -89,6 +99,7 @@ export type {
   SoundPart,
   StarOrder,
 } from './order/order.js'
+export { JIG_NAMES } from './order/order.js'
 export { type OrderInput, parseOrder } from './order/parse.js'
 export { type Outcome, type Problem, showProblem } from './order/problem.js'
 export { biasAsWritten, withBias } from './order/save-bias.js'

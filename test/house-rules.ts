@@ -15,12 +15,14 @@ export const ROOMS = [
   'geometry',
   'nest',
   'order',
+  'cutter',
+  'plate',
   'plan',
   'season',
   'fit',
+  'panels',
   'stock',
   'choose',
-  'cutter',
   'jigs',
   'drawing',
   'furniture',
@@ -99,7 +101,7 @@ const KEPT_IN: readonly (readonly [RegExp, string])[] = [
 ]
 
 /** They build the page and are no part of it. */
-const PAGE_BUILD = /^src\/page\/(?:bundled-files|one-file|vite\.config)\.ts$/
+const PAGE_BUILD = /^src\/page\/(?:bundled-files|one-file|packed-parts|vite\.config)\.ts$/
 
 const brokenPackages = (file: SourceFile): string[] =>
   importsOf(file).flatMap((specifier) =>

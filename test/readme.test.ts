@@ -38,16 +38,23 @@ describe('the README is true', () => {
     expect(starwright([command, ...words]).out.startsWith(shown)).toBe(true)
   })
 
-  it.each(['arm-pattern', 'star-mat', 'jig-card'])(
-    'its picture of the %s is what the tool draws (npm run pictures)',
-    (name) => {
-      const file = join(folder, `${name}.svg`)
-      starwright(['draw', name, EXAMPLE, '--star', 'Boathouse', '--to', file])
-      expect(readFileSync(join(REPOSITORY, `shared/pictures/${name}.svg`), 'utf8')).toBe(
-        readFileSync(file, 'utf8'),
-      )
-    },
-  )
+  const drawn = readFileSync(join(REPOSITORY, 'shared/pictures/drawn.txt'), 'utf8')
+    .trim()
+    .split('\n')
+    .map((row) => row.split(' '))
+
+  it.each(drawn)('its picture %s is what the tool draws (npm run pictures)', (name, kind, ...words) => {
+    const file = join(folder, name ?? '')
+    starwright(['draw', kind ?? '', EXAMPLE, ...words, '--to', file])
+    expect(readFileSync(join(REPOSITORY, `shared/pictures/${name}`), 'utf8')).toBe(readFileSync(file, 'utf8'))
+  })
+
+  it('shows every picture of jigs on their page', () => {
+    const page = readFileSync(join(REPOSITORY, 'shared/jigs.md'), 'utf8')
+    const jigs = drawn.flatMap(([name]) => (name?.startsWith('jig-') ? [name] : []))
+    expect(jigs.length).toBe(3)
+    for (const name of jigs) expect(page).toContain(`](pictures/${name})`)
+  })
 
   it('shows what the cutting list says, and its table adds up', () => {
     const { out } = starwright(['stock', EXAMPLE])

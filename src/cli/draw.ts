@@ -1,8 +1,8 @@
 import { extname } from 'node:path'
-import { DRAWING_NAMES, DRAWN_NAMES, type DrawnName, JIG_CARD } from '../compose/drawing-names.js'
+import { DRAWING_NAMES, DRAWN_NAMES, type DrawnName, JIG_CARD, PANEL } from '../compose/drawing-names.js'
 import { DRAWINGS } from '../compose/drawings.js'
-import { jigCard } from '../compose/jig-card.js'
-import { drawJig } from '../compose/jigs.js'
+import { jigCard, jigCards } from '../compose/jig-card.js'
+import { drawJig, drawJigs } from '../compose/jigs.js'
 import { sizeText } from '../compose/size-text.js'
 import { forCutter } from '../drawing/drawing.js'
 import type { Drawing } from '../drawing/model.js'
@@ -10,9 +10,10 @@ import type { Furniture } from '../furniture/furniture-set.js'
 import type { FileContent } from '../make.js'
 import { JIG_NAMES, type Order } from '../order/order.js'
 import { done, type Outcome, refused, showGiven } from '../order/problem.js'
+import { cardBook } from '../paper/card-book.js'
 import { drawingBook } from '../paper/pattern-book.js'
 import { layOnPaper } from '../paper/tile.js'
-import { planOrder } from '../plan/plan.js'
+import { planOrder, type StarPlan } from '../plan/plan.js'
 import { writeDrawing } from './files.js'
 import { furnishedOrder } from './furnished-order.js'
 import type { Typed } from './order-flags.js'
@@ -26,9 +27,15 @@ export const draw = async (typed: Typed): Promise<number> => {
   const furnished = await furnishedOrder(typed)
   if (!furnished.ok) return tellProblems(furnished.problems)
   const { order, furniture } = furnished.value
-  const drawing = oneDrawing(name, order, furniture)
+  if (name === PANEL) return (await import('./draw-panel.js')).drawPanel(typed, order)
+  const star = onlyStar(order)
+  if (!star.ok) return tellProblems(star.problems)
+  const drawing = oneDrawing(name, star.value, order, furniture)
   if (!drawing.ok) return tellProblems(drawing.problems)
-  const content = await contentFor(file, drawing.value, order, furniture)
+  const content =
+    name === JIG_CARD && extname(file).toLowerCase() === '.pdf'
+      ? done(await cardPages(star.value, order))
+      : await contentFor(file, drawing.value, order, furniture)
   if (!content.ok) return tellProblems(content.problems)
   const written = await writeDrawing(file, content.value, typed.replace === true)
   if (!written.ok) return tellProblems(written.problems)
@@ -38,7 +45,8 @@ export const draw = async (typed: Typed): Promise<number> => {
   return EXIT.done
 }
 
-const oneDrawing = (name: DrawnName, order: Order, furniture: Furniture): Outcome<Drawing> => {
+/** The star to draw. */
+const onlyStar = (order: Order): Outcome<StarPlan> => {
   const names = order.stars.map((star) => star.name)
   if (names.length > 1) {
     return refused([
@@ -52,19 +60,36 @@ const oneDrawing = (name: DrawnName, order: Order, furniture: Furniture): Outcom
   const plan = planOrder(order)
   if (!plan.ok) return plan
   const [star] = plan.value.stars
+  if (!star) throw new Error('an order has a star')
+  return done(star)
+}
+
+/** Jigs on cards as `make` writes them: none runs over the edge of a sheet. */
+const cardPages = async (star: StarPlan, order: Order): Promise<FileContent> => {
+  const { pdfChunks } = await import('../write/pdf.js')
+  const book = cardBook(jigCards(drawJigs(star, order), star, order), order, 'jig cards')
+  return () => pdfChunks(book)
+}
+
+const oneDrawing = (
+  name: DrawnName,
+  star: StarPlan,
+  order: Order,
+  furniture: Furniture,
+): Outcome<Drawing> => {
   const jig = JIG_NAMES.find((each) => each === name)
-  if (star && jig) {
+  if (jig) {
     const drawn = drawJig(jig, star, order)
     return drawn.ok ? done(drawn.value.drawing) : drawn
   }
-  if (star && name === JIG_CARD) return done(jigCard(star, order))
+  if (name === JIG_CARD) return done(jigCard(star, order))
   const other = DRAWING_NAMES.find((each) => each === name)
-  const drawing = star && other && DRAWINGS[other](star, order, furniture)
+  const drawing = other && DRAWINGS[other](star, order, furniture)
   return drawing
     ? done(drawing)
     : refused([
         {
-          place: names[0] ?? 'order',
+          place: star.order.name,
           given: 'no backing',
           advice: 'Ask for one: backing: { shape: star, inset: 12 mm } in the order, or --backing star.',
         },

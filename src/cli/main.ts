@@ -1,9 +1,13 @@
 #!/usr/bin/env node
-import { run } from './run.js'
+import { loadRun } from './load-run.js'
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   // The reader of a pipe has gone, as in `starwright plan | head`: nothing is left to tell.
   if (error.code !== 'EPIPE') throw error
   process.exit(0)
 })
-process.exitCode = await run(process.argv.slice(2))
+loadRun()
+  .run(process.argv.slice(2))
+  .then((code) => {
+    process.exitCode = code
+  })

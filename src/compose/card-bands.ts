@@ -22,7 +22,7 @@ import {
   warningTexts,
   workingOrder,
 } from './card-words.js'
-import { CARD_CAUTIONS } from './cautions.js'
+import { BENCH_CAUTION, SAW_CAUTIONS } from './cautions.js'
 import { readingNotes } from './cut-steps.js'
 import { PICTURE_WIDTH, starPicture } from './star-picture.js'
 
@@ -117,13 +117,14 @@ export const listBand = (plan: StarPlan, order: Order, inside: number): Block =>
     (width) => afterSaw(plan, order, NOTES, width),
   )
 
-/** What comes after the saw on a page of its own. */
+/** What comes after the saw on a page of its own, with the warnings that do not bear on a cut. */
 export const benchBands = (plan: StarPlan, order: Order, inside: number): Block[] => [
   stacked(
     [fittedText(plan.order.name, LARGE_NAME, inside), textBlock([countText(plan)], MUST_READ, inside)],
     2.6,
   ),
   afterSaw(plan, order, MUST_READ, inside),
+  listedCautions([...warningTexts(plan, order, 'after the saw'), BENCH_CAUTION], inside),
 ]
 
 const afterSaw = (plan: StarPlan, order: Order, height: number, width: number): Block =>
@@ -134,7 +135,7 @@ export const atTheSaw = (plan: StarPlan, order: Order, inside: number): Block =>
   sideBySide(
     inside,
     (width) => firstPieceBlock(plan, order, width),
-    (width) => cautions(plan, order, TIGHT, width),
+    (width) => listedCautions([...warningTexts(plan, order, 'at the saw'), ...SAW_CAUTIONS], width),
   )
 
 /** The plan's warnings, then what always holds. */
@@ -143,13 +144,13 @@ export const cautions = (
   order: Order,
   { warnings, apart }: Pick<Setting, 'warnings' | 'apart'>,
   width: number,
-): Block =>
-  stacked(
-    [
-      headingBlock('Cautions'),
-      ...[...warningTexts(plan, order, warnings), ...(apart ? CARD_CAUTIONS : [CARD_CAUTIONS.join(' ')])].map(
-        (text) => textBlock([text], NOTES, width),
-      ),
-    ],
-    1,
+): Block => {
+  const always = [...SAW_CAUTIONS, BENCH_CAUTION]
+  return listedCautions(
+    [...warningTexts(plan, order, warnings), ...(apart ? always : [always.join(' ')])],
+    width,
   )
+}
+
+const listedCautions = (texts: readonly string[], width: number): Block =>
+  stacked([headingBlock('Cautions'), ...texts.map((text) => textBlock([text], NOTES, width))], 1)

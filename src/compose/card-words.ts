@@ -46,7 +46,7 @@ export const workingOrder = (plan: StarPlan, { lengths, shop, climate }: Order):
   const { glue, stain, finish } = shop
   const floats = backing !== undefined && backingFloats(starSeason(plan, climate))
   return [
-    `Dry fit: all ${star.points} arms on the star mat, face A up, no glue.`,
+    `Dry fit: all ${star.points} arms on the star mat, face sides up, no glue.`,
     ...(stain
       ? [`Sand, stain${when(stain.dries, (time) => ` (dries in ${time})`)}; joint faces stay bare.`]
       : []),
@@ -80,8 +80,8 @@ const fastenerText = ({ order, backing }: StarPlan, show: (length: Mm) => string
     ? 'shorter than arm and backing together'
     : `shorter than ${show(mm(order.thickness + backing.thickness))}`
 
-/** Every warning of the plan, or those that bear on the cut itself with a count of the others. */
-export type WarningsTold = 'all' | 'at the saw'
+/** Every warning of the plan; those that bear on the cut itself, with a count of the others; or the others. */
+export type WarningsTold = 'all' | 'at the saw' | 'after the saw'
 
 const AT_THE_SAW: ReadonlySet<Warning['code']> = new Set(['short-arm', 'crosscut'])
 /** The steps and the settings say as much, and at the place. */
@@ -90,16 +90,18 @@ const TOLD_ELSEWHERE: ReadonlySet<Warning['code']> = new Set(['saw-limit', 'mark
 /** What of this star's plan must be in sight at the saw, and how a wedge is set. */
 export const warningTexts = (plan: StarPlan, order: Order, told: WarningsTold): string[] => {
   const warnings = plan.warnings.filter(({ code }) => !TOLD_ELSEWHERE.has(code))
+  const others = warnings.filter(({ code }) => !AT_THE_SAW.has(code))
+  if (told === 'after the saw') return others.map(({ text }) => `! ${text}`)
   const shown = told === 'all' ? warnings : warnings.filter(({ code }) => AT_THE_SAW.has(code))
-  const others = warnings.length - shown.length
+  const left = told === 'all' ? 0 : others.length
   const wedge = cutSteps(plan, order).filter(({ name }) => name === 'Wedge')
   return [
     ...shown.map(({ text }) => text),
     ...wedge.map(({ name, text }) => `${name}: ${text}`),
-    ...(others === 0
+    ...(left === 0
       ? []
       : [
-          `The cut plan has ${others} more ${others === 1 ? 'warning' : 'warnings'} for this star: read ${others === 1 ? 'it' : 'them'} before the first cut.`,
+          `The cut plan has ${left} more ${left === 1 ? 'warning' : 'warnings'} for this star: read ${left === 1 ? 'it' : 'them'} before the first cut.`,
         ]),
   ].map((text) => `! ${text}`)
 }

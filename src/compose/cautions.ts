@@ -5,15 +5,18 @@ export const SAW_CAUTION =
 export const PRINT_CAUTION = 'Print at 100 %, not "fit to page", and measure the scale check before you cut.'
 
 /**
- * The fuller list, for the card that hangs by the saw.
+ * The fuller list, for the card that hangs by the saw: what bears on the cuts.
  *
  * Hands, clamping, crossing hands: AS/NZS 62841.3.9:2020, safety warnings. Wood dust: NIOSH recommended exposure limit,
- * NIOSH Pocket Guide, 0667. Trapped offcuts, oily rags: common practice, no published source.
+ * NIOSH Pocket Guide, 0667. Trapped offcuts: common practice, no published source.
  */
-export const CARD_CAUTIONS: readonly string[] = [
+export const SAW_CAUTIONS: readonly string[] = [
   "The saw's manual and local rules come first.",
   'Hands stay at least 100 mm (4 in) from both sides of the blade and do not cross its line (AS/NZS 62841.3.9:2020); short pieces are clamped or held in a jig.',
   'Never trap an offcut: the arm is clamped, the offcut free, and the blade comes up only when it stands still.',
   'Eye, ear and dust protection; NIOSH REL for wood dust: 1 mg/m³, averaged over the working day.',
-  "Finishes burn, and oily rags catch fire by themselves: no flame near by; rags flat outdoors, or in water in a closed metal can. Follow the product's label.",
 ]
+
+/** What the work after the saw has besides. Oily rags: common practice, no published source. */
+export const BENCH_CAUTION =
+  "Finishes burn, and oily rags catch fire by themselves: no flame near by; rags flat outdoors, or in water in a closed metal can. Follow the product's label."

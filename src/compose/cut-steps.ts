@@ -67,7 +67,7 @@ const firstStep = (plan: StarPlan, order: Order): CutStep => {
     : 'a little more does no harm, less spoils the arm'
   return {
     name: 'Cut 1',
-    text: `saw ${settingText(firstCut)}, board edge on the ${firstCut.wedge ? 'wedge' : 'fence'}. The next cut 1 comes ${set(blank.pitch)} further on: ${set(blank.side)} of blank and ${blade} of blade on the slant; ${tolerance}. Repeat by marks, or by a stop ${set(blank.side)} from the near side of the blade, its face cut to the slant, that is lifted away before the blade comes down.`,
+    text: `pencil a mark on the face side, the one to be seen, of every blank: it lies up. Saw ${settingText(firstCut)}, board edge on the ${firstCut.wedge ? 'wedge' : 'fence'}. The next cut 1 comes ${set(blank.pitch)} further on: ${set(blank.side)} of blank and ${blade} of blade on the slant; ${tolerance}. Repeat by marks, or by a stop ${set(blank.side)} from the near side of the blade, its face cut to the slant, that is lifted away before the blade comes down.`,
   }
 }
 
@@ -82,13 +82,13 @@ const secondStep = ({ firstCut, jointCut, stop }: StarPlan, order: Order): CutSt
     firstCut.miter < 0 ? ' (at cut 1 the other way)' : firstCut.miter === 0 ? '' : ' (at cut 1 the same way)'
   return {
     name: 'Cut 2',
-    text: `saw ${settingText(jointCut)}, its handle swung away from the stop${swing}; ${edge}, the tip against a stop ${showSetting(stop, order.lengths)} along it from the near side of the blade${face}. Arm clamped, offcut free.`,
+    text: `face side up, saw ${settingText(jointCut)}, its handle swung away from the stop${swing}; ${edge}, the tip against a stop ${showSetting(stop, order.lengths)} along it from the near side of the blade${face}. Arm clamped, offcut free.`,
   }
 }
 
 const THIRD_STEP: CutStep = {
   name: 'Cut 3',
-  text: 'same saw, same stop. Turn the arm over so that the edge from cut 1 lies where the first edge lay and the tip is at the stop again.',
+  text: 'same saw, same stop. Turn the arm over, face side down, so that the edge from cut 1 lies where the first edge lay and the tip is at the stop again.',
 }
 
 const rhombusStep = ({ star }: StarPlan, order: Order): CutStep => ({

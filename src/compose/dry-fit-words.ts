@@ -2,11 +2,11 @@ import type { DryFit } from '../fit/dry-fit.js'
 import { type Measurable, type Measurement, wouldMeasure } from '../fit/measurement.js'
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
-import { biasAsWritten } from '../order/save-bias.js'
+import { biasAsWritten, writtenBias } from '../order/save-bias.js'
 import { closureGap } from '../plan/closure.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { closureText, settingText } from './cut-steps.js'
 
@@ -46,11 +46,13 @@ const measuredText = ({ of, value, within }: Measurement, { plan }: DryFit, { le
   if (of === 'gap') {
     const end =
       value === 0 ? '' : value > 0 ? ' at the valley' : ' at the centre, or the last arm too wide by it'
-    return `gap ${length(Math.abs(value))}${end} (± ${length(within)})`
+    return `gap ${length(Math.abs(value))}${end} (± ${showMovement(mm(within), lengths)})`
   }
-  const show = of === 'tip-edge' || of === 'across' ? length : (angle: number) => showAngle(degrees(angle))
+  const isLength = of === 'tip-edge' || of === 'across'
+  const show = isLength ? length : (angle: number) => showAngle(degrees(angle))
+  const sure = isLength ? showMovement(mm(within), lengths) : showAngle(degrees(within))
   const wanted = wouldMeasure(of, plan.star, { tip: degrees(0), side: degrees(0), tipEdge: mm(0) })
-  return `${MEASURED[of]} ${show(value)} (± ${show(within)}; wanted ${show(wanted)})`
+  return `${MEASURED[of]} ${show(value)} (± ${sure}; wanted ${show(wanted)})`
 }
 
 const closingText = (fit: DryFit, order: Order): string => {
@@ -79,7 +81,7 @@ const errorWords = (fit: DryFit, { lengths }: Order): Words[] => {
     ...(tipEdge
       ? []
       : [
-          `tip edges ${showLength(size(errors.tipEdge), lengths)} ± ${showLength(uncertainty.tipEdge, lengths)} too ${errors.tipEdge > 0 ? 'long' : 'short'}`,
+          `tip edges ${showMovement(size(errors.tipEdge), lengths)} ± ${showMovement(uncertainty.tipEdge, lengths)} too ${errors.tipEdge > 0 ? 'long' : 'short'}`,
         ]),
   ]
   const taken = [...(tip ? ['tips'] : []), ...(side ? ['joint cuts'] : []), ...(tipEdge ? ['stop'] : [])]
@@ -91,7 +93,7 @@ const UNTOLD: Readonly<Record<DryFit['untold'][number]['what'], (fit: DryFit) =>
   apart: () =>
     'The first cut and the joint cuts cannot be told apart; the joint cuts can make good for both.',
   closing: () => 'Whether the ring closes.',
-  stop: () => 'The stop.',
+  stop: () => 'Whether the stop stood right.',
 }
 
 const SETTLES: Readonly<Record<Measurable, string>> = {
@@ -153,6 +155,7 @@ export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'
   const { lengths } = order
   const { recut, terms, verdict } = fit
   const show = (length: Mm): string => showLength(length, lengths)
+  const small = (length: Mm): string => showMovement(length, lengths)
   if (verdict === 'unknown') return []
   const bias = {
     heading: 'Saw bias',
@@ -163,7 +166,7 @@ export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'
   return [
     {
       heading: 'Comes off',
-      text: `${show(recut.off.valley)} at the valley and ${show(recut.off.centre)} at the centre of each joint face; ${show(terms.cleanUp)} of it so that the whole face is cut fresh`,
+      text: `${small(recut.off.valley)} at the valley and ${small(recut.off.centre)} at the centre of each joint face: ${small(terms.cleanUp)} all over, so that the face is cut fresh${by === 'flag' ? ' (--clean-up)' : ''}, and the rest for the turn`,
     },
     {
       heading: 'New star',
@@ -173,13 +176,13 @@ export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'
       ? [
           {
             heading: 'Wood',
-            text: `too short to be recut at the size ordered: ${show(mm(star.tipEdge - recut.star.tipEdge))} is missing on each tip edge, and the star comes out ${show(mm(star.across - recut.star.across))} narrower. For the full width cut new arms.`,
+            text: `too short to be recut at the size ordered: ${small(mm(star.tipEdge - recut.star.tipEdge))} is missing on each tip edge, and the star comes out ${small(mm(star.across - recut.star.across))} narrower. For the full width cut new arms.`,
           },
         ]
       : []),
     {
       heading: 'Expect',
-      text: `the last joint closes within ${show(closureGap(recut.star.jointEdge, fit.recutUncertainty))} (${showAngle(fit.recutUncertainty)}; coverage factor 2, about 95 %), if the saw is set exactly; a tenth of a degree more or less is ${show(fit.plan.gapPerTenth)}`,
+      text: `the last joint closes within ${small(closureGap(recut.star.jointEdge, fit.recutUncertainty))} (${showAngle(fit.recutUncertainty)}) in about 95 of 100 stars (coverage factor 2), if the saw is set exactly; a tenth of a degree more or less is ${small(fit.plan.gapPerTenth)}`,
     },
     bias,
   ]
@@ -187,8 +190,9 @@ export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'
 
 /** How this saw cuts, and how surely. */
 const biasFound = ({ setting }: DryFit): string => {
-  const way = setting.learned < 0 ? 'shallower' : 'steeper'
-  return `cuts come out ${showAngle(positive(setting.learned))} ± ${showAngle(setting.uncertainty)} ${way} than the scale says.`
+  const { miter, uncertainty } = writtenBias({ miter: setting.learned, uncertainty: setting.uncertainty })
+  const way = miter < 0 ? 'shallower' : 'steeper'
+  return `cuts come out ${showAngle(degrees(Math.abs(miter)))} ± ${showAngle(degrees(uncertainty))} ${way} than the scale says.`
 }
 
 const biasWritten = ({ setting }: DryFit): string =>

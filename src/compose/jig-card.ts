@@ -1,33 +1,28 @@
 import { notedDrawing } from '../drawing/drawing.js'
-import type { Drawing, Shape } from '../drawing/model.js'
-import { centredLabel, line, path } from '../drawing/shapes.js'
-import { outlineSides } from '../drawing/sides.js'
-import { crossingsAt } from '../geometry/crossings.js'
-import { hatch } from '../geometry/hatch.js'
-import { distanceToEdge } from '../geometry/leaves-room.js'
-import { boxOf, closedOutline, edges, type Outline, outlineSize } from '../geometry/outline.js'
-import { type Point, point, scale, subtract } from '../geometry/point.js'
-import type { Jig } from '../jigs/jig.js'
+import type { Drawing } from '../drawing/model.js'
+import { path } from '../drawing/shapes.js'
+import { closedOutline, outlineSize, turnedOutline } from '../geometry/outline.js'
+import { point } from '../geometry/point.js'
+import { levelling } from '../jigs/levelled.js'
 import type { Order } from '../order/order.js'
-import { type Outcome, showProblem } from '../order/problem.js'
+import { showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
-import { mm, radians } from '../units/convert.js'
+import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
-import { JIG_CAUTION, jigWords } from './jig-words.js'
-import { type DrawnJig, drawJigs } from './jigs.js'
+import { type CardSize, cardSize } from './card-size.js'
+import { assembly, PICTURE_ACROSS } from './jig-assembly.js'
+import { JIG_CAUTION, nameWords } from './jig-phrases.js'
+import { jigWords } from './jig-words.js'
+import { type DrawnJig, drawJigs, type WantedJig } from './jigs.js'
 import { sizeText } from './size-text.js'
 
-/** As large as the shop card. */
-const WIDTH = 186
-const HEIGHT = 250
+/** White inside the frame. */
 const PADDING = 3
-const PICTURE = { across: 74, height: 54 }
 const COLUMN = 4
 const WORDS = 2.5
-/** Between two jigs, and for the title and the caution of a page. */
+/** Between two jigs, and below the title and above the caution of a page. */
 const BETWEEN = 4
-const TITLE = 26
 
 /**
  * Pages beside the shop card: each jig put together, with the wood in it and the blade beside it, what it is made of,
@@ -35,35 +30,50 @@ const TITLE = 26
  *
  * @param jigs those of {@link drawJigs}
  */
-export const jigCards = (jigs: readonly Outcome<DrawnJig>[], plan: StarPlan, order: Order): Drawing[] => {
+export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Drawing[] => {
+  const size = cardSize(order)
   const pages: Block[][] = []
-  let room = 0
-  for (const band of jigBands(jigs, plan, order)) {
-    if (pages.length === 0 || room < band.height + BETWEEN) {
-      pages.push([])
-      room = HEIGHT - 2 * PADDING - TITLE
-    }
-    pages.at(-1)?.push(band)
-    room -= band.height + BETWEEN
+  for (const band of jigBands(jigs, plan, order, inside(size))) {
+    const last = pages.at(-1)
+    if (last && pageOf(plan, [...last, band], size).height <= size.height) last.push(band)
+    else pages.push([band])
   }
-  return pages.map((bands) => cardOf(plan, bands, HEIGHT))
+  return pages.map((bands) => cardOf(plan, bands, size))
 }
 
 /** The same on one page, however long. */
-export const jigCard = (plan: StarPlan, order: Order): Drawing =>
-  cardOf(plan, jigBands(drawJigs(plan, order), plan, order), 0)
+export const jigCard = (plan: StarPlan, order: Order): Drawing => {
+  const { across } = cardSize(order)
+  const size = { across, height: mm(0) }
+  return cardOf(plan, jigBands(drawJigs(plan, order), plan, order, inside(size)), size)
+}
 
-const cardOf = (plan: StarPlan, bands: readonly Block[], least: number): Drawing => {
-  const title = `${plan.order.name}: jigs`
-  const caution = textBlock([JIG_CAUTION], WORDS, WIDTH - 2 * PADDING)
-  const page = stacked([textBlock([title], 5, WIDTH - 2 * PADDING), ...bands, caution], BETWEEN)
-  const height = Math.max(least, page.height + 2 * PADDING)
+const inside = ({ across }: CardSize): number => across - 2 * PADDING
+
+const titleOf = (plan: StarPlan): string => `${plan.order.name}: jigs`
+
+/** Title, jigs and caution under each other, and how high a frame around them is. */
+const pageOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Block => {
+  const title = textBlock([titleOf(plan)], 5, inside(size))
+  const caution = textBlock([...nameWords(plan), JIG_CAUTION], WORDS, inside(size))
+  const { shapes, height } = stacked([title, ...bands, caution], BETWEEN)
+  return { shapes, height: height + 2 * PADDING }
+}
+
+/** @param size of the frame; higher where the bands are */
+const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawing => {
+  const title = titleOf(plan)
+  const page = pageOf(plan, bands, size)
+  const height = Math.max(size.height, page.height)
   return notedDrawing({
     kind: 'jig-card',
     title,
-    trueSize: { across: mm(WIDTH), height: mm(height) },
+    trueSize: { across: size.across, height: mm(height) },
     figure: [
-      path('NOTE', closedOutline([point(0, 0), point(WIDTH, 0), point(WIDTH, height), point(0, height)])),
+      path(
+        'NOTE',
+        closedOutline([point(0, 0), point(size.across, 0), point(size.across, height), point(0, height)]),
+      ),
       ...movedShapes(page.shapes, point(PADDING, height - PADDING)),
     ],
     asides: [],
@@ -71,35 +81,38 @@ const cardOf = (plan: StarPlan, bands: readonly Block[], least: number): Drawing
   })
 }
 
-const jigBands = (jigs: readonly Outcome<DrawnJig>[], plan: StarPlan, order: Order): Block[] =>
-  jigs.map((drawn, index) =>
-    drawn.ok ? jigBand(drawn.value, plan, order) : leftOut(order.jigs.names[index] ?? 'jig', drawn),
-  )
+const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): Block[] =>
+  jigs.map((wanted) => {
+    if ('needless' in wanted) return leftOut(wanted.name, [`Not needed. ${wanted.needless}`], across)
+    const { drawn } = wanted
+    return drawn.ok
+      ? jigBand(drawn.value, plan, order, across)
+      : leftOut(
+          wanted.name,
+          drawn.problems.map(
+            (problem) => `Left out. ${problem.place === 'jigs' ? problem.advice : showProblem(problem)}`,
+          ),
+          across,
+        )
+  })
 
-const leftOut = (name: string, outcome: Outcome<unknown>): Block =>
-  stacked(
-    [
-      headingBlock(name.replaceAll('-', ' ')),
-      textBlock(
-        outcome.ok ? [] : outcome.problems.map((problem) => `Left out. ${showProblem(problem)}`),
-        WORDS,
-        WIDTH - 2 * PADDING,
-      ),
-    ],
-    1.5,
-  )
+const leftOut = (name: string, why: readonly string[], across: number): Block =>
+  stacked([headingBlock(name.replaceAll('-', ' ')), textBlock(why, WORDS, across)], 1.5)
 
-const jigBand = ({ jig, drawing }: DrawnJig, plan: StarPlan, order: Order): Block => {
+const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Order, width: number): Block => {
   const words = jigWords(jig, plan, order)
-  const across = WIDTH - 2 * PADDING - PICTURE.across - COLUMN
+  const across = width - PICTURE_ACROSS - COLUMN
   const stock = showLength(order.shop.jigStock.thickness, order.lengths)
   const list = [
-    ...jig.parts.map(({ letter, name, outer }) => {
-      const size = sizeText(outlineSize(outer), order.lengths)
-      return `${letter}  ${name.replace(/^.*, /, '')}: ${size}`
+    ...jig.parts.map(({ word, outer, copies }, index) => {
+      const size = sizeText(outlineSize(turnedOutline(outer, levelling(outer))), order.lengths)
+      const count = copies && copies.length > 1 ? `, ${copies.length} pieces` : ''
+      return `${index + 1}: ${word}${count}, ${size}`
     }),
     ...words.hardware.map((each) => `+  ${each}`),
-    `All from ${stock} panel, a piece of ${sizeText(drawing.trueSize, order.lengths)}.`,
+    sheets === 1
+      ? `All from ${stock} panel, a piece of ${sizeText(drawing.trueSize, order.lengths)}.`
+      : `All from ${sheets} pieces of ${stock} panel, one below the other in the file.`,
   ]
   const text = stacked(
     [
@@ -113,79 +126,6 @@ const jigBand = ({ jig, drawing }: DrawnJig, plan: StarPlan, order: Order): Bloc
   const picture = assembly(jig)
   return {
     height: Math.max(text.height, picture.height),
-    shapes: [...picture.shapes, ...movedShapes(text.shapes, point(PICTURE.across + COLUMN, 0))],
+    shapes: [...picture.shapes, ...movedShapes(text.shapes, point(PICTURE_ACROSS + COLUMN, 0))],
   }
-}
-
-/** The jig put together, as the saw's operator sees it from above: the fence at the top. */
-const assembly = (jig: Jig): Block => {
-  const upright = jig.inUse === undefined
-  const seen = ({ x, y }: Point): Point => (upright ? point(x, y) : point(0 - x, 0 - y))
-  const lie = ({ vertices, closed }: Outline): Outline => ({
-    closed,
-    vertices: vertices.map((vertex) => ({ ...vertex, ...seen(vertex) })),
-  })
-  const parts = jig.parts.map((part) => lie(part.footprint ?? part.outer))
-  const wood = jig.inUse && lie(jig.inUse.wood)
-  const blade = jig.inUse?.blade.map(seen) ?? []
-  const { min, max } = boxOf([...parts, ...(wood ? [wood] : []), { closed: false, vertices: blade }])
-  const reduced = Math.min(PICTURE.across / (max.x - min.x), PICTURE.height / (max.y - min.y))
-  const at = (place: Point): Point => scale(subtract(place, point(min.x, max.y)), reduced)
-  const small = ({ vertices, closed }: Outline): Outline => ({
-    closed,
-    vertices: vertices.map((vertex) => ({ ...vertex, ...at(vertex) })),
-  })
-  const [from, to] = blade.map(at)
-  const woodShapes = wood
-    ? [
-        path('PATTERN', small(wood)),
-        ...hatch(
-          outlineSides(small(wood)).map(([corner]) => corner),
-          radians(0),
-          1.8,
-        ).map(([a, b]) => line('GUIDE', a, b)),
-      ]
-    : []
-  const shapes: Shape[] = [
-    ...woodShapes,
-    ...parts.map((part) => path('DIM', small(part))),
-    ...jig.parts.flatMap(({ inner, footprint }) =>
-      footprint ? [] : inner.map((hole) => path('DIM', small(lie(hole)))),
-    ),
-    ...(from && to ? [line('CUT-OUTSIDE', from, to, 'chain')] : []),
-    ...jig.parts.map(({ letter }, index) =>
-      centredLabel(letter, letterPlace(parts.map(small), index), { height: 3, layer: 'PATTERN' }),
-    ),
-  ]
-  return { height: (max.y - min.y) * reduced, shapes }
-}
-
-const PLACES = 30
-
-/** Where a part's letter stands: in the roomiest place of it that no part above covers. */
-const letterPlace = (parts: readonly Outline[], index: number): Point => {
-  const own = parts[index] ?? closedOutline([])
-  const { min, max } = boxOf([own])
-  const inside = (outline: Outline, { x, y }: Point): boolean =>
-    crossingsAt(
-      outlineSides(outline).map(([corner]) => corner),
-      y,
-    ).filter((crossing) => crossing < x).length %
-      2 ===
-    1
-  const lines = parts.flatMap((part) => edges(part))
-  const places = Array.from({ length: PLACES * PLACES }, (_, step) =>
-    point(
-      min.x + ((max.x - min.x) * ((step % PLACES) + 0.5)) / PLACES,
-      min.y + ((max.y - min.y) * (Math.floor(step / PLACES) + 0.5)) / PLACES,
-    ),
-  ).filter((place) => inside(own, place) && !parts.slice(index + 1).some((part) => inside(part, place)))
-  const room = (place: Point): number => Math.min(...lines.map((edge) => distanceToEdge(place, edge)))
-  return places.reduce<{ place: Point; room: number }>(
-    (best, place) => {
-      const own = room(place)
-      return own > best.room ? { place, room: own } : best
-    },
-    { place: places[0] ?? min, room: 0 },
-  ).place
 }

@@ -1,102 +1,171 @@
 import { compensated, relievedPart, removedWidth } from '../cutter/compensated.js'
 import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Path, Shape } from '../drawing/model.js'
-import { movedShape } from '../drawing/moved.js'
+import { movedShape, turnedShapes } from '../drawing/moved.js'
 import { path } from '../drawing/shapes.js'
-import { boxOf, type Outline } from '../geometry/outline.js'
-import { type Point, point } from '../geometry/point.js'
+import { layBoxes } from '../geometry/lay-boxes.js'
+import { boxOf, type Extents } from '../geometry/outline.js'
+import { point } from '../geometry/point.js'
+import { cuttingRoom } from '../jigs/cutting-room.js'
 import type { Jig, JigPart } from '../jigs/jig.js'
-import type { Cutter, Order } from '../order/order.js'
+import { levelling, turnedPart } from '../jigs/levelled.js'
+import type { Cutter, Order, Shop } from '../order/order.js'
 import { done, type Outcome, problemsOf, refused } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
-import { mm } from '../units/convert.js'
+import { mm, radians } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
-import { partLettering } from './jig-letters.js'
-import { JIG_CAUTION, type JigWords, jigWords } from './jig-words.js'
+import { partLettering, turnedWords } from './jig-letters.js'
+import { JIG_CAUTION, nameWords } from './jig-phrases.js'
+import { jigWords } from './jig-words.js'
+import { sizeText } from './size-text.js'
 
 /** Wood between two parts, besides what the cutter removes. */
 const BETWEEN = 6
-/** Parts go into rows of this width, or of the widest part's. */
-const ROW = 560
+/** Between the rooms on two panels, one below the other. */
+const SHEETS_APART = 20
+
+/** A jig's drawing, and on how many panels its parts lie for the cutter. */
+export interface JigSheets {
+  readonly drawing: Drawing
+  readonly sheets: number
+}
 
 /**
  * The parts of a jig side by side: on paper at their true size, for those who saw by hand, and in the file for the
  * cutter with its width allowed for. Refused when the cutter does not get into one of them.
  */
-export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<Drawing> => {
+export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<JigSheets> => {
   const words = jigWords(jig, plan, order)
   const { cutter } = order.shop
-  const onPaper = partsShapes(jig, words, { ...cutter, kind: 'hand' }, order.lengths)
-  const toCut = partsShapes(jig, words, cutter, order.lengths)
+  const lettered = jig.parts.map((part): Lettered => {
+    const by = levelling(part.outer)
+    const lies = turnedPart(part, by)
+    const onPart = (words.onParts[part.word] ?? []).map((line) => turnedWords(line, by))
+    return { part: lies, letters: partLettering(asCut(lies, cutter), onPart) }
+  })
+  const onPaper = partsShapes(jig, lettered, { ...cutter, kind: 'hand' }, order)
+  const toCut = partsShapes(jig, lettered, cutter, order)
   if (!onPaper.ok || !toCut.ok) return refused([onPaper, toCut].flatMap(problemsOf))
-  const { min, max } = boxOf(outlinesOf(toCut.value))
+  const figure = onPaper.value.parts.flat()
+  const shapes = toCut.value.parts.flat()
+  const { min, max } = boxOf(outlinesOf(shapes))
   const title = `${plan.order.name}: ${words.title}`
   const drawing = notedDrawing({
     kind: jig.name,
     title,
     trueSize: { across: mm(max.x - min.x), height: mm(max.y - min.y) },
-    figure: onPaper.value,
+    figure,
+    apart: onPaper.value.parts,
     asides: [],
     notes: {
       title,
       lines: [
         ...words.steps,
         ...words.hardware.map((each) => `Needed: ${each}.`),
+        ...nameWords(plan),
         JIG_CAUTION,
         SAW_CAUTION,
         PRINT_CAUTION,
       ],
     },
-    pieces: outlinesOf(onPaper.value),
+    pieces: outlinesOf(figure),
   })
-  return done({ ...drawing, toCut: toCut.value })
+  return done({ drawing: { ...drawing, toCut: shapes }, sheets: toCut.value.sheets })
 }
 
 const outlinesOf = (shapes: readonly Shape[]): Path[] =>
   shapes.flatMap((shape) => (shape.kind === 'path' && shape.layer === 'CUT-OUTSIDE' ? [shape] : []))
 
 /** Inner cuts, then outlines, then marks, of every part in its place on the panel. */
-const partsShapes = (jig: Jig, words: JigWords, cutter: Cutter, lengths: LengthStyle): Outcome<Shape[]> => {
-  const cut = jig.parts.map((part) => compensated(part, cutter, lengths))
+const partsShapes = (
+  jig: Jig,
+  lettered: readonly Lettered[],
+  cutter: Cutter,
+  { shop, lengths }: Order,
+): Outcome<LaidOut> => {
+  const cut = lettered.map(({ part }) => compensated(part, cutter, lengths))
   const problems = cut.flatMap(problemsOf)
   if (problems.length > 0) return refused(problems)
-  const outers = cut.flatMap((lines) => (lines.ok ? [lines.value.outer] : []))
-  const places = sideBySide(outers, removedWidth(cutter) + BETWEEN)
-  const shapes = jig.parts.flatMap((part, index): Shape[] => {
+  const drawn = lettered.flatMap(({ part, letters }, index): Drawn[] => {
     const lines = cut[index]
     if (!lines?.ok) return []
-    const own: Shape[] = [
+    const { min, max } = boxOf([lines.value.outer])
+    const shapes: Shape[] = [
       ...lines.value.inner.map((outline) => path('CUT-INSIDE', outline)),
       path('CUT-OUTSIDE', lines.value.outer),
       ...part.marks.map((mark) => path('MARK', mark)),
-      ...partLettering(asCut(part, cutter), words.onParts[part.letter] ?? []),
+      ...letters,
     ]
-    return own.map((shape) => movedShape(shape, places[index] ?? point(0, 0)))
+    return (part.copies ?? [part.outer]).map(() => ({ part, shapes, min, max }))
   })
-  return done(shapes)
+  return laidOut(jig, drawn, cutter, shop, lengths)
+}
+
+/** A part as it is cut, and the strokes of its words. */
+interface Lettered {
+  readonly part: JigPart
+  readonly letters: readonly Path[]
+}
+
+interface LaidOut {
+  /** The shapes of each part that is cut. */
+  readonly parts: readonly (readonly Shape[])[]
+  readonly sheets: number
+}
+
+/** A part's shapes as they are cut, and the box around them. */
+interface Drawn extends Extents {
+  readonly part: JigPart
+  readonly shapes: readonly Shape[]
+}
+
+const laidOut = (
+  jig: Jig,
+  drawn: readonly Drawn[],
+  cutter: Cutter,
+  shop: Shop,
+  lengths: LengthStyle,
+): Outcome<LaidOut> => {
+  const removed = removedWidth(cutter)
+  // On paper, for a hand saw, the panel sets no limit: its parts are cut apart first.
+  const whole = cutter.kind === 'hand' ? undefined : cuttingRoom(shop)
+  const room = whole && { across: whole.length - removed, height: whole.width - removed }
+  const boxes = drawn.map(({ min, max }) => ({ across: max.x - min.x, height: max.y - min.y }))
+  const places = layBoxes(boxes, removed + BETWEEN, room)
+  if (!places) {
+    const { part, size } = drawn
+      .map(({ part, min, max }) => ({ part, size: { across: mm(max.x - min.x), height: mm(max.y - min.y) } }))
+      .reduce((a, b) =>
+        Math.max(b.size.across, b.size.height) > Math.max(a.size.across, a.size.height) ? b : a,
+      )
+    const onto = whole ? sizeText({ across: whole.length, height: whole.width }, lengths) : ''
+    return refused([
+      {
+        place: 'jigs',
+        given: jig.name,
+        advice: `Its ${part.name}, ${sizeText(size, lengths)}, does not go onto ${onto}, the panel of that thickness or the cutter's bed. Give a larger one, make the star smaller, or saw this jig by hand from its PDF: cutter: { kind: hand }.`,
+      },
+    ])
+  }
+  const apart = (room?.height ?? 0) + SHEETS_APART
+  const sheets = 1 + Math.max(...places.map(({ sheet }) => sheet))
+  return done({
+    sheets,
+    parts: drawn.map(({ shapes, min, max }, index) => {
+      const place = places[index]
+      if (!place) throw new RangeError('every part has a place')
+      const turned = turnedShapes(shapes, radians(place.turned ? Math.PI / 2 : 0))
+      // Turned by a quarter, its upper left corner is what was its lower left one.
+      const corner = place.turned ? point(-max.y, min.x) : min
+      const by = point(place.x - corner.x, place.y - place.sheet * apart - corner.y)
+      return turned.map((shape) => movedShape(shape, by))
+    }),
+  })
 }
 
 /** Lettering keeps clear of the reliefs too. */
-const asCut = (part: JigPart, cutter: Cutter): JigPart => {
-  return { ...part, ...relievedPart(part, removedWidth(cutter)) }
-}
-
-/** How each line is moved so that all lie in rows, none over another. */
-const sideBySide = (outers: readonly Outline[], gap: number): Point[] => {
-  const boxes = outers.map((outer) => boxOf([outer]))
-  const widest = Math.max(ROW, ...boxes.map(({ min, max }) => max.x - min.x))
-  let [x, y, rowHeight] = [0, 0, 0]
-  return boxes.map(({ min, max }) => {
-    const [across, height] = [max.x - min.x, max.y - min.y]
-    if (x > 0 && x + across > widest) {
-      x = 0
-      y -= rowHeight + gap
-      rowHeight = 0
-    }
-    const by = point(x - min.x, y - max.y)
-    x += across + gap
-    rowHeight = Math.max(rowHeight, height)
-    return by
-  })
-}
+const asCut = (part: JigPart, cutter: Cutter): JigPart => ({
+  ...part,
+  ...relievedPart(part, removedWidth(cutter)),
+})

@@ -4,20 +4,40 @@ import { boxIsClearOf } from '../drawing/place-label.js'
 import { outlineSides, type Side, sidesOf } from '../drawing/sides.js'
 import { strokeLettering, strokeWidth } from '../drawing/stroke-lettering.js'
 import { crossingsAt } from '../geometry/crossings.js'
-import { boxOf, type Outline } from '../geometry/outline.js'
-import { add, distance, type Point, point, scale, turn } from '../geometry/point.js'
+import { distanceToEdge } from '../geometry/leaves-room.js'
+import { boxOf, edges, type Outline } from '../geometry/outline.js'
+import { add, between, distance, type Point, point, scale, turn } from '../geometry/point.js'
 import type { JigPart } from '../jigs/jig.js'
 import type { Radians } from '../units/brand.js'
 import { radians } from '../units/convert.js'
+
+/** What words on a part keep clear of. */
+type LetteredPart = Pick<JigPart, 'outer' | 'inner' | 'marks'>
 
 /** A line of words on a part. */
 export interface PartWords {
   readonly text: string
   /** What it belongs to: it stands beside that, or is left out. Anywhere on the part when there is no such place. */
   readonly near?: Point
+  /** Its middle, where it has room of its own, so many mm across; letters that run further are not tried. */
+  readonly in?: { readonly middle: Point; readonly across: number }
   /** Direction of reading; level when left out, or upwards where only that has room. */
   readonly turn?: Radians
 }
+
+/** The words of a part that is turned about the origin. */
+export const turnedWords = (
+  { near, in: own, turn: reading, ...line }: PartWords,
+  by: Radians,
+): PartWords => ({
+  ...line,
+  ...(near ? { near: turn(near, by) } : {}),
+  ...(own ? { in: { ...own, middle: turn(own.middle, by) } } : {}),
+  ...(reading === undefined ? {} : { turn: readable(radians(reading + by)) }),
+})
+
+/** Words along a line that leans past upright would stand on their heads. */
+export const readable = (turn: Radians): Radians => radians(turn - Math.PI * Math.ceil(turn / Math.PI - 0.5))
 
 /** Heights of capitals, in mm, the largest that fits first; smaller ones a router's bit would fill. */
 const HEIGHTS = [6, 4.5, 3.5, 2.5]
@@ -32,16 +52,36 @@ const PLACES = 28
  * Words as single strokes on a part, clear of its edges, its marks and each other, each as large as fits and as near
  * as can be to where it should stand. What finds no room is left out: the notes on paper say it too.
  */
-export const partLettering = (part: JigPart, words: readonly PartWords[]): Path[] => {
-  const outlines = [part.outer, ...part.inner, ...part.marks]
-  const taken: Side[] = outlines.flatMap(outlineSides)
-  const within = [part.outer, ...part.inner].map((outline) => outlineSides(outline).map(([from]) => from))
+export const partLettering = (part: LetteredPart, words: readonly PartWords[]): Path[] => {
+  const sides = [part.outer, ...part.inner, ...part.marks].flatMap(outlineSides)
+  const roomAt = roomOn(part)
+  const places = gridOver(part.outer)
+  const { min, max } = boxOf([part.outer])
+  const boxes: Box[] = []
   return words.flatMap((line) => {
-    const found = placeOf(line, part.outer, within, taken)
+    const aim = line.in?.middle ?? line.near ?? between(min, max, 0.5)
+    const roomBeside = (at: Point): number => (boxes.some((box) => isInside(at, [box])) ? 0 : roomAt(at))
+    const found = placeOf(line, line.in ? [aim] : nearestFirst([aim, ...places], aim), roomBeside, [
+      ...sides,
+      ...boxes.flatMap(sidesOf),
+    ])
     if (!found) return []
-    taken.push(...sidesOf(found.box))
+    boxes.push(found.box)
     return strokeLettering({ text: line.text, middle: found.middle, height: found.height, turn: found.turn })
   })
+}
+
+/** How far a place is from the nearest of the part's lines; 0 off its wood. Each place is worked out once. */
+const roomOn = (part: LetteredPart): ((at: Point) => number) => {
+  const within = [part.outer, ...part.inner].map((outline) => outlineSides(outline).map(([from]) => from))
+  const lines = [part.outer, ...part.inner, ...part.marks].flatMap(edges)
+  const known = new Map<Point, number>()
+  return (at) => {
+    const room =
+      known.get(at) ?? (isInside(at, within) ? Math.min(...lines.map((line) => distanceToEdge(at, line))) : 0)
+    known.set(at, room)
+    return room
+  }
 }
 
 interface Found {
@@ -51,30 +91,41 @@ interface Found {
   readonly box: Box
 }
 
-const placeOf = (
-  { text, near, turn: wanted }: PartWords,
-  outer: Outline,
-  within: readonly (readonly Point[])[],
-  taken: readonly Side[],
-): Found | undefined => {
+const gridOver = (outer: Outline): Point[] => {
   const { min, max } = boxOf([outer])
-  const aim = near ?? point((min.x + max.x) / 2, (min.y + max.y) / 2)
-  const places = Array.from({ length: PLACES * PLACES }, (_, index) =>
+  return Array.from({ length: PLACES * PLACES }, (_, index) =>
     point(
       min.x + ((max.x - min.x) * ((index % PLACES) + 0.5)) / PLACES,
       min.y + ((max.y - min.y) * (Math.floor(index / PLACES) + 0.5)) / PLACES,
     ),
   )
-  const nearest = [aim, ...places].sort((a, b) => distance(a, aim) - distance(b, aim))
-  const turns = wanted === undefined ? [radians(0), radians(Math.PI / 2)] : [wanted]
+}
+
+const nearestFirst = (places: readonly Point[], aim: Point): Point[] =>
+  places
+    .map((at) => ({ at, away: distance(at, aim) }))
+    .sort((a, b) => a.away - b.away)
+    .map(({ at }) => at)
+
+/** @param places where the line's middle may be, those to be preferred first */
+const placeOf = (
+  { text, near, in: own, turn: wanted }: PartWords,
+  places: readonly Point[],
+  roomAt: (at: Point) => number,
+  taken: readonly Side[],
+): Found | undefined => {
+  const turns = wanted === undefined && !own ? [radians(0), radians(Math.PI / 2)] : [wanted ?? radians(0)]
   for (const height of HEIGHTS) {
+    const [width, high] = [strokeWidth(text, height), height * 1.5]
+    if (own && width > own.across) continue
+    // A line nearer than this would run through the words, however they are turned.
+    const needed = Math.min(width, high) / 2 + CLEARANCE
     for (const reading of turns) {
-      const width = strokeWidth(text, height)
-      for (const middle of nearest) {
-        if (near && distance(middle, near) > 0.6 * width + BESIDE) break
-        if (!isInside(middle, within)) continue
-        const box = boxAround(middle, width, height * 1.5, reading)
-        if (boxIsClearOf(box, taken, CLEARANCE)) return { middle, height, turn: reading, box }
+      for (const at of places) {
+        if (near && distance(at, near) > 0.6 * width + BESIDE) break
+        if (roomAt(at) < needed) continue
+        const box = boxAround(at, width, high, reading)
+        if (boxIsClearOf(box, taken, CLEARANCE)) return { middle: at, height, turn: reading, box }
       }
     }
   }

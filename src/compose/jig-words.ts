@@ -1,24 +1,20 @@
 import { kite } from '../geometry/kite.js'
 import { between, direction, point } from '../geometry/point.js'
-import { angleGauge } from '../jigs/angle-gauge.js'
+import { angleGauge, GAUGE_WORDS, type GaugedAngle } from '../jigs/angle-gauge.js'
 import { freeDirections, isFree } from '../jigs/free-movements.js'
+import { wallBeside } from '../jigs/holes.js'
 import { type Jig, mirroredPoint } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { HAND_DISTANCE } from '../plan/warnings.js'
-import type { Radians } from '../units/brand.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
+import { SAME_POINT } from '../units/tolerance.js'
 import { settingText } from './cut-steps.js'
-import type { PartWords } from './jig-letters.js'
-
-/** What is said of a jig: on its parts, by their letters, and in words on paper. */
-export interface JigWords {
-  readonly title: string
-  readonly onParts: Readonly<Record<string, readonly PartWords[]>>
-  readonly steps: readonly string[]
-  readonly hardware: readonly string[]
-}
+import { frameWords } from './frame-words.js'
+import { readable } from './jig-letters.js'
+import { handWords, type JigWords, sideWords } from './jig-phrases.js'
+import { wedgeWords } from './wedge-words.js'
+import { windowWords } from './window-words.js'
 
 export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   switch (jig.name) {
@@ -26,19 +22,17 @@ export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
       return blankStopWords(jig, plan, order)
     case 'arm-cradle':
       return armCradleWords(jig, plan, order)
+    case 'first-cut-wedge':
+    case 'joint-cut-wedge':
+      return wedgeWords(jig, plan, order)
+    case 'glue-up-frame':
+      return frameWords(plan, order)
+    case 'trial-window':
+      return windowWords(plan, order)
     case 'angle-gauge':
       return angleGaugeWords(plan, order)
   }
 }
-
-/**
- * On a running saw. Hand distance: AS/NZS 62841.3.9:2020, safety warnings; the others: common practice, no published
- * source.
- */
-export const JIG_CAUTION =
-  "Clamp the jig, then lower the blade with the saw off and turn it by hand: it must touch neither jig nor clamps. The saw's manual and local rules come first."
-
-const sideWords = ({ shop }: Order): string => `kept piece to the ${shop.jigStock.side} of the blade`
 
 const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const { star, blank, firstCut } = plan
@@ -47,24 +41,27 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   return {
     title: 'Blank stop, for cut 1',
     onParts: {
-      A: [
-        { text: 'A BLANK STOP' },
+      plate: [
+        { text: 'BLANK STOP' },
         { text: plan.order.name },
         { text: `CUT 1: SAW ${settingText(firstCut)}` },
         { text: `END TO BLADE ${set}` },
-        { text: `FACE ${showAngle(star.tipAngle)}` },
+        { text: `ANGLE ${showAngle(star.tipAngle)}` },
       ],
-      B: [{ text: 'B RAIL' }, { text: 'CLAMPS', near: jig.hands[0]?.at ?? point(0, 0) }],
-      C: [{ text: 'C SPACER: LIFT OUT', turn: readable(face) }],
+      rail: [{ text: 'RAIL' }, { text: 'CLAMPS', near: jig.hands[0]?.at ?? point(0, 0) }],
+      spacer: [
+        { text: 'LIFT OUT', turn: readable(face) },
+        { text: 'SPACER', turn: readable(face) },
+      ],
     },
     steps: [
-      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp rail B to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with spacer C between it and the face, lies ${set} along the fence from the blade's near side.`,
+      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with the spacer between it and the stop's slanted edge, lies ${set} along the fence from the blade's near side.`,
       'Push the board against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
-      `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The face leans back; the board still meets it along its whole end.'}`,
+      `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The slanted edge leans back; the board still meets it along its whole end.'}`,
       ...handWords(jig, order),
     ],
     hardware: [
-      `3 wood screws through plate A into rail B, holes ${showLength(order.shop.jigStock.screw, order.lengths)}`,
+      `3 wood screws through the plate into the rail, holes ${showLength(order.shop.jigStock.screw, order.lengths)}`,
       '2 clamps for the rail, 1 for the board',
     ],
   }
@@ -85,49 +82,63 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   return {
     title: 'Arm cradle, for cuts 2 and 3',
     onParts: {
-      A: [
+      base: [
         { text: 'BLADE THIS EDGE', near: left ? mirroredPoint(edge) : edge, turn: readable(lean) },
-        { text: 'A ARM CRADLE' },
+        { text: 'ARM CRADLE' },
         { text: plan.order.name },
         { text: `CUTS 2 + 3: SAW ${settingText(jointCut)}` },
         { text: `TIP TO BLADE ${showSetting(plan.stop, order.lengths)}` },
       ],
-      B: [{ text: 'B FENCE STRIP' }],
-      C: [{ text: 'C TIP BLOCK' }],
-      D: [{ text: 'D BAR' }],
+      'fence strip': [{ text: 'FENCE STRIP' }],
+      'tip block': [{ text: 'TIP BLOCK' }],
+      'hold-down bar': [{ text: 'BAR' }],
     },
     steps: [
-      `Saw ${settingText(jointCut)}, ${sideWords(order)}, the handle swung away from it. Strip B against the ${jointCut.wedge ? 'wedge' : "saw's fence"}, the base's slanted edge along the blade's near side. Clamp the base to the table or the fence.`,
-      'Cut 2: the edge that lay on the fence on strip B, the tip against block C. Cut 3: the arm turned over, the other tip edge on the strip. Blow the dust out of the notch at the tip each time.',
+      `Saw ${settingText(jointCut)}, ${sideWords(order)}, the handle swung away from it. Fence strip against the ${jointCut.wedge ? 'wedge' : "saw's fence"}, the base's slanted edge along the blade's near side. Clamp the base to the table or the fence.`,
+      'Cut 2: the edge that lay on the fence on the fence strip, the tip against the tip block. Cut 3: the arm turned over, the other tip edge on the strip. Blow the dust out of the notch at the tip each time.',
       offFence
         ? 'Strip and block do not keep this arm on the strip: only the toggle clamp does. Close it before every cut.'
         : 'The arm can still slide towards the blade along the strip, and along the block: only the toggle clamp stops it. Close it before every cut.',
-      'Pack up clamp and bar until bar D presses level on the arm.',
+      'Pack up clamp and bar until the bar presses level on the arm.',
+      ...thinWalls(jig, order),
       ...handWords(jig, order),
     ],
     hardware: [
-      `wood screws from below through base A into strip B and block C, holes ${show(jigStock.screw)}, heads sunk`,
-      `toggle clamp, foot holes ${show(jigStock.clampAcross)} × ${show(jigStock.clampAlong)}, with ${show(jigStock.bolt)} holes in bar D for its bolt and a rubber foot`,
+      `wood screws from below through the base into fence strip and tip block, holes ${show(jigStock.screw)}, heads sunk`,
+      `toggle clamp, foot slots ${show(jigStock.clampAcross)} × ${show(jigStock.clampAlong)} apart, with ${show(jigStock.bolt)} holes in the bar for its bolt and a rubber foot`,
     ],
   }
 }
 
-/** Words along a line that leans past upright would stand on their heads. */
-const readable = (turn: Radians): Radians => radians(turn > Math.PI / 2 ? turn - Math.PI : turn)
+/** Parts that a star leaves less wood beside a hole than the panel is thick. */
+const thinWalls = ({ parts }: Jig, { shop: { jigStock }, lengths }: Order): string[] =>
+  parts.flatMap((part) => {
+    const wall = wallBeside(part)
+    return wall === undefined || wall > jigStock.thickness - SAME_POINT
+      ? []
+      : [
+          `The ${part.word} is only ${showLength(wall, lengths)} wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner ${part.word === 'hold-down bar' ? 'bolt' : 'screw'}.`,
+        ]
+  })
 
 const angleGaugeWords = (plan: StarPlan, order: Order): JigWords => {
   const { angles } = angleGauge(plan, order.shop.jigStock, order.shop.cutter)
+  const gaugedAngle = (wanted: GaugedAngle['word']): string =>
+    angles.flatMap(({ word, angle }) => (word === wanted ? [`${word} ${showAngle(angle)}`] : [])).join()
   return {
     title: 'Angle gauge',
     onParts: {
-      A: [
-        ...angles.map(({ word, angle, corner }) => ({ text: `${word} ${showAngle(angle)}`, near: corner })),
+      gauge: [
+        ...angles.map(({ word, angle, words }) => ({
+          text: `${word} ${showAngle(angle)}`,
+          in: { middle: words, across: GAUGE_WORDS },
+        })),
         { text: plan.order.name },
       ],
     },
     steps: [
+      `${gaugedAngle('TIP')} and ${gaugedAngle('CENTRE')} are the notches of the upper edge, ${gaugedAngle('SIDE')} that of the lower. ${gaugedAngle('VALLEY')} is the lower right corner: it goes between the tip edges of two arms that lie together.`,
       'Lay an arm into a notch and hold both against the light: light at the mouth, the angle is too small; at the corner, too large.',
-      'VALLEY is the lower right corner: it goes between the tip edges of two arms that lie together.',
       order.shop.cutter.kind === 'router'
         ? "In each notch one edge runs into the corner; beside the other stands the bit's relief."
         : 'Test the gauge on a printed pattern before you trust it.',
@@ -135,14 +146,3 @@ const angleGaugeWords = (plan: StarPlan, order: Order): JigWords => {
     hardware: [],
   }
 }
-
-/** How far hands and hold-down stay from the blade, and what is asked for where that is not far. */
-const handWords = (jig: Jig, order: Order): string[] =>
-  jig.hands.map(({ place, fromBlade }) => {
-    const far = showLength(fromBlade, order.lengths)
-    if (place === "the spacer's grip")
-      return `The spacer's grip is ${far} from the blade: touch it only while the saw is off.`
-    return fromBlade >= order.shop.jigStock.hands
-      ? `${place.charAt(0).toUpperCase()}${place.slice(1)}: ${far} from the blade.`
-      : `${place.charAt(0).toUpperCase()}${place.slice(1)}: only ${far} from the blade${fromBlade < HAND_DISTANCE ? ', nearer than a hand may come' : ''}. Hands stay off while the saw runs; the clamp is required.`
-  })

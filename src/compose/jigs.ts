@@ -1,62 +1,84 @@
-import type { Drawing } from '../drawing/model.js'
 import { blankIsArm } from '../geometry/kite.js'
 import { angleGauge } from '../jigs/angle-gauge.js'
-import { armCradle, holdRoom } from '../jigs/arm-cradle.js'
+import { armCradle } from '../jigs/arm-cradle.js'
 import { blankStop } from '../jigs/blank-stop.js'
 import { type Jig, mirroredJig } from '../jigs/jig.js'
 import type { JigName, Order } from '../order/order.js'
-import { done, type Outcome, type Problem, refused } from '../order/problem.js'
+import { done, type Outcome, refused } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
-import { showAtLeast, showLength } from '../units/show.js'
-import { jigDrawing } from './jig-drawing.js'
+import { frameOf } from './frame-words.js'
+import { type JigSheets, jigDrawing } from './jig-drawing.js'
+import { at, jigRefusal } from './jig-refusal.js'
+import { wedgeOf } from './wedge-words.js'
+import { windowOf } from './window-words.js'
 
-/** The jig as the order wants it: its stock and hardware, its side of the blade. Refused when the star needs none. */
+/**
+ * The jig as the order wants it: its stock and hardware, its side of the blade. Refused when the star needs none, or
+ * when it cannot be made.
+ */
 export const jigOf = (name: JigName, plan: StarPlan, order: Order): Outcome<Jig> => {
-  const { shop } = order
-  const sided = (jig: Jig): Outcome<Jig> => done(shop.jigStock.side === 'right' ? jig : mirroredJig(jig))
+  const { jigStock, cutter } = order.shop
+  const why = needless(name, plan)
+  const refusal = why === undefined ? jigRefusal(name, plan, order) : { ...at(name), advice: why }
+  if (refusal) return refused([refusal])
+  const sided = (jig: Jig): Outcome<Jig> => done(jigStock.side === 'right' ? jig : mirroredJig(jig))
   switch (name) {
     case 'blank-stop':
-      return sided(blankStop(plan, shop.jigStock))
-    case 'arm-cradle': {
-      const refusal = cradleRefusal(plan, order)
-      return refusal ? refused([refusal]) : sided(armCradle(plan, shop.jigStock))
-    }
+      return sided(blankStop(plan, jigStock))
+    case 'arm-cradle':
+      return sided(armCradle(plan, jigStock))
+    case 'first-cut-wedge':
+    case 'joint-cut-wedge':
+      return sided(wedgeOf(name, plan, order))
+    case 'glue-up-frame':
+      return done(frameOf(plan, order))
+    case 'trial-window':
+      return done(windowOf(plan, order))
     case 'angle-gauge':
-      return done(angleGauge(plan, shop.jigStock, shop.cutter))
+      return done(angleGauge(plan, jigStock, cutter))
   }
 }
 
-const cradleRefusal = (plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
-  const at = { place: 'jigs', given: 'arm-cradle' }
-  if (blankIsArm(plan.star)) {
-    return {
-      ...at,
-      advice: `The blank of "${plan.order.name}" is already the arm: there are no joint cuts to hold it for. Leave the cradle out.`,
-    }
+/** Why this star has no use for the jig; undefined where it has. */
+export const needless = (
+  name: JigName,
+  { star, order, firstCut, jointCut }: StarPlan,
+): string | undefined => {
+  const isBlank = `The blank of "${order.name}" is already the arm: there are no joint cuts to hold it for.`
+  switch (name) {
+    case 'arm-cradle':
+      return blankIsArm(star) ? isBlank : undefined
+    case 'first-cut-wedge':
+      return firstCut.wedge ? undefined : `The saw reaches cut 1 of "${order.name}" by itself.`
+    case 'joint-cut-wedge':
+      if (blankIsArm(star)) return isBlank
+      return jointCut.wedge ? undefined : `The saw reaches cuts 2 and 3 of "${order.name}" by itself.`
+    default:
+      return undefined
   }
-  const room = holdRoom(plan, shop.jigStock)
-  return room.is < room.least
-    ? {
-        ...at,
-        advice: `The tip of an arm of "${plan.order.name}" lies ${showLength(room.is, lengths)} from the blade: too little for a hold-down, which needs ${showAtLeast(room.least, lengths)}. Make the star larger, give a thinner bolt, or leave the cradle out and cut the joints another way.`,
-      }
-    : undefined
 }
 
 /** A jig and its drawing. */
-export interface DrawnJig {
+export interface DrawnJig extends JigSheets {
   readonly jig: Jig
-  /** Its parts, for paper and for the cutter. */
-  readonly drawing: Drawing
 }
+
+/** A jig the order wants: drawn, or refused; or why this star has no use for it. */
+export type WantedJig = { readonly name: JigName } & (
+  | { readonly drawn: Outcome<DrawnJig> }
+  | { readonly needless: string }
+)
 
 export const drawJig = (name: JigName, plan: StarPlan, order: Order): Outcome<DrawnJig> => {
   const jig = jigOf(name, plan, order)
   if (!jig.ok) return jig
   const drawing = jigDrawing(jig.value, plan, order)
-  return drawing.ok ? done({ jig: jig.value, drawing: drawing.value }) : drawing
+  return drawing.ok ? done({ jig: jig.value, ...drawing.value }) : drawing
 }
 
-/** Every jig the order wants for a star, or why it cannot be made. */
-export const drawJigs = (plan: StarPlan, order: Order): Outcome<DrawnJig>[] =>
-  order.jigs.names.map((name) => drawJig(name, plan, order))
+/** Every jig the order wants for a star. */
+export const drawJigs = (plan: StarPlan, order: Order): WantedJig[] =>
+  order.jigs.names.map((name) => {
+    const why = needless(name, plan)
+    return why === undefined ? { name, drawn: drawJig(name, plan, order) } : { name, needless: why }
+  })

@@ -133,16 +133,19 @@ const sharesText = (shares: BatchRisk['law']['shares']): string => {
     .sort((a, b) => shares[b] - shares[a])
   const [first, ...rest] = parts
   if (first === undefined) return 'nothing: no input is off'
-  const told = (part: keyof typeof SHARE_TEXTS) => `${SHARE_TEXTS[part]} ${fixed(shares[part] * 100, 0)} %`
-  return `most of it ${told(first)}${rest.map((part) => `; ${told(part)}`).join('')}`
+  const told = (part: keyof typeof SHARE_TEXTS) => `${SHARE_TEXTS[part]}, ${fixed(shares[part] * 100, 0)} %`
+  return `mostly ${told(first)}${rest.map((part) => `; ${told(part)}`).join('')}`
 }
 
 const neededText = ({ needed, quantity }: Pick<BatchRisk, 'needed' | 'quantity'>): string => {
   const told = (wanted: string, repeats: Degrees | undefined) =>
     repeats === undefined
-      ? `${wanted} is out of reach`
+      ? `${wanted} is out of reach, however well they repeat`
       : `${wanted} takes cuts that repeat to ${fine(repeats)}`
   const stars = quantity === 1 ? 'the star' : `all ${quantity} stars`
+  if (needed.for95 === undefined) {
+    return `however well the cuts repeat, ${stars} will not close with a chance of 95 %: what the cuts share must be made good first`
+  }
   return `for ${stars} to close, ${told('95 %', needed.for95)}; ${told('99 %', needed.for99)}`
 }
 
@@ -154,7 +157,7 @@ const correctedWords = (risk: BatchRisk): Words[] => {
   return [
     {
       heading: 'Corrected',
-      text: `once dry fits have made good what the cuts share: one star closes with ${percent(corrected.star)}${all}; ${neededText({ needed: corrected.needed, quantity })}`,
+      text: `once dry fits have made good what the cuts share: one star closes with a chance of ${percent(corrected.star)}${all}; ${neededText({ needed: corrected.needed, quantity })}`,
     },
   ]
 }

@@ -15,8 +15,8 @@ export type Stretch = readonly [Point, Point]
 export interface SawScene {
   readonly name: 'Cut 1' | 'Cut 2' | 'Cut 3'
   readonly cut: PlannedCut
-  /** Which way the face looks that lay upwards at cut 1. */
-  readonly faceA: 'up' | 'down'
+  /** Which way the face side of the board looks, which lies upwards at cut 1. */
+  readonly faceSide: 'up' | 'down'
   /** Before the cut; of a board its end only. */
   readonly wood: readonly Point[]
   /** Where the board goes on; absent for a blank. */
@@ -58,7 +58,10 @@ export const sawScenes = (plan: StarPlan, kerf: number): SawScene[] => {
  * fence is turned by what a wedge takes.
  */
 interface SetUp
-  extends Pick<SawScene, 'name' | 'cut' | 'faceA' | 'wood' | 'kept' | 'waste' | 'toCome' | 'stopLiftsOut'> {
+  extends Pick<
+    SawScene,
+    'name' | 'cut' | 'faceSide' | 'wood' | 'kept' | 'waste' | 'toCome' | 'stopLiftsOut'
+  > {
   readonly goesOn?: readonly Point[]
   /** Where the blade's near side meets the wood's edge, from the tip. */
   readonly reach: number
@@ -84,7 +87,7 @@ const boardCut = (plan: StarPlan, kerf: number): SetUp => {
   return {
     name: 'Cut 1',
     cut: firstCut,
-    faceA: 'up',
+    faceSide: 'up',
     wood: [tip, point(end, 0), point(end, star.armStrip), highLeft],
     goesOn: breakLine(end, star.armStrip, unitOf(plan)),
     kept: corners,
@@ -133,7 +136,7 @@ const jointCuts = (plan: StarPlan): SetUp[] => {
     {
       ...both,
       name: 'Cut 2',
-      faceA: 'up',
+      faceSide: 'up',
       wood: corners,
       kept: second,
       waste: beyond(corners),
@@ -142,7 +145,7 @@ const jointCuts = (plan: StarPlan): SetUp[] => {
     {
       ...both,
       name: 'Cut 3',
-      faceA: 'down',
+      faceSide: 'down',
       wood: turnedOver,
       kept: leftPart(turnedOver, nearValley, along),
       waste: beyond(turnedOver),
@@ -175,7 +178,7 @@ const stopBlock = ({ stopLiftsOut, stopHeight }: SetUp, { star }: StarPlan, unit
  * is turned by half a turn, for the pattern lies with the fence at the bottom and the operator stands opposite.
  */
 const asTheOperatorSees = (setUp: SetUp, plan: StarPlan, kerf: number): SawScene => {
-  const { name, cut, faceA, along, reach, edge, stopLiftsOut } = setUp
+  const { name, cut, faceSide, along, reach, edge, stopLiftsOut } = setUp
   const unit = unitOf(plan)
   const stop = stopBlock(setUp, plan, unit)
   const slope = radians(Math.sign(cut.miter) * toRadians(cut.wedge?.angle ?? degrees(0)))
@@ -206,7 +209,7 @@ const asTheOperatorSees = (setUp: SetUp, plan: StarPlan, kerf: number): SawScene
   return {
     name,
     cut,
-    faceA,
+    faceSide,
     unit,
     stopLiftsOut,
     wood: all(setUp.wood),

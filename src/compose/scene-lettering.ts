@@ -41,7 +41,7 @@ export const sceneLettering = (
   }
   const lean = (leanDirection(scene) - Math.PI / 2) / 2
   const arcMiddle = add(at(scene.pivot), polar(leanRadius(scene, reduced), radians(lean)))
-  place(inside(`A ${scene.faceA}`, scene.kept.map(at)))
+  place(inside(`face ${scene.faceSide}`, scene.kept.map(at)))
   if (scene.cut.reading > 0) place(around(showAngle(scene.cut.reading), arcMiddle, 'DIM'))
   if (scene.wedge && scene.cut.wedge)
     place(around(`${showAngle(scene.cut.wedge.angle)} wedge`, middle(scene.wedge.map(at)), 'DIM'), room.max.y)

@@ -25,7 +25,7 @@ const GRAIN_SPACING = 2.2
 
 /**
  * The star as it hangs, small, PICTURE_WIDTH mm wide: joints, the arms' boards along their grain, width and height.
- * Every arm's grain follows the tip edge that lay on the fence: face A up, the one on the tip's left.
+ * Every arm's grain follows the tip edge that lay on the fence: face sides up, the one on the tip's left.
  */
 export const starPicture = ({ star }: StarPlan, { lengths }: Order): Block => {
   const reduced = SMALLER_SIDE / Math.min(star.across, star.height)

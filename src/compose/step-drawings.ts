@@ -121,11 +121,11 @@ const captionText = (scene: SawScene, { firstCut }: StarPlan, { lengths }: Order
   const stop = scene.wedge ? `Stop ${showSetting(scene.length, lengths)} along the wedge. ` : ''
   switch (scene.name) {
     case 'Cut 1':
-      return `${stop}Face A up. Lift the stop out before the cut.`
+      return `${stop}Mark the face side; it lies up. Lift the stop out before the cut.`
     case 'Cut 2':
-      return `${stop}${firstCut.wedge && !scene.wedge ? 'Wedge off. ' : ''}Face A up. Arm clamped, offcut free.`
+      return `${stop}${firstCut.wedge && !scene.wedge ? 'Wedge off. ' : ''}Face side up. Arm clamped, offcut free.`
     case 'Cut 3':
-      return `${stop}Face A down, the edge of cut 1 on the ${scene.wedge ? 'wedge' : 'fence'}.`
+      return `${stop}Face side down, the edge of cut 1 on the ${scene.wedge ? 'wedge' : 'fence'}.`
   }
 }
 

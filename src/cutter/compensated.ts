@@ -55,7 +55,7 @@ const linesFor = (part: CutPart, width: Mm): CutLines | undefined => {
 /** By halving: what fits a width fits every smaller one. */
 const largestWidth = (part: CutPart, tooWide: Mm): Mm => {
   let [fits, fails] = [0, Number(tooWide)]
-  for (let step = 0; step < 30; step++) {
+  for (let step = 0; step < 16; step++) {
     const middle = (fits + fails) / 2
     if (linesFor(part, mm(middle))) fits = middle
     else fails = middle

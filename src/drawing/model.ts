@@ -12,6 +12,8 @@ export interface Drawing {
   readonly trueSize: { readonly across: Mm; readonly height: Mm }
   /** Everything but the notes. */
   readonly figure: readonly Shape[]
+  /** The figure in parts that need not hang together on paper: each may lie on a sheet of its own. */
+  readonly apart?: readonly (readonly Shape[])[]
   /** Those of the figure's shapes that paper may do without where they would cost a page: the notes say it too. */
   readonly asides: readonly Shape[]
   /** What is said in words; on paper it may stand wherever there is room. */

@@ -1,4 +1,4 @@
-import { moved, type Outline } from '../geometry/outline.js'
+import { moved, turnedOutline } from '../geometry/outline.js'
 import { add, type Point, point, turn } from '../geometry/point.js'
 import type { Radians } from '../units/brand.js'
 import { radians } from '../units/convert.js'
@@ -9,12 +9,6 @@ import type { Label, Shape } from './model.js'
 /** The shape moved by a vector. */
 export const movedShape = <Kind extends Shape>(shape: Kind, by: Point): Kind =>
   shape.kind === 'path' ? { ...shape, ...moved(shape, by) } : { ...shape, at: add((shape as Label).at, by) }
-
-/** The outline turned counter-clockwise about the origin. */
-export const turnedOutline = ({ vertices, closed }: Outline, by: Radians): Outline => ({
-  closed,
-  vertices: vertices.map((vertex) => ({ ...vertex, ...turn(vertex, by) })),
-})
 
 /**
  * Shapes turned counter-clockwise about the origin. Lettering that would then stand on its head is turned in its own

@@ -1,11 +1,11 @@
 import { edges, type Outline } from '../geometry/outline.js'
-import { type Point, point, polar } from '../geometry/point.js'
+import { between, distance, type Point, point, polar } from '../geometry/point.js'
 import { radians } from '../units/convert.js'
 import { SHOP } from '../units/tolerance.js'
-import { labelBox } from './bounds.js'
+import { type Box, labelBox } from './bounds.js'
 import type { Shape } from './model.js'
 
-/** A straight piece of something drawn, or a side of a label's box. */
+/** A straight piece of something drawn, or of a label's box. */
 export type Side = readonly [Point, Point]
 
 /** The largest angle, in radians, that one side stands for. */
@@ -17,7 +17,21 @@ const LEAVES = SHOP / 2
 const spanOf = (radius: number): number => Math.min(SPAN, 2 * Math.acos(Math.max(0, 1 - LEAVES / radius)))
 
 export const shapeSides = (shape: Shape): Side[] =>
-  shape.kind === 'label' ? sidesOf(labelBox(shape)) : outlineSides(shape)
+  shape.kind === 'label' ? letteredSides(labelBox(shape)) : outlineSides(shape)
+
+/** At most this much between two lines of a label's box: no other lettering with its white fits in between. */
+const LETTERED = 2
+
+/** The sides of a label's box and lines along its letters, so that what lies wholly inside meets it too. */
+const letteredSides = (box: Box): Side[] => {
+  const [a, b, c, d] = box
+  const rows = Math.ceil(distance(a, d) / LETTERED)
+  const inner = Array.from(
+    { length: Math.max(0, rows - 1) },
+    (_, row): Side => [between(a, d, (row + 1) / rows), between(b, c, (row + 1) / rows)],
+  )
+  return [...sidesOf(box), ...inner]
+}
 
 export const outlineSides = (outline: Outline): Side[] =>
   edges(outline).flatMap(({ from, to, arc }): Side[] => {

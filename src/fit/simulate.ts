@@ -51,7 +51,10 @@ export interface Estimate {
 export const simulate = (asked: Simulated): SimulatedChances => {
   const { law, accepted, cuts, repeatsTo, quantity, reach, valleys, step } = asked
   const batches = Math.max(1, Math.round(asked.stars / quantity))
-  const draw = normalDraws(asked.seed)
+  const fill = normalDraws(asked.seed)
+  const sharedDraw = new Float64Array(1)
+  /** Of one star: its cuts, then the edges at its valleys. */
+  const draws = new Float64Array(cuts + valleys.count * valleys.edges)
   const counts = new Uint32Array(reach.bars)
   const perDegree = reach.bars / (reach.to - reach.from)
   const slop = valleys.repeatsTo
@@ -59,11 +62,13 @@ export const simulate = (asked: Simulated): SimulatedChances => {
   let [closed, closedSquares, fitted, fittedSquares] = [0, 0, 0, 0]
   let [whole, smooth, sum, squares] = [0, 0, 0, 0]
   for (let batch = 0; batch < batches; batch++) {
-    const off = law.mean + (law.shared === 0 ? 0 : law.shared * draw())
+    fill(sharedDraw)
+    const off = law.mean + law.shared * (sharedDraw[0] as number)
     let [passed, spoilt, turned, read] = [0, 0, 0, 0]
     for (let star = 0; star < quantity; star++) {
+      fill(draws)
       let scatter = 0
-      for (let cut = 0; cut < cuts; cut++) scatter += draw()
+      for (let cut = 0; cut < cuts; cut++) scatter += draws[cut] as number
       const closure = off + repeatsTo * scatter
       if (Math.abs(closure) <= accepted) passed++
       if (Math.abs(closure - turned) > accepted) spoilt++
@@ -75,9 +80,9 @@ export const simulate = (asked: Simulated): SimulatedChances => {
       const inside = Math.min(reach.bars - 1, Math.max(0, bar))
       counts[inside] = (counts[inside] ?? 0) + 1
       let largest = 0
-      for (let valley = 0; valley < valleys.count; valley++) {
-        const difference = valleys.edges === 1 ? draw() : draw() - draw()
-        largest = Math.max(largest, Math.abs(difference))
+      for (let edge = cuts; edge < draws.length; edge += valleys.edges) {
+        const other = valleys.edges === 1 ? 0 : (draws[edge + 1] as number)
+        largest = Math.max(largest, Math.abs((draws[edge] as number) - other))
       }
       if (largest * slop <= step) smooth++
     }

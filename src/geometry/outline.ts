@@ -1,7 +1,7 @@
-import type { Mm } from '../units/brand.js'
+import type { Mm, Radians } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { SAME_POINT } from '../units/tolerance.js'
-import { distance, type Point, point } from './point.js'
+import { distance, type Point, point, turn } from './point.js'
 
 /**
  * A corner of an outline. `bulge` shapes the edge that leaves it: tan(included angle / 4), positive when the arc
@@ -140,4 +140,10 @@ const arcExtremes = ({ centre, radius, start, sweep }: Arc): Point[] =>
 export const moved = (outline: Outline, by: Point): Outline => ({
   closed: outline.closed,
   vertices: outline.vertices.map((vertex) => ({ ...vertex, x: vertex.x + by.x, y: vertex.y + by.y })),
+})
+
+/** The outline turned counter-clockwise about the origin. */
+export const turnedOutline = ({ vertices, closed }: Outline, by: Radians): Outline => ({
+  closed,
+  vertices: vertices.map((vertex) => ({ ...vertex, ...turn(vertex, by) })),
 })

@@ -36,3 +36,8 @@ export const turn = (a: Point, angle: Radians): Point => ({
   x: a.x * Math.cos(angle) - a.y * Math.sin(angle),
   y: a.x * Math.sin(angle) + a.y * Math.cos(angle),
 })
+
+export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y
+
+/** Positive when b points to the left of a. */
+export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x

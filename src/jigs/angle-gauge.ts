@@ -1,10 +1,12 @@
 import { removedWidth } from '../cutter/compensated.js'
-import { circle, closedOutline } from '../geometry/outline.js'
-import { add, type Point, point, polar, scale } from '../geometry/point.js'
+import { kite, kiteOutline } from '../geometry/kite.js'
+import { circle, closedOutline, type Outline } from '../geometry/outline.js'
+import { add, type Point, point, polar, scale, subtract, turn } from '../geometry/point.js'
 import type { Cutter, JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import type { Degrees } from '../units/brand.js'
-import { degrees, toRadians } from '../units/convert.js'
+import type { Degrees, Radians } from '../units/brand.js'
+import { degrees, radians, toRadians } from '../units/convert.js'
+import { SAME_POINT } from '../units/tolerance.js'
 import type { Jig } from './jig.js'
 
 /** An angle of the star on the gauge, and where. */
@@ -12,18 +14,30 @@ export interface GaugedAngle {
   readonly word: 'TIP' | 'SIDE' | 'CENTRE' | 'VALLEY'
   readonly angle: Degrees
   readonly corner: Point
+  /** Middle of its words, which have {@link GAUGE_WORDS} across. */
+  readonly words: Point
 }
 
+/** In mm: room across for an angle's words; a column of the plate keeps them clear of its edges too. */
+export const GAUGE_WORDS = 30
+const COLUMN = GAUGE_WORDS + 4
+/** From a corner to the middle of its words, and how far up these reach on either side of that. */
+const TO_WORDS = 5
+const HALF_WORDS = 3
+const CLEAR = 2
 /** In mm: a notch's edges, and at least so much of both must bear beside a router's relief. */
 const LEG = 24
 const BEARING = 12
 /** A bit that would need longer ones does not fit; the cutter's check says so. */
 const LONGEST_LEG = 90
+/** Around the hole, at the ends and between two notches: so much wood, or as much as the panel is thick. */
 const MARGIN = 10
 const BETWEEN = 14
 /** From the lower edge's notch to the valley corner: so much lies along an arm. */
 const ALONG_ARM = 40
-/** Between the notches of the upper and lower edge: room for words, and wood. */
+/** The corner's other edge, into a valley: longer would not go into an apron's pocket. */
+const VALLEY_LEG = 55
+/** Between the notches of the upper and lower edge: room for words of both, and wood. */
 const WAIST = 22
 
 /**
@@ -43,15 +57,34 @@ export const angleGauge = (
     Notch,
     Notch,
   ]
-  const waist = Math.max(WAIST, stock.thickness + slot)
-  const height = Math.max(tip.depth, centre.depth) + waist + side.depth
-  const lean = height / Math.tan(toRadians(valleyAngle))
-  const hole = stock.bolt + 2 * MARGIN
-  const top = hole + tip.width + BETWEEN + centre.width + MARGIN
-  const across = Math.max(top + lean, hole + side.width + ALONG_ARM)
-  const tipAt = point(hole + tip.width / 2, height)
-  const centreAt = point(hole + tip.width + BETWEEN + centre.width / 2, height)
-  const sideAt = point((across - ALONG_ARM) / 2, 0)
+  const margin = Math.max(MARGIN, stock.thickness)
+  const between = Math.max(BETWEEN, stock.thickness + slot)
+  const deepest = Math.max(tip.depth, centre.depth) + side.depth
+  const height = Math.max(
+    deepest + Math.max(WAIST + 2 * slot, stock.thickness + slot),
+    stock.bolt + 2 * margin,
+  )
+  const into = toRadians(valleyAngle)
+  const leg = Math.min(height / Math.sin(into), VALLEY_LEG)
+  const lean = leg * Math.cos(into)
+  const hole = stock.bolt + 2 * margin
+  const [tipRoom, centreRoom] = [tip, centre].map(({ width }) => Math.max(width, COLUMN)) as [number, number]
+  const tipX = hole + tipRoom / 2
+  const centreX = tipX + Math.max((tipRoom + centreRoom) / 2, (tip.width + centre.width) / 2 + between)
+  const top = centreX + Math.max(centre.width / 2 + margin, COLUMN / 2)
+  // The side notch keeps clear of a sharp corner's edge above it.
+  const beside = Math.max(ALONG_ARM, lean + margin)
+  // Words of a sharp corner stand far from it: the other corners are farther still from them.
+  const valleyWords = besideCorner(into)
+  const alone = into < Math.PI / 2 ? -2 * valleyWords.x : 0
+  const across = Math.max(
+    top + lean,
+    centreX + alone,
+    hole + side.width + beside,
+    hole + side.width / 2 + alone,
+  )
+  const [tipAt, centreAt] = [point(tipX, height), point(centreX, height)]
+  const sideAt = point(Math.max(Math.min((across - beside) / 2, across - alone), hole + side.width / 2), 0)
   const valley = point(across, 0)
   const up = (at: Point, { width, depth }: Notch): readonly [Point, Point, Point] => [
     add(at, point(width / 2, 0)),
@@ -64,38 +97,52 @@ export const angleGauge = (
     add(sideAt, point(0, side.depth)),
     add(sideAt, point(side.width / 2, 0)),
   ] as const
-  const end = add(
-    valley,
-    scale(polar(1, toRadians(degrees(180 - valleyAngle))), height / Math.sin(toRadians(valleyAngle))),
-  )
+  const legEnd = add(valley, scale(polar(1, radians(Math.PI - into)), leg))
+  const end = point(legEnd.x, height)
+  // A bit's relief goes on past the corner by half of the bit.
+  const below = point(0, -TO_WORDS - slot / 2)
   return {
     name: 'angle-gauge',
     parts: [
       {
         name: 'angle gauge',
-        letter: 'A',
+        word: 'gauge',
         outer: closedOutline([
           point(0, 0),
           ...sideNotch,
           valley,
-          end,
+          ...(height - legEnd.y > SAME_POINT ? [legEnd, end] : [legEnd]),
           ...centreNotch,
           ...tipNotch,
           point(0, height),
         ]),
-        inner: [circle(point(MARGIN + stock.bolt / 2, height / 2), stock.bolt / 2)],
+        inner: [circle(point(margin + stock.bolt / 2, height / 2), stock.bolt / 2)],
         seats: [tipNotch[1], centreNotch[1], sideNotch[1]],
         marks: [],
       },
     ],
+    inUse: { wood: [armIn(plan, tipNotch[1])] },
     hands: [],
     angles: [
-      { word: 'TIP', angle: tipAngle, corner: tipNotch[1] },
-      { word: 'CENTRE', angle: centreAngle, corner: centreNotch[1] },
-      { word: 'SIDE', angle: sideAngle, corner: sideNotch[1] },
-      { word: 'VALLEY', angle: valleyAngle, corner: valley },
+      { word: 'TIP', angle: tipAngle, corner: tipNotch[1], words: add(tipNotch[1], below) },
+      { word: 'CENTRE', angle: centreAngle, corner: centreNotch[1], words: add(centreNotch[1], below) },
+      { word: 'SIDE', angle: sideAngle, corner: sideNotch[1], words: subtract(sideNotch[1], below) },
+      { word: 'VALLEY', angle: valleyAngle, corner: valley, words: add(valley, valleyWords) },
     ],
   }
+}
+
+/** From a corner at the lower right to the middle of words along its lower edge, clear of its other edge. */
+const besideCorner = (into: Radians): Point => {
+  const leans = into < Math.PI / 2 ? (TO_WORDS + HALF_WORDS) / Math.tan(into) + CLEAR / Math.sin(into) : CLEAR
+  return point(-leans - GAUGE_WORDS / 2, TO_WORDS)
+}
+
+/** An arm with its tip in a notch that opens upwards. */
+const armIn = ({ star }: StarPlan, corner: Point): Outline => {
+  const upright = toRadians(degrees(90 - star.tipAngle / 2))
+  const { vertices } = kiteOutline(kite(star))
+  return closedOutline(vertices.map((vertex) => add(turn(vertex, upright), corner)))
 }
 
 interface Notch {

@@ -13,28 +13,27 @@ import {
   polar,
   scale,
   subtract,
-  turn,
 } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
-import { degrees, mm, toRadians } from '../units/convert.js'
+import { mm, toRadians } from '../units/convert.js'
+import { SHOP } from '../units/tolerance.js'
 import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
-import { clampCorners, clampHoles, holesAlong } from './holes.js'
+import { type ClampPlace, clampPlace, RIM } from './clamp-place.js'
+import { beside, clampCorners, clampHoles, holesAlong } from './holes.js'
 import type { Jig, JigPart } from './jig.js'
 
-/** In mm: how wide the fence strip and the tip face's block are. */
+/** In mm: how wide the fence strip and the tip face's block are, at least: beside their screws stands the panel's thickness. */
 const STRIP = 25
 const BLOCK = 40
 /** The strip is at least this long, behind the tip or beside it. */
 const LEAST_STRIP = 80
-/** Screws and holes stay this far from the blade, and their middles from a part's ends. */
+/** Screws and holes stay this far from the blade, and their middles from a part's ends, at least. */
 const CLEAR = 15
-/** Wood around the clamp's foot. */
-const RIM = 12
 /** The base goes on this far past the arm, so that its edge can be seen beside the blade. */
 const PAST = 15
-/** Half of the hold-down bar's width at most, and how far its nose stays from the blade. */
+/** Half of the hold-down bar's width, where the panel's thickness beside its hole is less; and how far its nose stays from the blade. */
 const HALF_BAR = 15
 const NOSE_CLEAR = 3
 /** Wood beside a hole. */
@@ -55,24 +54,32 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   const { star } = plan
   const { nearValley, centre, farValley } = kite(star)
   const blade: BladeLine = { foot: nearValley, along: direction(nearValley, centre) }
-  const block = tipBlock(plan)
+  const block = tipBlock(plan, stock)
+  const stripWidth = beside(STRIP / 2, stock) * 2
+  const rim = beside(RIM, stock)
   const tipAway = fromBlade(blade, point(0, 0))
-  const half = halfBar(tipAway)
+  const half = halfBar(tipAway, stock)
   // On the arm's axis; as near to its middle as the bar's nose may come to the blade.
   const noseAway = Math.max(plan.kite.area / (star.tipEdge + star.jointEdge), half + NOSE_CLEAR)
   const nose = between(centre, point(0, 0), noseAway / tipAway)
   const clamp = clampPlace(nose, blade, block, stock)
-  const foot = clampCorners(clamp.at, clamp.toArm, stock.clampAcross + 2 * RIM, stock.clampAlong + 2 * RIM)
+  const foot = clampCorners(
+    clamp.at,
+    clamp.toArm,
+    stock.clampAcross + 2 * rim,
+    stock.clampAlong + stock.clampSlot + 2 * rim,
+  )
   const past = onBlade(blade, centre.y + PAST)
-  const low = onBlade(blade, -STRIP)
+  const low = onBlade(blade, -stripWidth)
   const beyond = [nearValley, centre, farValley, ...block, ...foot, past, low]
-  const screwsFrom = (CLEAR + stock.screw) / blade.along.y
+  const clear = beside(CLEAR, stock)
+  const screwsFrom = (clear + stock.screw) / blade.along.y
   const left = Math.min(...beyond.map(({ x }) => x), low.x - LEAST_STRIP - screwsFrom, -BEHIND_TIP)
-  const strip = [point(left, -STRIP), low, nearValley, point(left, 0)]
+  const strip = [point(left, -stripWidth), low, nearValley, point(left, 0)]
   const base = hull([...strip, ...beyond])
   const stripHoles = holesAlong(
-    point(left + CLEAR, -STRIP / 2),
-    point(onBlade(blade, -STRIP / 2).x - screwsFrom, -STRIP / 2),
+    point(left + clear, -stripWidth / 2),
+    point(onBlade(blade, -stripWidth / 2).x - screwsFrom, -stripWidth / 2),
     3,
     stock.screw,
   )
@@ -81,7 +88,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   const parts: JigPart[] = [
     {
       name: 'arm cradle, base',
-      letter: 'A',
+      word: 'base',
       outer: closedOutline(base),
       inner: [...stripHoles, ...blockHoles, ...clampHoles(clamp.at, clamp.toArm, stock)],
       seats: [],
@@ -89,7 +96,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
     },
     {
       name: 'arm cradle, fence strip',
-      letter: 'B',
+      word: 'fence strip',
       outer: closedOutline(strip),
       inner: stripHoles,
       seats: [],
@@ -97,7 +104,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
     },
     {
       name: 'arm cradle, tip block',
-      letter: 'C',
+      word: 'tip block',
       outer: closedOutline(block),
       inner: blockHoles,
       seats: [],
@@ -108,7 +115,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   return {
     name: 'arm-cradle',
     parts,
-    inUse: { wood: arm, blade: [low, past] },
+    inUse: { wood: [arm], blade: [low, past] },
     hands: [
       { place: 'the clamp', at: clamp.at, fromBlade: mm(nearestCorner(blade, foot)) },
       { place: "the bar's nose", at: nose, fromBlade: mm(fromBlade(blade, nose)) },
@@ -117,9 +124,9 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
 }
 
 /** The block beside the far tip edge, from the dust notch at the tip to the far valley. */
-const tipBlock = ({ star }: StarPlan): Point[] => {
+const tipBlock = ({ star }: StarPlan, stock: JigStock): Point[] => {
   const along = polar(1, toRadians(star.tipAngle))
-  const back = scale(leftOf(along), BLOCK)
+  const back = scale(leftOf(along), beside(BLOCK / 2, stock) * 2)
   const start = scale(along, Math.min(NOTCH, star.tipEdge / 8))
   const end = scale(along, star.tipEdge)
   const whole = [start, end, add(end, back), add(start, back)]
@@ -130,7 +137,8 @@ const tipBlock = ({ star }: StarPlan): Point[] => {
 }
 
 /** An arm whose tip is near the blade gets a narrow bar. */
-const halfBar = (tipAway: number): number => Math.min(HALF_BAR, tipAway / 2)
+const halfBar = (tipAway: number, { bolt, thickness }: JigStock): number =>
+  Math.min(Math.max(HALF_BAR, bolt / 2 + thickness), tipAway / 2)
 
 /**
  * How far the tip is from the blade, and from where on the hold-down finds room on the arm: a shorter arm has no
@@ -142,78 +150,35 @@ export const holdRoom = ({ star }: StarPlan, { bolt }: JigStock): { readonly is:
   return { is: mm(is), least: mm(bolt + 2 * WALL) }
 }
 
-interface ClampPlace {
-  readonly at: Point
-  /** From the clamp to where the bar presses; of length 1. */
-  readonly toArm: Point
-  readonly reach: number
-}
-
-/** Turns from the square to the blade that are tried for the bar, the square itself first. */
-const TURNS = [0, -15, 15, -30, 30, -45, 45, -60, 60, -75, 75]
-
-/** The nearest place for the clamp that is far enough from the blade and beside block and strip. */
-const clampPlace = (nose: Point, blade: BladeLine, block: readonly Point[], stock: JigStock): ClampPlace => {
-  const found = TURNS.map((turned) => placeAlong(nose, blade, block, stock, turned))
-  return found.reduce((best, each) => (each.reach < best.reach - 1 ? each : best))
-}
-
-const placeAlong = (
-  nose: Point,
-  blade: BladeLine,
-  block: readonly Point[],
-  stock: JigStock,
-  turned: number,
-): ClampPlace => {
-  const way = turn(leftOf(blade.along), toRadians(degrees(turned)))
-  const [across, length] = [stock.clampAcross + 2 * RIM, stock.clampAlong + 2 * RIM]
-  const fits = (corners: readonly Point[]): boolean =>
-    corners.every((corner) => fromBlade(blade, corner) >= stock.hands && corner.y >= 2) &&
-    apart(corners, block)
-  for (let reach = length; ; reach += 5) {
-    const at = add(nose, scale(way, reach))
-    if (fits(clampCorners(at, way, across, length))) return { at, toArm: scale(way, -1), reach }
-    if (reach > 20_000) return { at, toArm: scale(way, -1), reach: Number.POSITIVE_INFINITY }
-  }
-}
-
-/** Do two convex polygons lie on the two sides of one of their own edges' lines? */
-const apart = (a: readonly Point[], b: readonly Point[]): boolean =>
-  [
-    [a, b],
-    [b, a],
-  ].some(([own = [], other = []]) =>
-    own.some((from, index) => {
-      const to = own[(index + 1) % own.length] ?? from
-      return other.every(({ x, y }) => (to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x) <= 0)
-    }),
-  )
-
 const nearestCorner = (blade: BladeLine, corners: readonly Point[]): number =>
   Math.min(...corners.map((corner) => fromBlade(blade, corner)))
 
 /** Screws along the middle of the block, away from the blade and its edges. */
-const blockScrews = (block: readonly Point[], blade: BladeLine, { screw }: JigStock): Outline[] => {
+const blockScrews = (
+  block: readonly Point[],
+  blade: BladeLine,
+  { screw, thickness }: JigStock,
+): Outline[] => {
   const [a, b, c, d] = block
   if (!a || !b || !c) return []
   const [from, to] = [between(a, d ?? c, 0.5), between(b, c, 0.5)]
   const sides = edges(closedOutline(block))
-  const free = (at: Point): boolean =>
-    fromBlade(blade, at) >= CLEAR + screw &&
-    sides.every((edge) => distanceToEdge(at, edge) >= screw / 2 + WALL)
-  return [0.2, 0.5, 0.8]
+  const places = [0.2, 0.5, 0.8]
     .map((share) => between(from, to, share))
-    .filter(free)
-    .map((at) => circle(at, screw / 2))
+    .filter((at) => fromBlade(blade, at) >= CLEAR + screw)
+  const within = (wall: number): Point[] =>
+    places.filter((at) => sides.every((edge) => distanceToEdge(at, edge) >= screw / 2 + wall - SHOP))
+  const strong = within(thickness)
+  return (strong.length > 0 ? strong : within(WALL)).map((at) => circle(at, screw / 2))
 }
 
 /** It lies over the base; cut as it lies there, drawn in the assembly only. */
 const holdDownBar = ({ at, toArm }: ClampPlace, nose: Point, half: number, stock: JigStock): JigPart => {
   const side = scale(leftOf(toArm), half)
-  const tail = add(at, scale(toArm, -stock.clampAlong / 2 - RIM))
+  const tail = add(at, scale(toArm, -stock.clampAlong / 2 - beside(RIM, stock)))
   return {
     name: 'arm cradle, hold-down bar',
-    letter: 'D',
+    word: 'hold-down bar',
     outer: closedOutline([
       subtract(tail, side),
       { ...subtract(nose, side), bulge: 1 },

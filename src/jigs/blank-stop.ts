@@ -1,18 +1,16 @@
 import { hull } from '../geometry/hull.js'
 import { blankCorners } from '../geometry/kite.js'
 import { circle, closedOutline } from '../geometry/outline.js'
-import { add, point, polar, scale } from '../geometry/point.js'
+import { add, point, polar } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm, toRadians } from '../units/convert.js'
 import { type BladeLine, fromBlade } from './blade-line.js'
 import { holesAlong } from './holes.js'
 import type { Jig } from './jig.js'
+import { spacer } from './spacer.js'
 
-/** In mm: how thick the spacer is, square to its faces, and how far its grip stands out past the board. */
-const SPACER = 25
-const GRIP = 60
-/** The plate behind the face: at the board's far edge, and along the fence. */
+/** In mm: the plate behind the face: at the board's far edge, and along the fence. */
 const BEHIND = 40
 const DEPTH = 60
 const LEAST_LENGTH = 120
@@ -22,8 +20,6 @@ const MOST_LENGTH = 900
 const RAIL = 60
 /** Room for two clamps on it. */
 const CLAMPS = 90
-/** Between the spacer and the fence, for dust. */
-const DUST = 3
 
 /**
  * A plate whose face lies along the slanted end of the board, a rail on it that is clamped to the saw's fence, and a
@@ -31,12 +27,12 @@ const DUST = 3
  * saw is started, so that the blank lies free between blade and stop. The blade's near side is the blank's side away
  * from the board's end, measured along the fence.
  */
-export const blankStop = ({ star, blank }: StarPlan, stock: JigStock): Jig => {
+export const blankStop = (plan: StarPlan, stock: JigStock): Jig => {
+  const { star, blank } = plan
   const along = polar(1, toRadians(star.tipAngle))
-  const slant = scale(along, blank.side)
-  const thick = SPACER / along.y
   const blade: BladeLine = { foot: point(blank.side, 0), along }
-  const face = [point(-thick, 0), add(point(-thick, 0), slant)] as const
+  const { corners, face, grip, end } = spacer(plan, stock)
+  const thick = -face[0].x
   // A face that leans back cuts into the room of the rail, which must not stand out through it.
   const lean = Math.max(0, (-stock.thickness * along.x) / along.y)
   // So far left along the fence are the clamps as far from the blade as hands must be.
@@ -59,17 +55,13 @@ export const blankStop = ({ star, blank }: StarPlan, stock: JigStock): Jig => {
     point(left, stock.thickness),
   ]
   const clamps = point(left + CLAMPS / 2, 0)
-  const low = scale(along, DUST / along.y)
-  const high = scale(along, blank.side + GRIP)
-  const spacer = [add(point(-thick, 0), low), low, high, add(point(-thick, 0), high)]
-  const grip = add(point(-thick / 2, 0), scale(along, blank.side + GRIP - SPACER / 2))
   const [, nearEnd, farEnd, other] = blankCorners(star, blank.side)
   return {
     name: 'blank-stop',
     parts: [
       {
         name: 'blank stop, plate',
-        letter: 'A',
+        word: 'plate',
         outer: closedOutline(plate),
         inner: holesAlong(
           point(left + 20, stock.thickness / 2),
@@ -82,7 +74,7 @@ export const blankStop = ({ star, blank }: StarPlan, stock: JigStock): Jig => {
       },
       {
         name: 'blank stop, rail',
-        letter: 'B',
+        word: 'rail',
         outer: closedOutline([point(left, 0), point(railEnd, 0), point(railEnd, RAIL), point(left, RAIL)]),
         inner: [],
         seats: [],
@@ -91,20 +83,20 @@ export const blankStop = ({ star, blank }: StarPlan, stock: JigStock): Jig => {
       },
       {
         name: 'blank stop, spacer',
-        letter: 'C',
-        outer: closedOutline(spacer),
+        word: 'spacer',
+        outer: closedOutline(corners),
         inner: [circle(grip, stock.bolt / 2)],
         seats: [],
         marks: [],
       },
     ],
     inUse: {
-      wood: closedOutline([point(0, 0), nearEnd, farEnd, other]),
-      blade: [blade.foot, add(blade.foot, scale(along, blank.side + GRIP))],
+      wood: [closedOutline([point(0, 0), nearEnd, farEnd, other])],
+      blade: [blade.foot, add(blade.foot, end)],
     },
     hands: [
       { place: "the rail's clamps", at: clamps, fromBlade: mm(fromBlade(blade, point(left + CLAMPS, 0))) },
-      { place: "the spacer's grip", at: grip, fromBlade: mm(fromBlade(blade, high)) },
+      { place: "the spacer's grip", at: grip, fromBlade: mm(fromBlade(blade, end)) },
     ],
   }
 }

@@ -1,6 +1,11 @@
-import { circle, type Outline } from '../geometry/outline.js'
-import { add, between, type Point, scale } from '../geometry/point.js'
+import type { CutPart } from '../cutter/cut-part.js'
+import { distanceToEdge } from '../geometry/leaves-room.js'
+import { boxOf, circle, closedOutline, edges, type Outline } from '../geometry/outline.js'
+import { add, between, leftOf, type Point, scale, subtract } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
+import type { Mm } from '../units/brand.js'
+import { mm } from '../units/convert.js'
+import { SAME_POINT } from '../units/tolerance.js'
 
 /** Round holes evenly along a line, from one end to the other. */
 export const holesAlong = (from: Point, to: Point, count: number, diameter: number): Outline[] =>
@@ -8,13 +13,27 @@ export const holesAlong = (from: Point, to: Point, count: number, diameter: numb
     circle(between(from, to, count === 1 ? 0.5 : index / (count - 1)), diameter / 2),
   )
 
-/** The four holes of a toggle clamp's foot; its arm points along `along`, of length 1. */
+/** The four slots for a toggle clamp's foot; its arm points along `along`, of length 1, and so do they. */
 export const clampHoles = (
   middle: Point,
   along: Point,
-  { clampAcross, clampAlong, screw }: JigStock,
+  { clampAcross, clampAlong, clampSlot, screw }: JigStock,
 ): Outline[] =>
-  clampCorners(middle, along, clampAcross, clampAlong).map((corner) => circle(corner, screw / 2))
+  clampCorners(middle, along, clampAcross, clampAlong).map((corner) =>
+    clampSlot > 0 ? slot(corner, along, clampSlot, screw / 2) : circle(corner, screw / 2),
+  )
+
+/** Rounded at both ends; `length` between the middles of its rounds, counter-clockwise. */
+const slot = (middle: Point, along: Point, length: number, radius: number): Outline => {
+  const [half, side] = [scale(along, length / 2), scale(leftOf(along), radius)]
+  const [front, back] = [add(middle, half), subtract(middle, half)]
+  return closedOutline([
+    subtract(back, side),
+    { ...subtract(front, side), bulge: 1 },
+    add(front, side),
+    { ...add(back, side), bulge: 1 },
+  ])
+}
 
 /** Corners of a rectangle about its middle, counter-clockwise. */
 export const clampCorners = (middle: Point, along: Point, across: number, length: number): Point[] => {
@@ -26,3 +45,18 @@ export const clampCorners = (middle: Point, along: Point, across: number, length
     [-1, 1],
   ].map(([a = 0, s = 0]) => add(middle, add(scale(along, (a * length) / 2), scale(side, (s * across) / 2))))
 }
+
+/** The least wood between a round hole of a part and the part's edge; undefined for a part without such holes. */
+export const wallBeside = ({ outer, inner }: CutPart): Mm | undefined => {
+  const walls = inner.flatMap((hole) => {
+    const { min, max } = boxOf([hole])
+    const isRound = Math.abs(max.x - min.x - (max.y - min.y)) < SAME_POINT
+    const middle = between(min, max, 0.5)
+    return isRound ? edges(outer).map((edge) => distanceToEdge(middle, edge) - (max.x - min.x) / 2) : []
+  })
+  return walls.length > 0 ? mm(Math.min(...walls)) : undefined
+}
+
+/** From a screw's middle to the wood's edge: so much, or what leaves the panel's thickness of wood. */
+export const beside = (least: number, { screw, thickness }: JigStock): number =>
+  Math.max(least, screw / 2 + thickness)

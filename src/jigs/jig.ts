@@ -12,24 +12,29 @@ import type { Mm } from '../units/brand.js'
 export interface Jig {
   readonly name: JigName
   readonly parts: readonly JigPart[]
-  /** What lies in it, as it lies there, and the near side of the blade's slot. Absent for gauges. */
+  /** What lies in it, as it lies there. */
   readonly inUse?: InUse
   /** Places where a hand or the hold-down is told to be, and how far each is from the blade. */
   readonly hands: readonly HandPlace[]
 }
 
 export interface JigPart extends CutPart {
-  /** One letter, as in the assembly drawing and the parts list. */
-  readonly letter: string
+  /** What the maker calls it, within this jig: `rail`. It stands on the part itself. */
+  readonly word: string
   /** Lines to draw on it: where another part is glued, where the wood lies. */
   readonly marks: readonly Outline[]
   /** Its outline in the assembly, where it does not lie there as it is cut. */
   readonly footprint?: Outline
+  /** As many are cut as these are, and this is how they lie in the assembly. */
+  readonly copies?: readonly Outline[]
 }
 
 export interface InUse {
-  readonly wood: Outline
-  readonly blade: readonly [Point, Point]
+  readonly wood: readonly Outline[]
+  /** Another jig that the wood lies in. */
+  readonly around?: readonly Outline[]
+  /** The near side of the blade's slot; absent away from the saw. */
+  readonly blade?: readonly [Point, Point]
 }
 
 export interface HandPlace {
@@ -63,14 +68,18 @@ export const mirroredJig = (jig: Jig): Jig => ({
     inner: part.inner.map(mirroredOutline),
     seats: part.seats.map(mirroredPoint),
     marks: part.marks.map(mirroredOutline),
+    ...(part.copies ? { copies: part.copies.map(mirroredOutline) } : {}),
     ...(part.footprint ? { footprint: mirroredOutline(part.footprint) } : {}),
   })),
   hands: jig.hands.map((hand) => ({ ...hand, at: mirroredPoint(hand.at) })),
   ...(jig.inUse
     ? {
         inUse: {
-          wood: mirroredOutline(jig.inUse.wood),
-          blade: [mirroredPoint(jig.inUse.blade[0]), mirroredPoint(jig.inUse.blade[1])],
+          wood: jig.inUse.wood.map(mirroredOutline),
+          ...(jig.inUse.around ? { around: jig.inUse.around.map(mirroredOutline) } : {}),
+          ...(jig.inUse.blade
+            ? { blade: [mirroredPoint(jig.inUse.blade[0]), mirroredPoint(jig.inUse.blade[1])] as const }
+            : {}),
         },
       }
     : {}),

@@ -1,6 +1,5 @@
 import { LONGEST_PAGE } from '../tables/paper.js'
 import { degrees, inches, mm } from '../units/convert.js'
-import { JIG_NAMES } from './order.js'
 
 /** What an order leaves open, and why we fill it in so. Common practice, no published source, unless one is named. */
 export const DEFAULTS = {
@@ -34,6 +33,27 @@ export const DEFAULTS = {
   inset: mm(12),
   /** Sheet goods from the shop carry a bruised edge. */
   panelEdge: mm(10),
+  /** A router's bit of 1/8 inch and a little wood that does not break out while the next plate is cut. */
+  panelGap: mm(4),
+  /** What is left beside a wider bit. */
+  panelGapBesideBit: mm(1),
+  /** Holds a plate of 200 mm against the bit and is cut with a knife. */
+  tab: mm(6),
+  /** A cord of 3 mm goes through with its knot. */
+  cordHole: mm(5),
+  /** Two holes near enough for one finger, far enough that the star does not swing. */
+  cordApart: mm(40),
+  /** Passes the head of a wood screw of 4 mm; the slot passes its shank. */
+  keyholeHead: mm(9),
+  keyholeSlot: mm(4.5),
+  keyholeRise: mm(9),
+  /** Clears the thread of a wood screw of 3 mm; the plates of small hangers have their holes so far apart. */
+  hangerHole: mm(3.5),
+  hangerApart: mm(30),
+  /** Plywood of 3 to 4 mm does not break out there. */
+  wall: mm(6),
+  /** Wood beside a nail does not split there, in soft woods and without drilling. */
+  fixingClear: mm(8),
   /** Every arm pattern is a wish to cut at least one star. */
   quantity: 1,
   /** Old importers read R12; newer files can be asked for. */
@@ -44,8 +64,8 @@ export const DEFAULTS = {
   laserKerf: mm(0.2),
   /** The smallest bit that many shops keep; a smaller one breaks in plywood of 12 mm. */
   bit: inches(1 / 8),
-  /** The stop and the cradle make the cuts, the gauge checks them; the others are for some stars only. */
-  jigs: JIG_NAMES,
+  /** The stop and the cradle make the cuts, the gauge checks them; the others are for some stars and some makers. */
+  jigs: ['blank-stop', 'arm-cradle', 'angle-gauge'],
   /** Birch plywood of 12 mm is flat, holds a screw, and lasers and small routers cut it. */
   jigThickness: mm(12),
   /** As the shop card draws it. */
@@ -57,8 +77,18 @@ export const DEFAULTS = {
   /** Feet of middling toggle clamps differ: measure yours. */
   clampAcross: mm(25),
   clampAlong: mm(30),
+  /** Takes up what feet differ, and the thickness of one arm and the next. */
+  clampSlot: mm(6),
   /** Half as much again as AS/NZS 62841.3.9:2020 asks for. */
   hands: mm(150),
+  /** 0.1 mm of dust then turns the wood by 0.07°, less than a scale is true to. */
+  register: mm(80),
+  /** Less than filler hides: arms that differ more leave steps at the valleys. */
+  tolerance: mm(0.3),
+  /** A wedge that thick is pushed by a thumb and does not break. */
+  clearance: mm(10),
+  /** A press fit by hand. */
+  fit: mm(0.1),
   nearest: '1/32',
   /** Most boards in a shop are flat-sawn, and they move most: the safe side. */
   rings: 'flat',

@@ -108,6 +108,8 @@ export interface Panel {
   readonly price?: number
   /** Kept free all round. */
   readonly edge: Mm
+  /** Between two plates, at least. */
+  readonly gap: Mm
   /** In kg/m³. */
   readonly density?: number
 }
@@ -118,11 +120,29 @@ export interface Cutter {
   readonly kerf: Mm
   /** Diameter of a router's bit. */
   readonly bit: Mm
+  /** What it takes at once; no limit when absent. */
+  readonly bed?: { readonly width: Mm; readonly length: Mm }
   readonly dxf: DxfVersion
+  /** What a router leaves standing so that a part does not come loose; absent when nothing is left. */
+  readonly tabs?: HoldingTabs
+}
+
+export interface HoldingTabs {
+  /** On each part. */
+  readonly count: number
+  readonly length: Mm
 }
 
 /** Jigs and gauges there are patterns for, in the order they come to use. */
-export const JIG_NAMES = ['blank-stop', 'arm-cradle', 'angle-gauge'] as const
+export const JIG_NAMES = [
+  'blank-stop',
+  'first-cut-wedge',
+  'arm-cradle',
+  'joint-cut-wedge',
+  'angle-gauge',
+  'trial-window',
+  'glue-up-frame',
+] as const
 
 export type JigName = (typeof JIG_NAMES)[number]
 
@@ -144,8 +164,18 @@ export interface JigStock {
   /** Between the holes in the foot of a toggle clamp, across and along its arm. */
   readonly clampAcross: Mm
   readonly clampAlong: Mm
+  /** Its holes are slots, longer than round by this. */
+  readonly clampSlot: Mm
   /** Hands are told to be no nearer to the blade. */
   readonly hands: Mm
+  /** What lies on a fence wedge bears on so much of it at least. */
+  readonly register: Mm
+  /** So much too large or too small an arm may be on every edge. */
+  readonly tolerance: Mm
+  /** Between star and glue-up frame. */
+  readonly clearance: Mm
+  /** Parts that are keyed together are loose by so much on every edge. */
+  readonly fit: Mm
 }
 
 export type DxfVersion = 'r12' | 'r2000'
@@ -201,7 +231,7 @@ export interface StarPlaces {
   readonly shape: Where
   readonly size: Where
   readonly chamfer: Where
-  readonly inset: Where
+  readonly backing: BackingPlaces
 }
 
 /** A key, `stars[0].across`, with its line when it stands in a file; or a flag, `--across`. */
@@ -212,8 +242,52 @@ export type StarShape =
   | { readonly by: 'regular'; readonly step: number }
   | { readonly by: 'slenderest' }
 
+/** The shapes a backing can be asked for. */
+export const BACKING_SHAPES = ['star', 'polygon', 'disc', 'auto'] as const
+/** Openings that a star hangs by. */
+export const HANGING_NAMES = ['cord', 'keyhole', 'screws'] as const
+/** What holds the plate beside the glue. */
+export const FASTENER_NAMES = ['nails', 'screws'] as const
+
 export interface BackingOrder {
-  readonly shape: InsetShape
+  readonly shape: InsetShape | 'auto'
+  /** From the star's outline, its chamfer taken off, to the plate. */
   readonly inset: Mm
   readonly thickness?: Mm
+  /** Sharp when absent. */
+  readonly cornerRadius?: Mm
+  /** Of each joint, from the centre, at least. */
+  readonly covers?: Mm
+  readonly hanging?: HangingOrder
+  readonly fixing?: FixingOrder
+}
+
+export interface BackingPlaces {
+  readonly inset: Where
+  readonly cornerRadius: Where
+  readonly covers: Where
+  readonly hanging: Where
+  readonly apart: Where
+  readonly fixing: Where
+  readonly fixingLength: Where
+}
+
+export interface HangingOrder {
+  readonly kind: (typeof HANGING_NAMES)[number]
+  /** Diameter. */
+  readonly hole: Mm
+  /** Middle to middle; as far as is usual and fits when absent. */
+  readonly apart?: Mm
+  readonly slot: Mm
+  readonly rise: Mm
+  /** Plate left around an opening, and wood between it and a joint. */
+  readonly wall: Mm
+}
+
+export interface FixingOrder {
+  readonly kind: (typeof FASTENER_NAMES)[number]
+  /** Unknown when absent. */
+  readonly length?: Mm
+  /** From the middle of one to edges, joints and holes. */
+  readonly clear: Mm
 }

@@ -12,7 +12,9 @@ import {
   textField,
   wholeField,
 } from './fields.js'
+import { jigStockKeys } from './jig-keys.js'
 import { JIG_NAMES } from './order.js'
+import { plateKeys } from './plate-keys.js'
 import { group, listOf } from './schema-group.js'
 import { signedAngleField } from './signed-angle-field.js'
 import { seasonKeys } from './wood-keys.js'
@@ -31,6 +33,7 @@ export const orderSchema = (units: Units) => {
     amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }),
   )
   const season = seasonKeys(units)
+  const plate = plateKeys(units)
   const thickness = (says: string) => optionalLength(0.5, 200, says)
 
   const saw = group({
@@ -145,7 +148,7 @@ export const orderSchema = (units: Units) => {
     width: lengthField(units, { least: 20, most: 20_000, says: 'Width' }),
     thickness: thickness('Thickness'),
     price,
-    edge: optionalLength(0, 500, 'Margin kept free all round'),
+    ...plate.panel,
     density: season.panelDensity,
   })
 
@@ -153,27 +156,15 @@ export const orderSchema = (units: Units) => {
     kind: v.optional(choiceField(['laser', 'router', 'hand'], { says: 'What cuts the backing' })),
     kerf: optionalLength(0.01, 10, 'Width of material the beam removes'),
     bit: optionalLength(0.1, 50, "Diameter of the router's bit"),
-    dxf: v.optional(
-      choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' }),
-    ),
-  })
-
-  const jigStock = group({
-    thickness: optionalLength(3, 40, 'Thickness of the panel that jigs are cut from'),
-    side: v.optional(
-      choiceField(['right', 'left'], {
-        says: 'On which side of the blade the kept piece lies, as you stand at the saw: right or left',
+    ...plate.cutter,
+    bed: v.optional(
+      group({
+        width: lengthField(units, { least: 50, most: 5_000, says: 'What the cutter takes across its bed' }),
+        length: lengthField(units, { least: 50, most: 5_000, says: 'What it takes along its bed' }),
       }),
     ),
-    screw: optionalLength(1.5, 10, 'Diameter of the holes for wood screws'),
-    bolt: optionalLength(3, 16, 'Diameter of the holes for bolts and cords'),
-    'clamp-across': optionalLength(10, 80, 'Between the holes of a toggle clamp, across its arm'),
-    'clamp-along': optionalLength(10, 80, 'Between the holes of a toggle clamp, along its arm'),
-    hands: optionalLength(
-      100,
-      500,
-      'How far from the blade a jig keeps the hands',
-      'The standard for miter saws, AS/NZS 62841.3.9:2020, asks for 100 mm or more.',
+    dxf: v.optional(
+      choiceField(['r12', 'r2000'], { says: 'DXF version: r12 for old importers, r2000 for newer ones' }),
     ),
   })
 
@@ -206,7 +197,7 @@ export const orderSchema = (units: Units) => {
     boards: listOf(board, 100, 'Boards on the rack or to buy'),
     panels: listOf(panel, 100, 'Sheet goods for backings'),
     cutter: v.optional(cutter),
-    'jig-stock': v.optional(jigStock),
+    'jig-stock': v.optional(jigStockKeys(units)),
     paper: v.optional(paper),
     'end-allowance': optionalLength(0, 1_000, "Cut off each board's end before the first arm"),
     wood: season.wood,
@@ -225,10 +216,7 @@ export const orderSchema = (units: Units) => {
   })
 
   const backing = group({
-    shape: v.optional(
-      choiceField(['star', 'polygon', 'disc'], { says: 'Shape of the backing plate: star, polygon or disc' }),
-    ),
-    inset: optionalLength(0, 1_000, "How far the backing stays inside the star's outline"),
+    ...plate.backing,
     thickness: thickness('Thickness of the backing'),
   })
 

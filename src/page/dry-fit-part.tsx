@@ -84,7 +84,7 @@ export const DryFitPart = ({
     <section aria-labelledby="fit-heading" class="part">
       <h2 id="fit-heading">The dry fit</h2>
       <p>
-        Lay one star together without glue, face A up, every joint closed but the last. Measure there, and
+        Lay one star together without glue, face sides up, every joint closed but the last. Measure there, and
         what else you can.
       </p>
       <div class="fields">

@@ -1,5 +1,5 @@
 import { workingOrder } from '../compose/card-words.js'
-import { CARD_CAUTIONS } from '../compose/cautions.js'
+import { BENCH_CAUTION } from '../compose/cautions.js'
 import type { StarPlan } from '../plan/plan.js'
 import { useBench } from './bench.js'
 
@@ -14,7 +14,7 @@ export const FinishPart = ({ star }: { readonly star: StarPlan }) => {
           <li key={text}>{text}</li>
         ))}
       </ol>
-      <p class="caution">{CARD_CAUTIONS.at(-1)}</p>
+      <p class="caution">{BENCH_CAUTION}</p>
     </section>
   )
 }

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks'
 import { accuracyText, firstPiece } from '../compose/card-words.js'
-import { CARD_CAUTIONS } from '../compose/cautions.js'
+import { SAW_CAUTIONS } from '../compose/cautions.js'
 import { biasText, cutSteps, leftOpenText, settingText } from '../compose/cut-steps.js'
 import { stepDrawings } from '../compose/step-drawings.js'
 import { blankIsArm } from '../geometry/kite.js'
@@ -42,7 +42,7 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
       <aside class="caution">
         <strong>A miter saw takes fingers.</strong>
         <ul>
-          {CARD_CAUTIONS.slice(0, -1).map((text) => (
+          {SAW_CAUTIONS.map((text) => (
             <li key={text}>{text}</li>
           ))}
         </ul>

@@ -1,6 +1,5 @@
 import { type Point, point } from '../geometry/point.js'
-import { isPrinted, type Layout, type Place, windowCorner } from './layout.js'
-import { pageName } from './page-name.js'
+import { isPrinted, type Layout, type Place, placeName, windowCorner } from './layout.js'
 import type { SeamLine } from './seams.js'
 import { windowSize } from './sheet.js'
 
@@ -35,7 +34,7 @@ export const cornerEdges = (layout: Layout, place: Place): CornerEdge[] => {
   ]
   return edges.flatMap(({ free, under, line }): CornerEdge[] => {
     const covered = isPrinted(layout, free) ? [] : under.filter((each) => isPrinted(layout, each))
-    return covered.length > 0 ? [{ line, on: covered.map(({ row, column }) => pageName(row, column)) }] : []
+    return covered.length > 0 ? [{ line, on: covered.map((each) => placeName(layout, each)) }] : []
   })
 }
 

@@ -198,6 +198,7 @@ const layoutOf = ({ sheet, angle, extents, x, y, pages }: Found, { overlap }: Pa
     columns,
     rows,
     overlap,
+    firstRow: 0,
     origin: point(extents.min.x + x.start - PADDING, extents.min.y + y.start - PADDING),
     printed: Array.from({ length: columns * rows }, (_, index) => {
       const fromBelow = rows - 1 - Math.floor(index / columns)

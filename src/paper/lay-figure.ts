@@ -29,7 +29,8 @@ export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   if (!notes) return { figure: bare.laid([]) }
   for (const height of NOTE_HEIGHTS) {
     const blocks = setNotes(notes, height)
-    const noted = layout.printed.length === 1 && besideOnePage(figure, layout, blocks, paper)
+    const noted =
+      layout.printed.length === 1 && besideOnePage(figure, layout, blocks, paper, drawing.apart ? -90 : 90)
     if (noted) return { figure: noted }
     const placed = bare.place(blocks)
     if (placed) return { figure: bare.laid(placed) }
@@ -37,14 +38,19 @@ export const layFigure = (drawing: Drawing, paper: Paper): Laid => {
   return { figure: bare.laid([]), notesApart: notes }
 }
 
-/** Figure and notes on one sheet: on its side a long figure may leave a column for the notes. */
+/**
+ * Figure and notes on one sheet: on its side a long figure may leave a column for the notes.
+ *
+ * @param onSide how far it is turned then; parts that share a sheet may be turned already, their letters reading up
+ */
 const besideOnePage = (
   figure: readonly Shape[],
   layout: Layout,
   blocks: readonly SetNotes[],
   paper: Paper,
+  onSide: number,
 ): LaidFigure | undefined => {
-  for (const angle of [layout.angle, degrees(layout.angle + 90)]) {
+  for (const angle of [layout.angle, degrees(layout.angle + onSide)]) {
     const { shapes, raster, extents } = turnedFigure(figure, angle)
     const noted = onePage({ ...layout, angle }, extents, blocks, raster, paper)
     if (noted) return laidFigure([...shapes, ...noted.notes], noted.layout, [])
@@ -97,6 +103,14 @@ const singlePage = ({ shapes }: Drawing, paper: Paper): Layout => {
   const extents = shapeExtents(shapes)
   const { min, max } = extents
   const sheet = sheetAround(paper, max.x - min.x + 2 * PADDING, max.y - min.y + 2 * PADDING)
-  const one = { angle: degrees(0), columns: 1, rows: 1, printed: [true], overlap: 0, origin: min }
+  const one = {
+    angle: degrees(0),
+    columns: 1,
+    rows: 1,
+    printed: [true],
+    overlap: 0,
+    firstRow: 0,
+    origin: min,
+  }
   return middleOf(sheet, one, extents)
 }

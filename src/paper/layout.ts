@@ -1,5 +1,6 @@
 import { type Point, point } from '../geometry/point.js'
 import type { Degrees } from '../units/brand.js'
+import { pageName } from './page-name.js'
 import { type Sheet, windowSize } from './sheet.js'
 
 /** A figure laid over a grid of equal sheets that overlap. */
@@ -14,6 +15,8 @@ export interface Layout {
   /** Lower left corner of the window of the lowest page on the left. */
   readonly origin: Point
   readonly overlap: number
+  /** So many rows of pages the names count before it: those of parts that stand apart. */
+  readonly firstRow: number
 }
 
 /** A page's place in the grid; rows are counted from the top. */
@@ -24,6 +27,10 @@ export interface Place {
 
 export const isPrinted = ({ columns, rows, printed }: Layout, { row, column }: Place): boolean =>
   row >= 0 && row < rows && column >= 0 && column < columns && printed[row * columns + column] === true
+
+/** A page's name: row number and column letter. */
+export const placeName = ({ firstRow }: Layout, { row, column }: Place): string =>
+  pageName(firstRow + row, column)
 
 /** The printed pages, row after row from the top. */
 export const printedPlaces = (layout: Layout): Place[] =>

@@ -4,7 +4,7 @@ import type { Extents } from '../geometry/outline.js'
 import { type Point, point, scale, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import { cornerEdges } from './corner-edges.js'
-import { type Layout, type Place, windowCorner } from './layout.js'
+import { type Layout, type Place, placeName, windowCorner } from './layout.js'
 import type { Page, PlacedArtwork } from './page.js'
 import { pageMap } from './page-map.js'
 import {
@@ -72,7 +72,10 @@ const joinedEdges = (figure: LaidFigure, place: Place, shift: Point): SeamFurnit
   ]
   for (const seam of figure.seams) {
     const trimmed = isSame(seam.later, place)
-    if (trimmed || isSame(seam.earlier, place)) joined.push(seamFurniture(seam, trimmed, shift, shown(seam)))
+    if (trimmed || isSame(seam.earlier, place)) {
+      const name = placeName(figure.layout, trimmed ? seam.earlier : seam.later)
+      joined.push(seamFurniture(seam, trimmed, name, shift, shown(seam)))
+    }
   }
   for (const edge of cornerEdges(figure.layout, place)) {
     joined.push(cornerFurniture(edge, shift, shown(edge.line)))

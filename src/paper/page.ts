@@ -49,6 +49,8 @@ export const NOTES_PAGE = 'Notes'
 export interface PrintedDrawing {
   readonly drawing: Drawing
   readonly pages: readonly Page[]
+  /** Those that no other page is taped to, so that they may share a sheet. */
+  readonly loose: readonly Page[]
 }
 
 /** Pages to print as one file. */

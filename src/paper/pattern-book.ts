@@ -1,6 +1,6 @@
 import type { Furniture } from '../furniture/furniture-set.js'
 import type { Order } from '../order/order.js'
-import { type Bookmark, NOTES_PAGE, type PrintedBook, type PrintedDrawing } from './page.js'
+import type { Bookmark, PrintedBook, PrintedDrawing } from './page.js'
 import { shareSheets, type TitledPage } from './share-sheets.js'
 
 /** A star's drawings on their pages. */
@@ -23,14 +23,8 @@ export const patternBook = (
   furniture: Furniture,
 ): PrintedBook => {
   const drawings = stars.flatMap((star) => star.drawings)
-  const titled = drawings.flatMap(({ drawing, pages }) =>
-    pages.map(
-      (page): TitledPage => ({
-        title: drawing.title,
-        page,
-        whole: pages.length === 1 || page.name === NOTES_PAGE,
-      }),
-    ),
+  const titled = drawings.flatMap(({ drawing, pages, loose }) =>
+    pages.map((page): TitledPage => ({ title: drawing.title, page, whole: loose.includes(page) })),
   )
   const { pages, whereTo } = shareSheets(titled, order, furniture)
   let first = 0

@@ -1,7 +1,6 @@
-import { turnedOutline } from '../drawing/moved.js'
 import { outlineSides } from '../drawing/sides.js'
 import { crossingsAt } from '../geometry/crossings.js'
-import type { Outline } from '../geometry/outline.js'
+import { type Outline, turnedOutline } from '../geometry/outline.js'
 import { type Point, point, subtract } from '../geometry/point.js'
 import type { Degrees } from '../units/brand.js'
 import { mm, toRadians } from '../units/convert.js'

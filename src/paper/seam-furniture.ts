@@ -10,7 +10,6 @@ import { boxesMeet, type Extents } from '../geometry/outline.js'
 import { add, type Point, point } from '../geometry/point.js'
 import { mm, radians } from '../units/convert.js'
 import type { CornerEdge } from './corner-edges.js'
-import { pageName } from './page-name.js'
 import type { Seam, SeamLine } from './seams.js'
 
 /** What is drawn along one seam on one of its two pages, in page coordinates. */
@@ -45,18 +44,18 @@ const SHARES = [...Array(49).keys()].map((step) => ((step % 2 === 0 ? -1 : 1) * 
  * neighbour's name and the register points.
  *
  * @param trimmed is the page the later one?
+ * @param name of the page on the other side
  * @param shift from the drawing's to the page's coordinates
  * @param shown what the page shows, in page coordinates; the words keep clear of it
  */
 export const seamFurniture = (
   seam: Seam,
   trimmed: boolean,
+  name: string,
   shift: Point,
   shown: readonly Shape[],
 ): SeamFurniture => {
   const marks = seam.marks.map((mark) => add(mark, shift))
-  const other = trimmed ? seam.earlier : seam.later
-  const name = pageName(other.row, other.column)
   const words = seamWords(
     seam,
     trimmed ? `trim this edge, lay it on ${name}` : `${name} is laid on here`,

@@ -142,7 +142,7 @@ const sharedPage = (
   sheet,
   views: placed.map(({ view }) => view),
   furniture: () => {
-    const title = placed.map(({ from }) => from.title).join(' + ')
+    const title = [...new Set(placed.map(({ from }) => from.title))].join(' + ')
     return strip(sheet, { title, documentType: 'patterns', sheet: name, sheets: count }, order, furniture)
   },
 })

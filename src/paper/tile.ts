@@ -8,11 +8,10 @@ import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { plainCount } from './fewest-pages.js'
-import { layFigure } from './lay-figure.js'
-import { type Layout, printedPlaces } from './layout.js'
+import { layDrawing } from './lay-apart.js'
+import { type Layout, placeName, printedPlaces } from './layout.js'
 import { notesPage } from './notes-page.js'
 import { NOTES_PAGE, type PrintedDrawing } from './page.js'
-import { pageName } from './page-name.js'
 import { pageOf } from './page-of.js'
 
 /** More sheets than anyone will tape together. */
@@ -24,25 +23,29 @@ export const layOnPaper = (drawing: Drawing, order: Order, furniture: Furniture)
   // A grid of so many sheets is not searched: the fewest would still be too many.
   const plain = plainCount(shapeExtents(drawing.figure), paper)
   if (plain > 4 * MOST_PAGES) return refused([tooManyPages(plain, drawing, order)])
-  const { figure, notesApart } = layFigure(drawing, paper)
-  const places = printedPlaces(figure.layout)
-  const problem = pageProblem(figure.layout, places.length, drawing, order)
-  if (problem) return refused([problem])
-  const sheets = places.length + (notesApart ? 1 : 0)
+  const { figures, notesApart } = layDrawing(drawing, paper)
+  const counts = figures.map(({ layout }) => printedPlaces(layout).length)
+  const count = counts.reduce((sum, each) => sum + each, 0)
+  for (const { layout } of figures) {
+    const problem = pageProblem(layout, count, drawing, order)
+    if (problem) return refused([problem])
+  }
   const title = (sheet: string) => ({
     title: drawing.title,
     documentType: drawing.kind.replaceAll('-', ' '),
     sheet,
-    sheets,
+    sheets: count + (notesApart ? 1 : 0),
   })
+  const laid = figures.map((figure) =>
+    printedPlaces(figure.layout).map((place) =>
+      pageOf(figure, place, title(placeName(figure.layout, place)), order, furniture),
+    ),
+  )
+  const noted = notesApart ? [notesPage(notesApart, title(NOTES_PAGE), order, furniture)] : []
   return done({
     drawing,
-    pages: [
-      ...places.map((place) =>
-        pageOf(figure, place, title(pageName(place.row, place.column)), order, furniture),
-      ),
-      ...(notesApart ? [notesPage(notesApart, title(NOTES_PAGE), order, furniture)] : []),
-    ],
+    pages: [...laid.flat(), ...noted],
+    loose: [...laid.filter((pages) => pages.length === 1).flat(), ...noted],
   })
 }
 

@@ -114,7 +114,8 @@ const trimmed = (filling: Filling, surplus: number[]): Filling =>
     return count - less
   })
 
-const alikeTogether = (cuts: readonly CutSupply[]): CutSupply[] => {
+/** Boards that are cut alike as one, in the order of the supplies. */
+export const alikeTogether = (cuts: readonly CutSupply[]): CutSupply[] => {
   const found = new Map<string, CutSupply>()
   for (const cut of cuts) {
     const key = `${cut.supply} ${cut.way} ${cut.fillings.map((filling) => filling.join()).join(' ')}`

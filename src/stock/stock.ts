@@ -1,8 +1,11 @@
 import { done, type Outcome, refused } from '../order/problem.js'
+import type { PanelPlan } from '../panels/plan-panels.js'
 import type { Plan } from '../plan/plan.js'
 import type { BlankKind } from './blank-kinds.js'
-import { type Cutting, cheapestCutting, quickCutting } from './cheapest.js'
+import { alikeTogether, type Cutting, cheapestCutting, quickCutting } from './cheapest.js'
 import { type CutBoard, cutBoard } from './cut-board.js'
+import { costOf } from './cutting-problem.js'
+import { fewerSettings } from './fewer-settings.js'
 import { loadSolver } from './highs.js'
 import type { Deadline } from './price-boards.js'
 import { type StarCost, starCosts } from './quotation.js'
@@ -25,23 +28,28 @@ export interface StockPlan {
 }
 
 /** What first-fit decreasing finds at once; it is proved to be cheapest more often than not. */
-export const quickStock = (plan: Plan): Outcome<StockPlan> => {
+export const quickStock = (plan: Plan, panels: PanelPlan): Outcome<StockPlan> => {
   const problem = stockProblem(plan)
-  return problem.ok ? finished(problem.value, quickCutting(problem.value.problem)) : problem
+  return problem.ok ? finished(problem.value, quickCutting(problem.value.problem), panels) : problem
 }
 
 /**
  * The cheapest boards for an order: proved, or the best found in the time with the bound.
  *
+ * @param panels the backings on panels, for what each star pays of them
  * @param deadline when to stop, in milliseconds of a clock of the caller's
  */
-export const planStock = async (plan: Plan, deadline: Deadline): Promise<Outcome<StockPlan>> => {
+export const planStock = async (
+  plan: Plan,
+  deadline: Deadline,
+  panels: PanelPlan,
+): Promise<Outcome<StockPlan>> => {
   const problem = stockProblem(plan)
   if (!problem.ok) return problem
-  return finished(problem.value, await cheapestCutting(problem.value.problem, loadSolver, deadline))
+  return finished(problem.value, await cheapestCutting(problem.value.problem, loadSolver, deadline), panels)
 }
 
-const finished = (stock: StockProblem, cutting: Cutting): Outcome<StockPlan> => {
+const finished = (stock: StockProblem, cutting: Cutting, panels: PanelPlan): Outcome<StockPlan> => {
   const { plan, kinds, priced, complete } = stock
   const missing = kinds.map((_, blank) =>
     cutting.cuts
@@ -49,7 +57,8 @@ const finished = (stock: StockProblem, cutting: Cutting): Outcome<StockPlan> => 
       .reduce((sum, { fillings, times }) => sum + times * (fillings[0]?.[blank] ?? 0), 0),
   )
   if (missing.some((count) => count > 0)) return refused(missingProblems(missing, stock))
-  const boards = cutting.cuts.flatMap((cut): CutBoard[] => {
+  const cuts = alikeTogether(fewerSettings(cutting.cuts, stock.problem))
+  const boards = cuts.flatMap((cut): CutBoard[] => {
     const roomy = stock.boards[cut.supply]
     return roomy ? [cutBoard(cut, cut.supply + 1, roomy, kinds, plan.order.shop.ripKerf)] : []
   })
@@ -60,10 +69,10 @@ const finished = (stock: StockProblem, cutting: Cutting): Outcome<StockPlan> => 
     kinds,
     boards,
     priced,
-    cost: cutting.cost,
+    cost: costOf(cuts, stock.problem),
     bound: complete ? cutting.bound : 0,
     proved: cutting.proved && complete,
-    stars: starCosts(plan.stars, kinds, boards, plan.order.shop.panels, priced),
+    stars: starCosts(plan.stars, kinds, boards, panels, priced),
     yield: stars / wood,
   })
 }

@@ -13,7 +13,7 @@ export interface LengthStyle {
 /**
  * A length as shown to a person, with its unit: `99.0 mm`, `3 29/32 in`.
  *
- * Inches are the nearest fraction of `style.nearest`, in lowest terms.
+ * Inches are the nearest fraction of `style.nearest`, in lowest terms; what would be nothing then, in thousandths.
  */
 export const showLength = (length: Mm, style: LengthStyle): string =>
   `${showNumber(length, style)} ${style.units}`
@@ -31,7 +31,12 @@ const stepped = (length: Mm, { units, nearest }: LengthStyle, round: (steps: num
 
 /** As {@link showLength} without the unit, for tables whose heading names it. */
 export const showNumber = (length: Mm, style: LengthStyle): string =>
-  style.units === 'mm' ? fixed(length, 1) : inchFraction(length, style.nearest).text
+  style.units === 'mm' ? fixed(length, 1) : inches(length, style.nearest)
+
+const inches = (length: Mm, nearest: number): string => {
+  const { text } = inchFraction(length, nearest)
+  return text === '0' ? trimmed(toInches(length), 3) : text
+}
 
 /**
  * A length somebody sets a stop or a blade by: as {@link showLength}, and for inches followed by what the fraction

@@ -51,6 +51,18 @@ describe('the shapes', () => {
     }
   })
 
+  it('are all of them where points are given: every half-degree pair of a 45° saw that makes a five-pointed star', () => {
+    // First cut a from -45 to 45, tip 90 - a, joint cut 90 - tip / 2 - 36 = 9 + a / 2.
+    const halves = Array.from({ length: 181 }, (_, index) => index / 2 - 45)
+    const tips = halves.flatMap((first) =>
+      halves.includes(9 + first / 2) && 9 + first / 2 >= 0 && first > -18 ? [90 - first] : [],
+    )
+    const offered = FIVES.filter(({ shape, board }) => shape.onMarks && board?.width === 70)
+    const shown = offered.filter(({ wholeBoard }) => !wholeBoard).map(({ plan }) => plan.star.tipAngle)
+    expect(tips.length).toBeGreaterThan(60)
+    expect(shown.sort((a, b) => b - a)).toEqual(tips)
+  })
+
   it('seven points fall on no half-degree marks: 360° / 7 never does', () => {
     expect(shapesFor([7], saw(60, 0.5)).filter((shape) => shape.onMarks)).toEqual([])
   })
@@ -203,12 +215,12 @@ describe('backings of a panel', () => {
     const { star } = choice.plan
     const inset = region(insetOutline(star, 'star', mm(12)).vertices)
     expect(areaOf(minus(inset, region(starOutline(star).vertices)))).toBeLessThan(1e-6)
-    const panel = { length: mm(1500), width: mm(750), edge: mm(10) }
+    const panel = { length: mm(1500), width: mm(750), edge: mm(10), gap: mm(4) }
     const use = panelUse(star, [panel])
     const [across, height] = [use?.across ?? 0, use?.height ?? 0]
     const rows = [
-      Math.floor(1480 / across) * Math.floor(730 / height),
-      Math.floor(1480 / height) * Math.floor(730 / across),
+      Math.floor(1484 / (across + 4)) * Math.floor(734 / (height + 4)),
+      Math.floor(1484 / (height + 4)) * Math.floor(734 / (across + 4)),
     ]
     expect(use?.perPanel).toBe(Math.max(...rows))
     expect(panelUse(star, [])).not.toHaveProperty('perPanel')

@@ -217,9 +217,9 @@ it.each(BY_HAND)('%d points, tip %d°, saw to %d°: as worked out by hand', (...
   expect(seen).toEqual(rest.filter((each) => each !== undefined))
 })
 
-it('shows face A up at cuts 1 and 2 and down at cut 3, and only the stop of cut 1 lifted out', () => {
+it('shows the face side up at cuts 1 and 2 and down at cut 3, and only the stop of cut 1 lifted out', () => {
   const scenes = sawScenes(starPlan({ points: 5, 'tip-angle': 45, radius: 250 }), KERF)
-  expect(scenes.map(({ faceA }) => faceA)).toEqual(['up', 'up', 'down'])
+  expect(scenes.map(({ faceSide }) => faceSide)).toEqual(['up', 'up', 'down'])
   expect(scenes.map(({ stopLiftsOut }) => stopLiftsOut)).toEqual([true, false, false])
 })
 

@@ -66,6 +66,24 @@ export const areaBeyond = (a: PathsD, b: PathsD): number =>
 export const shrunk = (region: PathsD, by: number): PathsD =>
   inflatePathsD(region, -by, JoinType.Miter, EndType.Polygon, 2, DECIMALS)
 
+/** The region with a seam of the given width around it, corners rounded. */
+export const grown = (region: PathsD, by: number): PathsD =>
+  inflatePathsD(region, by, JoinType.Round, EndType.Polygon, 2, DECIMALS, ROUND)
+
+/** Do both regions' edges lie within `by` of each other, so that neither has anything the other has not but a seam? `except` where it does not matter. */
+export const sameWithin = (a: PathsD, b: PathsD, by: number, except: PathsD = []): boolean =>
+  [
+    [a, b],
+    [b, a],
+  ].every(
+    ([one = [], other = []]) =>
+      areaBeyond(one, [...grown(other, by), ...except]) < BY_AREA &&
+      areaBeyond(shrunk(one, by), [...other, ...except]) < BY_AREA,
+  )
+
+/** In mm²: crumbs of the integer grid. */
+const BY_AREA = 1e-6
+
 type Side = readonly [Point, Point]
 
 const sidesOfPaths = (paths: PathsD): Side[] =>

@@ -34,9 +34,24 @@ describe('the arms that would not close', () => {
     ).toBeCloseTo(0.33, 2)
   })
 
-  it('half a millimetre comes off at the centre, and the wedge of 0.2 degrees more at the valley', () => {
+  it('half a millimetre is planed off each face all over, and besides it the wedge of 0.2 degrees: nothing at the centre, 0.3 mm at the valley', () => {
     expect(found.recut?.off.centre).toBeCloseTo(0.5, 9)
     expect(found.recut?.off.valley).toBeCloseTo(0.5 + 81.3 * Math.sin((0.2 * Math.PI) / 180), 2)
+  })
+
+  it('a stop moved by 1 mm takes off 0.85 mm at the valley, whatever the saw reads; half a millimetre or less at both ends, 0.6 mm or less at the stop', () => {
+    // Along the fence the valley goes by the stop's move; square to the face by its sine: side angle 121.5 degrees.
+    const perMm = Math.sin((121.5 * Math.PI) / 180)
+    expect(perMm).toBeCloseTo(0.853, 3)
+    for (const cleanUp of [0, 0.1, 0.2, 0.5]) {
+      const { recut } = dryFitOf(plan, [measurement('gap', -2.84, 0.3)], { cleanUp: cleanUp as never })
+      expect((recut?.off.valley ?? 0) / (recut?.stopMove ?? 0)).toBeCloseTo(perMm, 3)
+    }
+    const less = dryFitOf(plan, [measurement('gap', -2.84, 0.3)], { cleanUp: 0.2 as never }).recut
+    expect(less?.off.centre).toBeCloseTo(0.2, 9)
+    expect(less?.off.valley).toBeLessThan(0.5)
+    expect(less?.stopMove).toBeGreaterThan(0.5)
+    expect(less?.stopMove).toBeLessThan(0.6)
   })
 
   it('half a millimetre under the blade is enough to spoil the fit (common practice): over one joint edge it is 0.35 degrees a face, 5 mm at the last joint', () => {

@@ -2,9 +2,9 @@ import { Matrix, pseudoInverse, SingularValueDecomposition } from 'ml-matrix'
 import { describe, expect, it } from 'vitest'
 import { type Equation, leastSquares } from '../../src/fit/least-squares.js'
 import { type Measurable, rowOf, wouldMeasure } from '../../src/fit/measurement.js'
-import { seeded } from '../../src/fit/seeded.js'
 import { isTold, type Row, spanOf } from '../../src/fit/span.js'
 import { solveStar } from '../../src/geometry/star.js'
+import { randomFrom } from '../../src/nest/random.js'
 import { degrees, mm } from '../../src/units/convert.js'
 
 // ml-matrix (pseudo-inverse and rank by singular values) shares no code with ours.
@@ -19,7 +19,7 @@ const pick = <Value>(random: () => number, from: readonly Value[]): Value => {
 
 /** Random sets of measurements on random stars. */
 const cases = (count: number, seed: number) => {
-  const random = seeded(seed)
+  const random = randomFrom(seed)
   return Array.from({ length: count }, () => {
     const points = 3 + Math.floor(random() * 22)
     const tip = (0.1 + 0.8 * random()) * (180 - 360 / points)

@@ -13,10 +13,10 @@ export interface SweptPlan {
 const SIZES = ['tip-edge: 60', 'tip-edge: 140', 'board-width: 88.9', 'radius: 150']
 
 /** A plan for a shape, or nothing where the shape cannot be planned at that size. */
-const planFor = (shape: Shape, index: number, shop: string): SweptPlan[] => {
+const planFor = (shape: Shape, index: number, shop: string, limit: number): SweptPlan[] => {
   const size = SIZES[index % SIZES.length] ?? ''
   const order = parseOrder({
-    text: `shop: { saw: { limit: 75 }, ${shop} }\nstars: [{ points: ${shape.points}, tip-angle: ${shape.tipAngle}, ${size} }]`,
+    text: `shop: { saw: { limit: ${limit} }, ${shop} }\nstars: [{ points: ${shape.points}, tip-angle: ${shape.tipAngle}, ${size} }]`,
   })
   if (!order.ok) return []
   const plan = planOrder(order.value)
@@ -24,6 +24,6 @@ const planFor = (shape: Shape, index: number, shop: string): SweptPlan[] => {
   return star ? [{ name: `${showShape(shape)}, ${size}`, plan: star, order: order.value }] : []
 }
 
-/** Stars of 3 to 24 points in every regime, with the shop's keys in YAML. */
-export const sweptPlans = (shop = ''): SweptPlan[] =>
-  SHAPES.flatMap((shape, index) => planFor(shape, index, shop))
+/** Stars of 3 to 24 points in every regime, with the shop's keys in YAML and a saw that stops where it is told to. */
+export const sweptPlans = (shop = '', limit = 75): SweptPlan[] =>
+  SHAPES.flatMap((shape, index) => planFor(shape, index, shop, limit))

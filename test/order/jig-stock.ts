@@ -6,5 +6,10 @@ export const JIG_STOCK = {
   bolt: 6.5,
   clampAcross: 25,
   clampAlong: 30,
+  clampSlot: 6,
   hands: 150,
+  register: 80,
+  tolerance: 0.3,
+  clearance: 10,
+  fit: 0.1,
 }

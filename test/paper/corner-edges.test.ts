@@ -28,6 +28,7 @@ const layoutOf = (rows: readonly string[]): Layout => ({
   printed: rows.flatMap((row) => [...row].map((sign) => sign === 'x')),
   origin: { x: 0, y: 0 },
   overlap: 10,
+  firstRow: 0,
 })
 
 describe('edges that meet earlier pages only at a corner', () => {

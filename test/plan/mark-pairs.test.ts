@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Saw } from '../../src/order/order.js'
-import { markPairs } from '../../src/plan/mark-pairs.js'
+import { exactPairs, markPairs } from '../../src/plan/mark-pairs.js'
 import { degrees } from '../../src/units/convert.js'
 import { SHAPES } from '../geometry/sweep.js'
 import { saw } from './shop-orders.js'
@@ -18,14 +18,14 @@ const countedMarks = ({ limit, readsTo, detents }: Saw): number[] => {
   return [...new Set<number>(marks)]
 }
 
-/** Every pair of marks, the first cut leaning either way, that makes a star with a tip angle within 5° of the wanted. */
-const allPairs = (saw: Saw, points: number, wanted: number) => {
+/** Every pair of marks, the first cut leaning either way, that makes a star with a tip angle this near to the wanted. */
+const allPairs = (saw: Saw, points: number, wanted: number, within = 5) => {
   const marks = countedMarks(saw)
   const limit = 180 - 360 / points
   return [...new Set([...marks, ...marks.map((mark) => 0 - mark)])].flatMap((first) => {
     const tip = 90 - first
     const needed = 90 - tip / 2 - 180 / points
-    if (tip <= 0 || tip >= limit || Math.abs(tip - wanted) > 5 || needed > saw.limit + 1e-9) return []
+    if (tip <= 0 || tip >= limit || Math.abs(tip - wanted) > within || needed > saw.limit + 1e-9) return []
     return marks.map((joint) => {
       const closure = 360 - points * (360 - tip - 2 * (90 + joint))
       return { tip, first, joint, open: Math.abs(closure) < 1e-7 ? 0 : Math.abs(closure) }
@@ -64,6 +64,22 @@ describe.each(SAWS)('on a saw with %s', (_, saw) => {
           expect(Math.min(...countedMarks(saw).map((mark) => Math.abs(mark - setting)))).toBeLessThan(1e-9)
         }
       }
+    }
+  })
+})
+
+describe.each(SAWS)('of all stars that close on marks of a saw with %s', (_, saw) => {
+  it('none is left out and none is wrong: every pair of marks tried, for 3 to 24 points', () => {
+    for (let points = 3; points <= 24; points++) {
+      const closing = allPairs(saw, points, 90, 90).filter(({ open }) => open === 0)
+      const wanted = [...closing].sort((a, b) => a.tip - b.tip)
+      const found = exactPairs(saw, points)
+      expect(found).toHaveLength(wanted.length)
+      found.forEach(({ tipAngle, first, joint }, index) => {
+        expect(tipAngle).toBeCloseTo(wanted[index]?.tip ?? Number.NaN, 9)
+        expect(first).toBeCloseTo(wanted[index]?.first ?? Number.NaN, 9)
+        expect(joint).toBeCloseTo(wanted[index]?.joint ?? Number.NaN, 9)
+      })
     }
   })
 })

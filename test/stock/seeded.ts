@@ -1,12 +1,8 @@
-/** Random numbers that are the same in every run (mulberry32, public domain). */
+import { randomFrom } from '../../src/nest/random.js'
+
+/** Choices that are the same in every run. */
 export const seeded = (seed: number) => {
-  let state = seed
-  const next = (): number => {
-    state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32
-  }
+  const next = randomFrom(seed)
   const whole = (least: number, most: number): number => least + Math.floor(next() * (most - least + 1))
   return {
     /** A whole number from `least` to `most`. */

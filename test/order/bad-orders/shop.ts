@@ -287,10 +287,24 @@ export const SHOP: readonly BadOrder[] = [
     ],
   ],
   [
+    'what jigs are set out by, all of it out of bounds, and a bed without a length',
+    [
+      'shop: { jig-stock: { tolerance: 0, clearance: 2 mm, fit: 3 mm, register: 10 mm }, cutter: { bed: { width: 300 } } }',
+      A_STAR,
+    ],
+    [
+      'shop.cutter.bed, line 1: given no length. Add length. Allowed here: width, length.',
+      'shop.jig-stock.register, line 1: given "10 mm". Allowed: a length from 40 mm to 1000 mm, written like 70, 70.5 mm or 2 3/4 in. On a shorter length a grain of dust turns the wood by more than the saw does.',
+      'shop.jig-stock.tolerance, line 1: given 0. Allowed: a length from 0.05 mm to 5 mm, written like 2.4, 2.4 mm or 3/32 in.',
+      'shop.jig-stock.clearance, line 1: given "2 mm". Allowed: a length from 6 mm to 40 mm, written like 12, 12.5 mm or 1/2 in.',
+      'shop.jig-stock.fit, line 1: given "3 mm". Allowed: a length from 0 mm to 1 mm, written like 70, 70.5 mm or 2 3/4 in.',
+    ],
+  ],
+  [
     'a jig nobody knows, and a side that is none',
     ['jigs: [arm-cradel]', 'shop: { jig-stock: { side: up } }', A_STAR],
     [
-      'jigs[0], line 1: given "arm-cradel". Did you mean arm-cradle? Allowed: blank-stop, arm-cradle or angle-gauge.',
+      'jigs[0], line 1: given "arm-cradel". Did you mean arm-cradle? Allowed: blank-stop, first-cut-wedge, arm-cradle, joint-cut-wedge, angle-gauge, trial-window or glue-up-frame.',
       'shop.jig-stock.side, line 2: given "up". Allowed: right or left.',
     ],
   ],

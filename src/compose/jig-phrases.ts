@@ -1,0 +1,44 @@
+import { inStrokes } from '../drawing/stroke-lettering.js'
+import type { Jig } from '../jigs/jig.js'
+import type { Order } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
+import { HAND_DISTANCE } from '../plan/warnings.js'
+import { showLength } from '../units/show.js'
+import { SAME_POINT } from '../units/tolerance.js'
+import type { PartWords } from './jig-letters.js'
+
+/** What is said of a jig: on its parts, by their words, and in words on paper. */
+export interface JigWords {
+  readonly title: string
+  readonly onParts: Readonly<Record<string, readonly PartWords[]>>
+  readonly steps: readonly string[]
+  readonly hardware: readonly string[]
+}
+
+/**
+ * On a running saw. Hand distance: AS/NZS 62841.3.9:2020, safety warnings; the others: common practice, no published
+ * source.
+ */
+export const JIG_CAUTION =
+  "Clamp the jig, then lower the blade with the saw off and turn it by hand: it must touch neither jig nor clamps. The saw's manual and local rules come first."
+
+/** The letters that are cut have no signs of other scripts and few marks: what became of the star's name, if anything. */
+export const nameWords = ({ order: { name } }: StarPlan): string[] =>
+  inStrokes(name) === name
+    ? []
+    : [
+        `On the parts the name reads "${inStrokes(name)}": the letters a cutter can follow have not all of its signs.`,
+      ]
+
+export const sideWords = ({ shop }: Order): string => `kept piece to the ${shop.jigStock.side} of the blade`
+
+/** How far hands and hold-down stay from the blade, and what is asked for where that is not far. */
+export const handWords = (jig: Jig, order: Order): string[] =>
+  jig.hands.map(({ place, fromBlade }) => {
+    const far = showLength(fromBlade, order.lengths)
+    if (place === "the spacer's grip")
+      return `The spacer's grip is ${far} from the blade: touch it only while the saw is off.`
+    return fromBlade >= order.shop.jigStock.hands - SAME_POINT
+      ? `${place.charAt(0).toUpperCase()}${place.slice(1)}: ${far} from the blade.`
+      : `${place.charAt(0).toUpperCase()}${place.slice(1)}: only ${far} from the blade${fromBlade < HAND_DISTANCE ? ', nearer than a hand may come' : ''}. Hands stay off while the saw runs; the clamp is required.`
+  })

@@ -1,0 +1,96 @@
+import { holdRoom } from '../jigs/arm-cradle.js'
+import { trialWindow } from '../jigs/trial-window.js'
+import type { JigName, Order } from '../order/order.js'
+import type { Problem } from '../order/problem.js'
+import type { StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
+import { degrees, mm } from '../units/convert.js'
+import { showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
+import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
+import { frameRefusal } from './frame-words.js'
+import { wedgeOf } from './wedge-words.js'
+
+/** Thicker wedges push the wood along the fence more than against it. */
+const STEEPEST_WEDGE = degrees(45)
+
+/** Where a jig stands in the order. */
+export const at = (name: JigName): Pick<Problem, 'place' | 'given'> => ({ place: 'jigs', given: name })
+
+/** Why a jig that the star has use for cannot be made, and the way out; undefined when it can. */
+export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem | undefined => {
+  switch (name) {
+    case 'blank-stop':
+      return handSawRefusal(name, plan)
+    case 'arm-cradle':
+      return handSawRefusal(name, plan) ?? cradleRefusal(name, plan, order)
+    case 'first-cut-wedge':
+      return handSawRefusal(name, plan) ?? wedgeRefusal(name, plan, order)
+    case 'joint-cut-wedge':
+      return handSawRefusal(name, plan) ?? cradleRefusal(name, plan, order) ?? wedgeRefusal(name, plan, order)
+    case 'glue-up-frame':
+      return frameRefusal(plan, order)
+    case 'trial-window':
+      return windowRefusal(plan, order)
+    default:
+      return undefined
+  }
+}
+
+/** No jig makes an arm safe that nothing can hold beside the blade. */
+const handSawRefusal = (name: JigName, plan: StarPlan): Problem | undefined =>
+  tooSmallForSaw(plan)
+    ? {
+        ...at(name),
+        advice: `An arm of "${plan.order.name}" is too small for a miter saw, in any jig: cut it with a fine hand saw in a miter box, or make the star larger.`,
+      }
+    : undefined
+
+const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
+  const room = holdRoom(plan, shop.jigStock)
+  return room.is < room.least
+    ? {
+        ...at(name),
+        advice: `The tip of an arm of "${plan.order.name}" lies ${showLength(room.is, lengths)} from the blade: too little for a hold-down, which needs ${showAtLeast(room.least, lengths)}. Make the star larger, give a thinner bolt, or leave the cradle out and cut the joints another way.`,
+      }
+    : undefined
+}
+
+const windowRefusal = (plan: StarPlan, { shop, lengths }: Order): Problem | undefined =>
+  trialWindow(plan, shop.jigStock, shop.cutter)
+    ? undefined
+    : {
+        place: 'shop.jig-stock.tolerance',
+        given: showLength(shop.jigStock.tolerance, lengths),
+        advice: `Nothing would be left of the narrow opening for an arm of "${plan.order.name}". Give a smaller tolerance, or leave the trial window out.`,
+      }
+
+const wedgeRefusal = (
+  name: 'first-cut-wedge' | 'joint-cut-wedge',
+  plan: StarPlan,
+  order: Order,
+): Problem | undefined => {
+  const { shop, lengths } = order
+  const cut = name === 'first-cut-wedge' ? plan.firstCut : plan.jointCut
+  const angle = cut.wedge?.angle ?? degrees(0)
+  const star = `"${plan.order.name}"`
+  if (angle > STEEPEST_WEDGE + SAME_ANGLE) {
+    return {
+      ...at(name),
+      advice: `${star} would need a wedge of ${showAngle(angle)}; allowed: up to ${showAngle(STEEPEST_WEDGE)}. Make the tip angle larger, or cut it on a band saw.`,
+    }
+  }
+  const { bears, reach } = wedgeOf(name, plan, order)
+  if (bears < shop.jigStock.register - SHOP) {
+    return {
+      ...at(name),
+      advice: `Only ${showLength(bears, lengths)} of what lies on the wedge of ${star} bears on it, less than its registration length of ${showAtLeast(shop.jigStock.register, lengths)}. Make the star larger, or give jig-stock: { register: ${showAtMost(bears, lengths)} } and check the first cut with the angle gauge.`,
+    }
+  }
+  if (shop.saw.crosscut !== undefined && reach > shop.saw.crosscut + SHOP) {
+    return {
+      ...at(name),
+      advice: `On the wedge of ${star} the blade must reach ${showAtLeast(mm(reach), lengths)} from the fence; this saw cuts ${showLength(shop.saw.crosscut, lengths)}. Make the tip angle larger or the star smaller, or cut it on a band saw.`,
+    }
+  }
+  return undefined
+}

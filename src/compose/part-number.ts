@@ -1,0 +1,117 @@
+import type { Shape } from '../drawing/model.js'
+import { centredLabel, line } from '../drawing/shapes.js'
+import { outlineSides } from '../drawing/sides.js'
+import { crossingsAt } from '../geometry/crossings.js'
+import { distanceToEdge } from '../geometry/leaves-room.js'
+import { boxOf, edges, type Outline } from '../geometry/outline.js'
+import { distance, type Point, point } from '../geometry/point.js'
+
+/** Room on either side of the picture for numbers that have none in it, in mm. */
+export const BESIDE = 5
+/** Heights of numbers, the largest that has room first, and the room that one needs around its middle. */
+const HEIGHTS = [3, 2.2]
+const NEEDS = 0.6
+/** Numbers beside the picture stand so far apart. */
+const APART = 4
+/** Places tried across and up a part. */
+const PLACES = 30
+
+/** A part as it lies in the picture. */
+export interface Placed {
+  /** As in the list beside the picture, from 1 on. */
+  readonly number: number
+  readonly outline: Outline
+  readonly holes: readonly Outline[]
+}
+
+/** Parts, from the lowest up, and the wood on them; the picture reaches from {@link BESIDE} to `right`. */
+export interface Picture {
+  readonly placed: readonly Placed[]
+  readonly wood: readonly Outline[]
+  readonly right: number
+}
+
+/**
+ * Every part's number in its roomiest place; beside the picture, at the end of a line, where no place has room. Numbers,
+ * as ISO 6433 has them for parts in an assembly: letters stand for kinds of blanks.
+ */
+export const partNumbers = (count: number, picture: Picture): Shape[] => {
+  const ends: Point[] = []
+  return Array.from({ length: count }, (_, index) => index + 1).flatMap((number) => {
+    const own = picture.placed.filter((each) => each.number === number)
+    // Of copies the one that is nearest to the right edge, so that the line crosses little.
+    const chosen = own.reduce<Placed | undefined>(
+      (a, b) => (a && rightOf(a) >= rightOf(b) ? a : b),
+      undefined,
+    )
+    if (!chosen) return []
+    const places = placesOn(chosen, picture)
+    const { place, room } = roomiest(places, picture)
+    const height = HEIGHTS.find((each) => room >= NEEDS * each)
+    if (height !== undefined) return [centredLabel(String(number), place, { height, layer: 'PATTERN' })]
+    const { from, end } = lineOut(places.length > 0 ? places : [place], ends, picture)
+    ends.push(end)
+    return [
+      line('NOTE', from, end),
+      centredLabel(String(number), point(end.x + (end.x > from.x ? 2 : -2), from.y), {
+        height: 3,
+        layer: 'PATTERN',
+      }),
+    ]
+  })
+}
+
+/** The shortest level line from a part to either side of the picture that ends apart from others. */
+const lineOut = (
+  places: readonly Point[],
+  ends: readonly Point[],
+  { right }: Picture,
+): { readonly from: Point; readonly end: Point } => {
+  const lines = places.flatMap((from) =>
+    [BESIDE - 1, right + 1].map((x) => ({ from, end: point(x, from.y), length: Math.abs(x - from.x) })),
+  )
+  const free = lines.filter(({ end }) => ends.every((other) => distance(end, other) > APART))
+  return (free.length > 0 ? free : lines).reduce((a, b) => (b.length < a.length ? b : a))
+}
+
+const rightOf = ({ outline }: Placed): number => boxOf([outline]).max.x
+
+const inside = (outline: Outline, { x, y }: Point): boolean =>
+  crossingsAt(
+    outlineSides(outline).map(([corner]) => corner),
+    y,
+  ).filter((crossing) => crossing < x).length %
+    2 ===
+  1
+
+/** Places on a part that neither parts above it nor wood cover. */
+const placesOn = (own: Placed, { placed, wood }: Picture): Point[] => {
+  const { min, max } = boxOf([own.outline])
+  const above = [...placed.slice(placed.indexOf(own) + 1).map(({ outline }) => outline), ...wood]
+  return Array.from({ length: PLACES * PLACES }, (_, step) =>
+    point(
+      min.x + ((max.x - min.x) * ((step % PLACES) + 0.5)) / PLACES,
+      min.y + ((max.y - min.y) * (Math.floor(step / PLACES) + 0.5)) / PLACES,
+    ),
+  ).filter(
+    (place) =>
+      inside(own.outline, place) &&
+      !own.holes.some((hole) => inside(hole, place)) &&
+      !above.some((outline) => inside(outline, place)),
+  )
+}
+
+/** The place that is farthest from every line. */
+const roomiest = (
+  places: readonly Point[],
+  { placed, wood }: Picture,
+): { readonly place: Point; readonly room: number } => {
+  const lines = [...placed.flatMap(({ outline, holes }) => [outline, ...holes]), ...wood].flatMap(edges)
+  return places.reduce(
+    (best, place) =>
+      lines.every((edge) => distanceToEdge(place, edge) > best.room)
+        ? { place, room: Math.min(...lines.map((edge) => distanceToEdge(place, edge))) }
+        : best,
+    { place: places[0] ?? point(0, 0), room: 0 },
+  )
+}

@@ -1,0 +1,71 @@
+import type { WedgeJig } from '../jigs/cut-wedges.js'
+import { firstCutWedge, jointCutWedge } from '../jigs/cut-wedges.js'
+import type { Jig } from '../jigs/jig.js'
+import type { Order } from '../order/order.js'
+import type { StarPlan } from '../plan/plan.js'
+import { degrees, radians, toRadians } from '../units/convert.js'
+import { showAngle, showLength, showSetting } from '../units/show.js'
+import { settingText } from './cut-steps.js'
+import { readable } from './jig-letters.js'
+import { handWords, type JigWords, sideWords } from './jig-phrases.js'
+
+export const wedgeOf = (
+  name: 'first-cut-wedge' | 'joint-cut-wedge',
+  plan: StarPlan,
+  { shop }: Order,
+): WedgeJig =>
+  name === 'first-cut-wedge'
+    ? firstCutWedge(plan, shop.jigStock, shop.saw.kerf)
+    : jointCutWedge(plan, shop.jigStock)
+
+export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
+  const first = jig.name === 'first-cut-wedge'
+  const cut = first ? plan.firstCut : plan.jointCut
+  const { reach } = wedgeOf(first ? 'first-cut-wedge' : 'joint-cut-wedge', plan, order)
+  const wedge = showAngle(cut.wedge?.angle ?? degrees(0))
+  const set = showSetting(first ? plan.blank.side : plan.stop, order.lengths)
+  const { screw } = order.shop.jigStock
+  const spacerLies = toRadians(degrees(plan.star.tipAngle + Math.sign(cut.miter) * (cut.wedge?.angle ?? 0)))
+  const seen = order.shop.jigStock.side === 'left' ? radians(Math.PI - spacerLies) : spacerLies
+  return {
+    title: first ? 'Fence wedge, for cut 1' : 'Fence wedge, for cuts 2 and 3',
+    onParts: {
+      'heel plate': [
+        { text: `SAW ${showAngle(cut.reading)}` },
+        { text: `HEEL WEDGE ${wedge}` },
+        { text: `${first ? 'CUT 1' : 'CUTS 2 + 3'}: ${set}` },
+        { text: plan.order.name },
+      ],
+      'heel rail': [{ text: 'HEEL RAIL' }],
+      spacer: [
+        { text: 'LIFT OUT', turn: readable(seen) },
+        { text: 'SPACER', turn: readable(seen) },
+      ],
+      'rest plate': [
+        { text: `SAW ${showAngle(cut.reading)}` },
+        { text: `REST WEDGE ${wedge}` },
+        { text: plan.order.name },
+      ],
+      'rest rail': [{ text: 'REST RAIL' }],
+    },
+    steps: [
+      `Saw ${settingText(cut)}: read ${showAngle(cut.reading)} on its scale, the handle swung ${cut.miter < 0 ? 'towards' : 'away from'} the heel; ${sideWords(order)}. ${first ? 'Each rail stands on its plate' : 'The rail stands on the plate'}, flush with the edge that goes to the fence.`,
+      ...(first ? boardSteps(set) : cradleSteps(set)),
+      `The blade must reach ${showLength(reach, order.lengths)} from the fence along its cut: try it with the saw off.`,
+      ...handWords(jig, order),
+    ],
+    hardware: [
+      `3 wood screws through ${first ? 'each plate into its rail' : 'the plate into the rail'}, holes ${showLength(screw, order.lengths)}`,
+      first ? '2 clamps for each rail, 1 for the board' : '2 clamps for the rail, and what the cradle needs',
+    ],
+  }
+}
+
+const boardSteps = (set: string): string[] => [
+  `Clamp the heel rail to the fence so that the board's end, with the spacer between it and the heel, lies ${set} along the heel plate from the blade's near side. Lay a straight edge on that plate, push the rest plate up to it beyond the blade, clamp the rest rail.`,
+  'Push the board along both plates against the spacer and clamp it to the rest plate. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it. Take it out when the blade stands still.',
+]
+
+const cradleSteps = (set: string): string[] => [
+  `Lay the arm cradle's base on the heel plate, against its heel. Clamp the heel rail to the fence so that the base's slanted edge lies along the blade's near side, the arm's tip ${set} from it along the cradle's strip; then clamp the base.`,
+]

@@ -1,0 +1,61 @@
+import { add, leftOf, type Point, scale, turn } from '../geometry/point.js'
+import type { JigStock } from '../order/order.js'
+import { degrees, toRadians } from '../units/convert.js'
+import { type BladeLine, fromBlade } from './blade-line.js'
+import { beside, clampCorners } from './holes.js'
+
+/** Wood around the clamp's foot, in mm, at least. */
+export const RIM = 12
+
+export interface ClampPlace {
+  readonly at: Point
+  /** From the clamp to where the bar presses; of length 1. */
+  readonly toArm: Point
+  readonly reach: number
+}
+
+/** Turns from the square to the blade that are tried for the bar, the square itself first. */
+const TURNS = [0, -15, 15, -30, 30, -45, 45, -60, 60, -75, 75]
+
+/** The nearest place for the clamp that is far enough from the blade and beside block and strip. */
+export const clampPlace = (
+  nose: Point,
+  blade: BladeLine,
+  block: readonly Point[],
+  stock: JigStock,
+): ClampPlace => {
+  const found = TURNS.map((turned) => placeAlong(nose, blade, block, stock, turned))
+  return found.reduce((best, each) => (each.reach < best.reach - 1 ? each : best))
+}
+
+const placeAlong = (
+  nose: Point,
+  blade: BladeLine,
+  block: readonly Point[],
+  stock: JigStock,
+  turned: number,
+): ClampPlace => {
+  const way = turn(leftOf(blade.along), toRadians(degrees(turned)))
+  const rim = beside(RIM, stock)
+  const [across, length] = [stock.clampAcross + 2 * rim, stock.clampAlong + stock.clampSlot + 2 * rim]
+  const fits = (corners: readonly Point[]): boolean =>
+    corners.every((corner) => fromBlade(blade, corner) >= stock.hands && corner.y >= 2) &&
+    apart(corners, block)
+  for (let reach = length; ; reach += 5) {
+    const at = add(nose, scale(way, reach))
+    if (fits(clampCorners(at, way, across, length))) return { at, toArm: scale(way, -1), reach }
+    if (reach > 20_000) return { at, toArm: scale(way, -1), reach: Number.POSITIVE_INFINITY }
+  }
+}
+
+/** Do two convex polygons lie on the two sides of one of their own edges' lines? */
+const apart = (a: readonly Point[], b: readonly Point[]): boolean =>
+  [
+    [a, b],
+    [b, a],
+  ].some(([own = [], other = []]) =>
+    own.some((from, index) => {
+      const to = own[(index + 1) % own.length] ?? from
+      return other.every(({ x, y }) => (to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x) <= 0)
+    }),
+  )
