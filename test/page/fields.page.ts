@@ -63,13 +63,19 @@ const toldAt = (page: Page, id: string): Promise<string[]> =>
 
 /** The command line's words for the same, by the id of the field. */
 const commandLine = async (page: Page, id: string, text: string): Promise<string> => {
-  writeFileSync(ORDER, await orderOf(page))
   const flag = /^fit-(.+)$/.exec(id)?.[1]
-  const { code, err } =
-    flag === undefined
-      ? starwright(['plan', ORDER])
-      : starwright(['dryfit', ORDER, ...(flag === 'gap' ? [] : ['--gap', '0']), `--${flag}=${text}`])
-  expect(code).toBe(2)
+  let err = ''
+  // The address follows a moment later when many changes come one after the other.
+  const code = async (): Promise<number | null> => {
+    writeFileSync(ORDER, await orderOf(page))
+    const ran =
+      flag === undefined
+        ? starwright(['plan', ORDER])
+        : starwright(['dryfit', ORDER, ...(flag === 'gap' ? [] : ['--gap', '0']), `--${flag}=${text}`])
+    err = ran.err
+    return ran.code
+  }
+  await expect.poll(code).toBe(2)
   return err
 }
 
