@@ -21,7 +21,7 @@ export interface WrittenFiles {
 
 const EXAMPLES = new URL('../../shared/examples/', import.meta.url)
 
-/** Two test drawings and every drawing of the example orders and of one in many scripts, written into a folder that goes when the tests end. */
+/** Two test drawings and every drawing and panel of the example orders and of one in many scripts, written into a folder that goes when the tests end. */
 export const writeFiles = (): WrittenFiles[] => {
   const folder = mkdtempSync(join(tmpdir(), 'starwright-interop-'))
   afterAll(() => rmSync(folder, { recursive: true }))
@@ -54,7 +54,7 @@ const exampleDrawings = (): { name: string; drawing: Drawing }[] => {
   return orders.flatMap(({ name, text }) => {
     const outcome = makeOrder({ text })
     if (!outcome.ok) throw new Error(`${name} is refused`)
-    return outcome.value.drawings.map(({ path, drawing }) => ({
+    return [...outcome.value.drawings, ...outcome.value.drawnPanels].map(({ path, drawing }) => ({
       name: `${name}/${path}`,
       drawing: forCutter(drawing),
     }))
