@@ -74,7 +74,9 @@ export {
   type MakeOptions,
   makeOrder,
 } from './make.js'
-export { inBoxes, type Nesting, nest, type Wanted, type Watch } from './nest/nest.js'
+export { areaBound } from './nest/area-bound.js'
+export { inBoxes } from './nest/in-boxes.js'
+export { type Nesting, type NestStep, type NestSteps, nest, nestSteps, type Wanted } from './nest/nest.js'
 export type { Panel as NestedPanel, Placed } from './nest/panel.js'
 export type { FlagValues } from './order/flags.js'
 export type {

@@ -6,6 +6,9 @@ import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
 import { drawJigs, type WantedJig } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
+import { numberedPanels, panelDrawing } from './compose/panel-drawing.js'
+import { panelPages } from './compose/panel-sheet.js'
+import { stepText } from './compose/panel-words.js'
 import { shopCards } from './compose/shop-card.js'
 import { forCutter } from './drawing/drawing.js'
 import type { Drawing } from './drawing/model.js'
@@ -14,7 +17,8 @@ import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
 import type { Order } from './order/order.js'
 import { type OrderInput, parseOrder } from './order/parse.js'
 import { done, type Outcome, problemsOf, refused } from './order/problem.js'
-import { cardBook, cuttingBook } from './paper/card-book.js'
+import { type PanelPlan, panelSteps } from './panels/plan-panels.js'
+import { cardBook, cuttingBook, panelBook } from './paper/card-book.js'
 import type { PrintedBook, PrintedDrawing } from './paper/page.js'
 import { drawingBook, patternBook } from './paper/pattern-book.js'
 import { printCheck } from './paper/print-check.js'
@@ -42,11 +46,17 @@ export interface DrawnFile {
   readonly path: string
 }
 
+/** A panel for the cutter, and where its files go, without the ending. */
+export type DrawnPanel = Pick<DrawnFile, 'drawing' | 'path'>
+
 /** Everything an order comes to. */
 export interface MadeOrder {
   readonly plan: Plan
   /** The cut plan in words. */
   readonly planText: string
+  /** The backings on panels. */
+  readonly panels: PanelPlan
+  readonly drawnPanels: readonly DrawnPanel[]
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
@@ -64,24 +74,41 @@ export interface MakeOptions {
   readonly onProgress?: (doing: string) => void
 }
 
-/** The whole flow: order -> plan -> drawings -> pages -> files. Nothing is written to disk here. */
+/** The whole flow in one go. */
 export const makeOrder = (
   input: OrderInput,
-  { furniture: own = {}, onProgress = () => {} }: MakeOptions = {},
+  { furniture = {}, onProgress = () => {} }: MakeOptions = {},
 ): Outcome<MadeOrder> => {
+  const steps = makeSteps(input, furniture)
+  for (;;) {
+    const step = steps.next()
+    if (step.done) return step.value
+    onProgress(step.value)
+  }
+}
+
+/**
+ * The whole flow: order -> plan -> panels -> drawings -> pages -> files. Nothing is written to disk here. It tells what
+ * it does at every step; `true` given back ends the search for room on panels with the best so far.
+ */
+export function* makeSteps(
+  input: OrderInput,
+  own: FurnitureTexts = {},
+): Generator<string, Outcome<MadeOrder>, boolean | undefined> {
   const order = parseOrder(input)
   const plan = order.ok ? planOrder(order.value) : order
   const furniture = furnitureWith(own, order.ok ? order.value.lengths.units : 'mm')
   if (!order.ok || !plan.ok || !furniture.ok) return refused([plan, furniture].flatMap(problemsOf))
+  const panels = yield* toldPanels(plan.value)
   const jigs = new Map(plan.value.stars.map((star) => [star, drawJigs(star, order.value)]))
-  const printed = printDrawings(plan.value, jigs, furniture.value, onProgress)
+  const printed = yield* printDrawings(plan.value, jigs, furniture.value)
   if (!printed.ok) return printed
 
   const stars = plan.value.stars.map(({ order: { name } }) => ({
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
-  const chosen = quickStock(plan.value)
+  const chosen = quickStock(plan.value, panels)
   const stock = chosen.ok && chosen.value.proved ? chosen.value : undefined
   const cards = plan.value.stars.flatMap((star) => [
     ...shopCards(star, order.value, stock),
@@ -90,6 +117,10 @@ export const makeOrder = (
   const book = patternBook(stars, order.value, furniture.value)
   const shown = printed.value.map(({ print, ...drawn }) => ({ ...drawn, sheets: print.pages.length }))
   const planText = cutPlan(plan.value, stock)
+  const drawnPanels = numberedPanels(panels).map((numbered) => ({
+    drawing: panelDrawing(numbered, plan.value),
+    path: `panels/${numbered.fileName}`,
+  }))
   const files: MadeFile[] = [
     ...printed.value.flatMap(({ drawing, print, path }): MadeFile[] => [
       { path: `${path}.svg`, content: writeSvg(forCutter(drawing)) },
@@ -101,15 +132,26 @@ export const makeOrder = (
     { path: 'print-check.pdf', content: () => pdfChunks(printCheck(order.value, furniture.value)) },
     { path: 'cut-plan.txt', content: planText },
     ...(stock ? stockFiles(stock) : []),
+    ...panelFiles(panels, drawnPanels),
     {
       path: 'index.html',
       content: overview(plan.value, shown, planText, {
         sheets: book.pages.length,
         boards: stock !== undefined,
+        panels: drawnPanels,
       }),
     },
   ]
-  return done({ plan: plan.value, planText, drawings: printed.value, book, stock: chosen, files })
+  return done({
+    plan: plan.value,
+    planText,
+    panels,
+    drawnPanels,
+    drawings: printed.value,
+    book,
+    stock: chosen,
+    files,
+  })
 }
 
 const stockFiles = (stock: StockPlan): MadeFile[] => [
@@ -121,22 +163,47 @@ const stockFiles = (stock: StockPlan): MadeFile[] => [
   },
 ]
 
+function* toldPanels(plan: Plan): Generator<string, PanelPlan, boolean | undefined> {
+  const steps = panelSteps(plan)
+  let next = steps.next()
+  while (!next.done) {
+    const stop = yield stepText(next.value)
+    next = steps.next(stop)
+  }
+  return next.value
+}
+
+/** Each panel for the cutter, and how all are laid out. */
+const panelFiles = (found: PanelPlan, drawn: readonly DrawnPanel[]): MadeFile[] => {
+  const { order } = found.plan
+  return drawn.length === 0
+    ? []
+    : [
+        ...drawn.flatMap(({ drawing, path }): MadeFile[] => [
+          { path: `${path}.svg`, content: writeSvg(drawing) },
+          { path: `${path}.dxf`, content: writeDxf(drawing, order.shop.cutter.dxf) },
+        ]),
+        { path: 'panels.pdf', content: () => pdfChunks(panelBook(panelPages(found), order)) },
+      ]
+}
+
 /** Every drawing of every star, laid on the order's paper. */
-const printDrawings = (
+function* printDrawings(
   { order, stars }: Plan,
   jigs: ReadonlyMap<StarPlan, readonly WantedJig[]>,
   furniture: Furniture,
-  onProgress: (doing: string) => void,
-): Outcome<DrawnFile[]> => {
-  const outcomes = stars.flatMap((star) =>
-    drawingsOf(star, jigs.get(star) ?? [], order, furniture).map((composed): Outcome<DrawnFile> => {
-      if (!composed.ok) return composed
-      const drawing = composed.value
-      onProgress(drawing.title)
-      const print = layOnPaper(drawing, order, furniture)
-      return print.ok ? done(drawnFile(star, drawing, print.value)) : print
-    }),
-  )
+): Generator<string, Outcome<DrawnFile[]>, unknown> {
+  const outcomes: Outcome<DrawnFile>[] = []
+  for (const star of stars)
+    for (const composed of drawingsOf(star, jigs.get(star) ?? [], order, furniture)) {
+      if (!composed.ok) {
+        outcomes.push(composed)
+        continue
+      }
+      yield composed.value.title
+      const print = layOnPaper(composed.value, order, furniture)
+      outcomes.push(print.ok ? done(drawnFile(star, composed.value, print.value)) : print)
+    }
   const problems = outcomes.flatMap(problemsOf)
   return problems.length > 0
     ? refused(problems)

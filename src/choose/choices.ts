@@ -2,6 +2,7 @@ import { chanceOfStar } from '../fit/chances.js'
 import { acceptedClosure, closureLaw } from '../fit/closure-law.js'
 import type { Board, Order, StarOrder } from '../order/order.js'
 import type { Wall } from '../order/season-order.js'
+import { backingPlaces } from '../order/to-plate.js'
 import { closureGap } from '../plan/closure.js'
 import { planStar, type StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
@@ -75,7 +76,7 @@ export const starOf = (
   quantity: number,
   wall: Wall,
 ): StarOrder => ({
-  at: { shape: NOWHERE, size: NOWHERE, chamfer: NOWHERE, inset: NOWHERE },
+  at: { shape: NOWHERE, size: NOWHERE, chamfer: NOWHERE, backing: backingPlaces(() => NOWHERE) },
   name: 'Star',
   fileName: 'star',
   quantity,

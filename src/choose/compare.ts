@@ -1,6 +1,7 @@
 import { insetLimit, insetOutline } from '../geometry/inset.js'
 import { outlineSize } from '../geometry/outline.js'
 import { FEWEST_POINTS, MOST_POINTS, regularTipAngle, type Star, tipAngleLimit } from '../geometry/star.js'
+import { inBoxes } from '../nest/in-boxes.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { didYouMean } from '../order/did-you-mean.js'
 import type { Order, Panel } from '../order/order.js'
@@ -21,12 +22,11 @@ export interface PanelUse {
 
 export const panelUse = (star: Star, panels: readonly Panel[]): PanelUse | undefined => {
   if (insetLimit(star, 'star') <= DEFAULTS.inset) return undefined
-  const { across, height } = outlineSize(insetOutline(star, 'star', DEFAULTS.inset))
+  const size = outlineSize(insetOutline(star, 'star', DEFAULTS.inset))
   const [panel] = panels
-  if (!panel) return { across, height }
-  const [length, width] = [panel.length - 2 * panel.edge, panel.width - 2 * panel.edge]
-  const rows = (x: number, y: number) => Math.max(0, Math.floor(length / x) * Math.floor(width / y))
-  return { across, height, perPanel: Math.max(rows(across, height), rows(height, across)) }
+  return panel
+    ? { ...size, perPanel: inBoxes(size, { ...panel, width: panel.length, height: panel.width }) }
+    : size
 }
 
 /**

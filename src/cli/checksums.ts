@@ -23,7 +23,7 @@ const HEADING = '# starwright: '
 
 /** The paths an order's files can have; whatever else a list names was not ours. */
 const OUR_PATH =
-  /^(?:index\.html|cut-plan\.txt|cutting-list\.(?:txt|svg|pdf)|(?:all-patterns|shop-card|print-check)\.pdf|([a-z0-9-]+)\/\1-[a-z-]+-[0-9.]+x[0-9.]+mm\.(?:svg|dxf|pdf))$/
+  /^(?:index\.html|cut-plan\.txt|cutting-list\.(?:txt|svg|pdf)|(?:all-patterns|shop-card|print-check|panels)\.pdf|panels\/panel-[0-9]+(?:-to-[0-9]+)?-[0-9.]+x[0-9.]+mm\.(?:svg|dxf)|([a-z0-9-]+)\/\1-[a-z-]+-[0-9.]+x[0-9.]+mm\.(?:svg|dxf|pdf))$/
 
 /** What a list says; one without our heading is not ours. */
 export const readChecksumList = (list: string): Checksums | 'not ours' => {

@@ -20,6 +20,11 @@ const OWN_FURNITURE: Options = {
   requiresArg: true,
   describe: 'Folder with your own title block, scale check and so on, as SVG; see templates/README.md',
 }
+const SECONDS: Options = {
+  type: 'string',
+  requiresArg: true,
+  describe: 'Longest search for room on panels; to its last step when left out',
+}
 const QUIET: Options = { type: 'boolean', describe: 'Print nothing but problems' }
 
 const measured = (describe: string): Options => ({ type: 'string', requiresArg: true, describe })
@@ -69,6 +74,7 @@ export const COMMANDS: readonly Command[] = [
         demandOption: 'Say where the files go: --out FOLDER',
         describe: 'Folder for the files; made when it is not there',
       },
+      seconds: SECONDS,
       furniture: OWN_FURNITURE,
       quiet: QUIET,
     },
@@ -138,12 +144,19 @@ export const COMMANDS: readonly Command[] = [
         demandOption: 'Say which file: --to FILE.svg, FILE.dxf or FILE.pdf',
         describe: 'The file; its ending says the format: .svg, .dxf or .pdf',
       },
+      panel: {
+        type: 'string',
+        requiresArg: true,
+        describe: 'For panel: the number of one of them, as make numbers them; 1 when left out',
+      },
+      seconds: SECONDS,
       replace: REPLACE,
       furniture: OWN_FURNITURE,
       quiet: QUIET,
     },
     examples: [
       ['$0 draw backing winter-fair.yaml --star Chapel --to chapel.dxf', 'one backing for the router'],
+      ['$0 draw panel winter-fair.yaml --to panel.dxf', 'the backings of all stars on a panel'],
       ['$0 draw arm-pattern --regular 6/2 --across 300mm --to arm.pdf', 'one pattern from flags'],
     ],
     handle: async (typed) => (await import('./draw.js')).draw(typed),

@@ -1,5 +1,5 @@
 import { extname } from 'node:path'
-import { DRAWING_NAMES, DRAWN_NAMES, type DrawnName, JIG_CARD } from '../compose/drawing-names.js'
+import { DRAWING_NAMES, DRAWN_NAMES, type DrawnName, JIG_CARD, PANEL } from '../compose/drawing-names.js'
 import { DRAWINGS } from '../compose/drawings.js'
 import { jigCard, jigCards } from '../compose/jig-card.js'
 import { drawJig, drawJigs } from '../compose/jigs.js'
@@ -27,6 +27,7 @@ export const draw = async (typed: Typed): Promise<number> => {
   const furnished = await furnishedOrder(typed)
   if (!furnished.ok) return tellProblems(furnished.problems)
   const { order, furniture } = furnished.value
+  if (name === PANEL) return (await import('./draw-panel.js')).drawPanel(typed, order)
   const star = onlyStar(order)
   if (!star.ok) return tellProblems(star.problems)
   const drawing = oneDrawing(name, star.value, order, furniture)

@@ -1,11 +1,14 @@
+import { panelText } from '../compose/panel-words.js'
 import { sizeText } from '../compose/size-text.js'
-import { type MadeOrder, makeOrder } from '../make.js'
+import { type DrawnPanel, type MadeOrder, makeSteps } from '../make.js'
 import { parseOrder } from '../order/parse.js'
 import { problemsOf } from '../order/problem.js'
+import { drive } from './drive.js'
 import { writeOrder } from './files.js'
 import type { Typed } from './order-flags.js'
 import { orderInput } from './order-input.js'
 import { ownFurniture } from './read-furniture.js'
+import { secondsOf } from './seconds.js'
 import { EXIT, progress, say, tellProblems } from './terminal.js'
 
 /** `starwright make`: every file of the order. */
@@ -14,38 +17,48 @@ export const make = async (typed: Typed): Promise<number> => {
   const quiet = typed.quiet === true
   const input = await orderInput(typed)
   const furniture = await ownFurniture(typed)
-  if (!input.ok || !furniture.ok) {
+  const seconds = secondsOf(typed.seconds, Infinity, 'to the last step')
+  if (!input.ok || !furniture.ok || !seconds.ok) {
     const order = input.ok ? parseOrder(input.value) : input
-    return tellProblems([order, furniture].flatMap(problemsOf))
+    return tellProblems([order, furniture, seconds].flatMap(problemsOf))
   }
   const shown = progress(quiet)
-  const made = makeOrder(input.value, { furniture: furniture.value, onProgress: shown.show })
+  const until = performance.now() + seconds.value * 1000
+  const made = await drive(makeSteps(input.value, furniture.value), shown.show, { until })
   shown.clear()
   if (!made.ok) return tellProblems(made.problems)
   const written = await writeOrder(folder, { title: made.value.plan.order.title, files: made.value.files })
   if (!written.ok) return tellProblems(written.problems)
-  if (!quiet) say(`${made.value.planText}\n${madeText(made.value, folder, written.value)}`)
+  if (!quiet)
+    say(`${made.value.planText}\n${panelsTold(made.value)}${madeText(made.value, folder, written.value)}`)
   return EXIT.done
 }
+
+const panelsTold = ({ panels }: MadeOrder): string =>
+  panels.uses.length === 0 ? '' : `${panelText(panels)}\n`
 
 /** More sheets than this are no pleasure to tape. */
 const MANY_SHEETS = 60
 
 /** What was written, and the cut outlines' sizes to compare with what the cutter's own software shows. */
 const madeText = (
-  { plan, drawings, book, files }: MadeOrder,
+  { plan, drawings, drawnPanels, book, files }: MadeOrder,
   folder: string,
   removed: readonly string[],
 ): string => {
+  const sizeRow = ({ drawing, path }: DrawnPanel): string =>
+    `  ${sizeText(drawing.trueSize, plan.order.lengths)}  ${path}`
   const sizes = drawings
     .filter(({ drawing }) => drawing.shapes.some(({ layer }) => layer === 'CUT-OUTSIDE'))
-    .map(({ drawing, path }) => `  ${sizeText(drawing.trueSize, plan.order.lengths)}  ${path}`)
+    .map(sizeRow)
+  const panels = drawnPanels.map((panel) => `${sizeRow(panel)} (the panel's edge, on GUIDE)`)
   const sheets = book.pages.length
   return [
     ...(sizes.length > 0
       ? [
           "Cut outlines, on the layer CUT-OUTSIDE. The cutter's software must show these sizes, or its units are wrong:",
           ...sizes,
+          ...panels,
           '',
         ]
       : []),

@@ -1,29 +1,35 @@
 import { extname } from 'node:path'
 import { cuttingList } from '../compose/cutting-list.js'
+import { stepText } from '../compose/panel-words.js'
 import { stockJson } from '../compose/stock-json.js'
 import type { FileContent } from '../make.js'
 import { parseOrder } from '../order/parse.js'
 import { done, type Outcome, refused, showGiven } from '../order/problem.js'
+import { panelSteps } from '../panels/plan-panels.js'
 import { planOrder } from '../plan/plan.js'
 import { planStock, type StockPlan } from '../stock/stock.js'
+import { drive } from './drive.js'
 import { writeDrawing } from './files.js'
 import type { Typed } from './order-flags.js'
 import { orderInput } from './order-input.js'
-import { EXIT, say, tellProblems } from './terminal.js'
+import { secondsOf } from './seconds.js'
+import { EXIT, progress, say, tellProblems } from './terminal.js'
 
 /** `starwright stock`: the cheapest boards, where to cut them, and what a star costs. */
 export const stock = async (typed: Typed): Promise<number> => {
   const now = () => performance.now()
-  const begun = now()
   const input = await orderInput(typed)
   const order = input.ok ? parseOrder(input.value) : input
   const plan = order.ok ? planOrder(order.value) : order
-  const seconds = secondsOf(typed.seconds)
+  const seconds = secondsOf(typed.seconds, SECONDS, String(SECONDS))
   const kind = fileKind(typed.to)
   if (!plan.ok || !seconds.ok || !kind.ok) {
     return tellProblems([plan, seconds, kind].flatMap((each) => (each.ok ? [] : each.problems)))
   }
-  const stocked = await planStock(plan.value, { until: begun + seconds.value * 1000, now })
+  const shown = progress(typed.quiet === true)
+  const panels = await drive(panelSteps(plan.value), (step) => shown.show(stepText(step)))
+  shown.clear()
+  const stocked = await planStock(plan.value, { until: now() + seconds.value * 1000, now }, panels)
   if (!stocked.ok) return tellProblems(stocked.problems)
   if (kind.value !== undefined) {
     const content = await contentOf(stocked.value, kind.value)
@@ -37,20 +43,6 @@ export const stock = async (typed: Typed): Promise<number> => {
 
 /** As long as a maker waits without wondering. */
 const SECONDS = 8
-
-const secondsOf = (given: unknown): Outcome<number> => {
-  if (given === undefined) return done(SECONDS)
-  const seconds = typeof given === 'string' && /^\d{1,4}$/.test(given) ? Number(given) : Number.NaN
-  return seconds >= 1 && seconds <= 3600
-    ? done(seconds)
-    : refused([
-        {
-          place: '--seconds',
-          given: showGiven(given),
-          advice: `Allowed: whole seconds from 1 to 3600. Left out: ${SECONDS}.`,
-        },
-      ])
-}
 
 type FileKind = '.svg' | '.pdf'
 

@@ -1,13 +1,19 @@
+import { removedWidth } from '../cutter/compensated.js'
 import { labelBox } from '../drawing/bounds.js'
 import { reach, TAIL, wrapText } from '../drawing/lettering.js'
 import type { Drawing, Label, Shape } from '../drawing/model.js'
+import { boxIsClear } from '../drawing/place-label.js'
 import { cross, label, path } from '../drawing/shapes.js'
-import { insetLimit } from '../geometry/inset.js'
+import { distanceToEdge } from '../geometry/leaves-room.js'
+import { edges, outlineSize } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
-import type { BackingPlan, StarPlan } from '../plan/plan.js'
+import type { StarPlan } from '../plan/plan.js'
+import type { BackingPlan } from '../plate/plan-backing.js'
 import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
+import { fixingText, hangingText } from './backing-words.js'
+import { nailMarks, plateCuts } from './plate-cuts.js'
 import { sizeText } from './size-text.js'
 
 /** Lettering as large as fits, from a title's height down to what a printer still renders. */
@@ -23,32 +29,57 @@ const WHITE = 1
 const LINE_SPACING = 1.7
 
 /**
- * The plate behind the star, one tip up, at true size: no allowance for the cutter's kerf. Its note lies inside the
- * outline, so that the file's overall size is the outline's own and can be compared with what the cutter's software
- * shows.
+ * The plate behind the star, one tip up: on paper at its true size; in a file for a laser or a router the lines that
+ * beam or bit follow. Its note lies inside the outline, so that the file's overall size is the outline's own and can be
+ * compared with what the cutter's software shows.
  */
 export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawing => {
-  const trueSize = { across: plate.across, height: plate.height }
-  const lines = [
-    sizeText(trueSize, order.lengths),
-    `drawn in mm, inset ${showLength(plate.inset, order.lengths)}`,
-    'true size, no kerf allowance',
-  ]
+  const { lengths, shop } = order
+  const byHand = removedWidth(shop.cutter) === 0
+  const trueSize = outlineSize(plate.cut.outer)
   const title = `${plan.order.name}: backing`
-  const plain: Shape[] = [path('CUT-OUTSIDE', plate.outline), ...cross('GUIDE', point(0, 0), CROSS)]
+  const inside = `${showLength(plate.margin, lengths)} inside the star`
+  const ownSize = sizeText({ across: plate.across, height: plate.height }, lengths)
+  const plain: Shape[] = [
+    ...plate.part.inner.map((opening) => path('CUT-INSIDE', opening)),
+    path('CUT-OUTSIDE', plate.outline),
+    ...nailMarks(plate),
+    ...cross('GUIDE', point(0, 0), CROSS),
+  ]
   const up = label('UP', point(0, CROSS + WHITE + TAIL * UP), { height: UP, anchor: 'middle' })
+  const onPaper = [ownSize, `drawn in mm, ${inside}`, 'true size, no kerf allowance']
+  const inFile = byHand
+    ? onPaper
+    : [`cut to ${ownSize}`, inside, `the line is ${sizeText(trueSize, lengths)}: ${allowance(order)}`]
+  const held = [hangingText(plan, lengths), fixingText(plan, lengths)].filter((text) => text !== undefined)
+  const noted = (shapes: readonly Shape[], lines: readonly string[]): Shape[] => [
+    ...shapes,
+    ...noteInside(title, lines, radiusInside(plate), shapes),
+  ]
+  const inFileCuts = [...plateCuts(plate, shop.cutter), ...cross('GUIDE', point(0, 0), CROSS)]
   return {
     kind: 'backing',
     title,
     trueSize,
-    shapes: [...plain, ...noteInside(title, lines, insetLimit(plan.star, plate.shape) - plate.inset)],
+    shapes: noted(plain, onPaper),
+    ...(byHand ? {} : { toCut: noted(inFileCuts, inFile) }),
     // On paper the note goes where no seam runs through it.
     figure: [...plain, up],
-    notes: { title, lines },
+    notes: { title, lines: [...onPaper, ...held.map(sentence)] },
     asides: [up],
     pieces: [plate.outline],
   }
 }
+
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
+
+/** `it allows for a bit of 3.2 mm`. */
+const allowance = ({ shop, lengths }: Order): string =>
+  `it allows for a ${shop.cutter.kind === 'router' ? 'bit' : 'kerf'} of ${showLength(removedWidth(shop.cutter), lengths)}`
+
+/** Of the largest circle about the centre that the plate holds. */
+const radiusInside = ({ outline }: BackingPlan): number =>
+  Math.min(...edges(outline).map((edge) => distanceToEdge(point(0, 0), edge)))
 
 /** Height of the word on paper that says which tip is the top one. */
 const UP = mm(3.5)
@@ -57,12 +88,18 @@ const UP = mm(3.5)
 const tallSpacing = (text: string): number => reach(text).above + reach(text).below + 0.2
 
 /**
- * Lines above and below the centre cross, inside the circle that the outline holds: as large as fits, the name broken
- * only where it finds no room otherwise. What finds none even so is left out, for a line outside would make the file
- * larger than the outline.
+ * Lines above and below the centre cross, inside the circle that the outline holds and clear of holes and marks: as
+ * large as fits, the name broken only where it finds no room otherwise. What finds none even so is left out, for a line
+ * outside would make the file larger than the outline.
  */
-const noteInside = (name: string, below: readonly string[], radius: number): Label[] => {
+const noteInside = (
+  name: string,
+  below: readonly string[],
+  radius: number,
+  drawn: readonly Shape[],
+): Label[] => {
   const room = radius - WHITE
+  const inTheWay = drawn.filter(({ layer }) => layer === 'CUT-INSIDE' || layer === 'MARK')
   const layOut = (names: readonly string[], height: number): Label[] => {
     const above = [...names, 'UP']
     const spacing = Math.max(LINE_SPACING, ...above.map(tallSpacing))
@@ -82,7 +119,8 @@ const noteInside = (name: string, below: readonly string[], radius: number): Lab
       ),
     ]
   }
-  const fits = (each: Label): boolean => labelBox(each).every(({ x, y }) => Math.hypot(x, y) < room)
+  const fits = (each: Label): boolean =>
+    labelBox(each).every(({ x, y }) => Math.hypot(x, y) < room) && boxIsClear(labelBox(each), inTheWay, WHITE)
   const whole = HEIGHTS.map((height) => layOut([name], height))
   const broken = HEIGHTS.map((height) => layOut(wrapText(name, mm(height), mm(1.6 * room)), height))
   return [...whole, ...broken].find((labels) => labels.every(fits)) ?? (whole.at(-1) ?? []).filter(fits)

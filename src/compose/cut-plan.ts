@@ -8,6 +8,7 @@ import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { fixed, showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
+import { backingText, fixingText, hangingText } from './backing-words.js'
 import { boardsToBuy } from './boards-to-buy.js'
 import { coatText, glueText, weightText } from './body-words.js'
 import { SAW_CAUTION } from './cautions.js'
@@ -120,15 +121,14 @@ const boardUseText = (
   return `of ${show(board.width)} × ${show(board.length)}${price}, gives ${blanksPerBoard} ${blanksPerBoard === 1 ? 'arm' : 'arms'}${rip}`
 }
 
-const backingRows = ({ backing, star }: StarPlan, { lengths }: Order): string[] => {
-  const show = (length: Mm) => showLength(length, lengths)
-  return backing
-    ? row(
-        'Backing',
-        `${backing.shape}, ${show(backing.inset)} inside the star: ${show(backing.across)} × ${show(backing.height)}; covers ${show(backing.covers)} of each ${show(star.jointEdge)} joint`,
-      )
-    : []
-}
+const backingRows = (plan: StarPlan, { lengths }: Order): string[] =>
+  (
+    [
+      ['Backing', backingText(plan, lengths)],
+      ['Hanging', hangingText(plan, lengths)],
+      ['Fixing', fixingText(plan, lengths)],
+    ] as const
+  ).flatMap(([heading, text]) => (text === undefined ? [] : row(heading, text)))
 
 /** What is to be glued, coated and hung, as far as it is known. */
 const bodyRows = (plan: StarPlan, order: Order): string[] =>

@@ -11,6 +11,9 @@ import type { JigPart } from '../jigs/jig.js'
 import type { Radians } from '../units/brand.js'
 import { radians } from '../units/convert.js'
 
+/** What words on a part keep clear of. */
+type LetteredPart = Pick<JigPart, 'outer' | 'inner' | 'marks'>
+
 /** A line of words on a part. */
 export interface PartWords {
   readonly text: string
@@ -59,7 +62,7 @@ const PLACES = 28
  * Words as single strokes on a part, clear of its edges, its marks and each other, each as large as fits and as near
  * as can be to where it should stand. What finds no room is left out: the notes on paper say it too.
  */
-export const partLettering = (part: JigPart, words: readonly PartWords[]): Path[] => {
+export const partLettering = (part: LetteredPart, words: readonly PartWords[]): Path[] => {
   const sides = [part.outer, ...part.inner, ...part.marks].flatMap(outlineSides)
   const roomAt = roomOn(part)
   const places = gridOver(part.outer)
@@ -79,7 +82,7 @@ export const partLettering = (part: JigPart, words: readonly PartWords[]): Path[
 }
 
 /** How far a place is from the nearest of the part's lines; 0 off its wood. Each place is worked out once. */
-const roomOn = (part: JigPart): ((at: Point) => number) => {
+const roomOn = (part: LetteredPart): ((at: Point) => number) => {
   const within = [part.outer, ...part.inner].map((outline) => outlineSides(outline).map(([from]) => from))
   const lines = [part.outer, ...part.inner, ...part.marks].flatMap(edges)
   const known = new Map<Point, number>()

@@ -33,13 +33,21 @@ const PURPOSE: Readonly<Record<string, string>> = {
  * A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it.
  *
  * @param planText the cut plan in words
- * @param also how many sheets all patterns together take, and whether there is a cutting list
+ * @param also how many sheets all patterns together take, whether there is a cutting list, and each panel
  */
 export const overview = (
   plan: Plan,
   drawings: readonly ShownDrawing[],
   planText: string,
-  { sheets, boards }: { readonly sheets: number; readonly boards: boolean },
+  {
+    sheets,
+    boards,
+    panels,
+  }: {
+    readonly sheets: number
+    readonly boards: boolean
+    readonly panels: readonly Pick<ShownDrawing, 'drawing' | 'path'>[]
+  },
 ): string => `<!doctype html>
 <html lang="en">
 <head>
@@ -58,7 +66,7 @@ export const overview = (
 <li><a href="shop-card.pdf">shop-card.pdf</a>: one page a star to hang by the saw, and one with its jigs put together.</li>
 <li><a href="cut-plan.txt">cut-plan.txt</a>: the cut plan as text, also below.</li>
 <li>${boards ? BOARDS_CHOSEN : BOARDS_OPEN}</li>
-</ul>
+${panels.length === 0 ? '' : `<li>${panelLinks(panels)}</li>\n`}</ul>
 ${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 <section>
 <h2>Cut plan</h2>
@@ -73,6 +81,15 @@ const BOARDS_CHOSEN =
 
 const BOARDS_OPEN =
   'The boards to buy: <code>starwright stock</code> with this order finds the cheapest, the cutting list, and the price of a star.'
+
+/** The layout as pages, and each panel for the cutter. */
+const panelLinks = (panels: readonly Pick<ShownDrawing, 'drawing' | 'path'>[]): string => {
+  const links = panels.map(
+    ({ drawing, path }) =>
+      `${escaped(drawing.title)}: <a href="${encodeURI(path)}.svg">SVG</a> · <a href="${encodeURI(path)}.dxf">DXF</a>`,
+  )
+  return `<a href="panels.pdf">panels.pdf</a>: how the backings lie on panels, how many to buy. For the cutter, ${links.join('; ')}.`
+}
 
 const starSection = (star: StarPlan, plan: Plan, drawings: readonly ShownDrawing[]): string => {
   const { name, quantity, note } = star.order

@@ -1,4 +1,5 @@
 import type { Plan, StarPlan } from '../plan/plan.js'
+import { longestFastenerOf } from './backing-words.js'
 
 /**
  * The plan for programs, a public contract: lengths in mm, angles in degrees, unrounded. Additions are allowed;
@@ -47,10 +48,14 @@ const starJson = (plan: StarPlan) => {
     backing: backing
       ? {
           shape: backing.shape,
-          inset: backing.inset,
+          inset: backing.order.inset,
+          margin: backing.margin,
           across: backing.across,
           height: backing.height,
           covers: backing.covers,
+          hanging: hangingJson(backing.hanging),
+          fixing: backing.fixing ?? null,
+          longestFastener: longestFastenerOf(plan) ?? null,
         }
       : null,
     wood: plan.wood,
@@ -62,6 +67,11 @@ const starJson = (plan: StarPlan) => {
     warnings: plan.warnings,
   }
 }
+
+const hangingJson = (hanging: NonNullable<StarPlan['backing']>['hanging']) =>
+  hanging
+    ? { kind: hanging.kind, height: hanging.height, apart: hanging.apart ?? null, wall: hanging.wall }
+    : null
 
 const settingJson = ({ reading, wedge, mark, closureAtMark, withinLimit, bias }: StarPlan['firstCut']) => ({
   reading,

@@ -21,7 +21,9 @@ export const leavesRoom = (outline: Outline, moved: Outline, room: number): bool
   )
 }
 
-const placesOn = (along: readonly Edge[]): Point[] => along.flatMap((edge) => [edge.from, ...onArc(edge)])
+/** The corners, and 15 places along every arc. */
+export const placesOn = (along: readonly Edge[]): Point[] =>
+  along.flatMap((edge) => [edge.from, ...onArc(edge)])
 
 const onArc = ({ arc }: Edge): Point[] =>
   arc
@@ -30,10 +32,12 @@ const onArc = ({ arc }: Edge): Point[] =>
       )
     : []
 
+/** From a place to the nearest of an edge. */
 export const distanceToEdge = (at: Point, { from, to, arc }: Edge): number => {
   if (!arc) {
     const [along, off] = [subtract(to, from), subtract(at, from)]
-    const length = along.x * along.x + along.y * along.y
+    // A stretch without length is its one point.
+    const length = along.x * along.x + along.y * along.y || 1
     const share = Math.max(0, Math.min(1, (off.x * along.x + off.y * along.y) / length))
     return Math.hypot(off.x - share * along.x, off.y - share * along.y)
   }
@@ -53,15 +57,16 @@ const chords = (along: readonly Edge[]): Chord[] => {
 
 /** Do two chords that are not neighbours cross? */
 const crosses = (all: readonly Chord[]): boolean =>
-  all.some((first, index) =>
-    all.slice(index + 2).some((second, after) => {
+  all.some(([a, b], index) =>
+    all.slice(index + 2).some(([c, d], after) => {
       const neighbours = index === 0 && index + 2 + after === all.length - 1
-      return !neighbours && chordsCross(first, second)
+      return !neighbours && chordsCross(a, b, c, d)
     }),
   )
 
 const side = (a: Point, b: Point, at: Point): number =>
   (b.x - a.x) * (at.y - a.y) - (b.y - a.y) * (at.x - a.x)
 
-const chordsCross = ([a, b]: Chord, [c, d]: Chord): boolean =>
+/** Does the stretch from a to b cross the one from c to d, each with ends on both sides of the other? */
+export const chordsCross = (a: Point, b: Point, c: Point, d: Point): boolean =>
   side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0

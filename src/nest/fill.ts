@@ -1,7 +1,8 @@
 import { difference, FillRule, type Path64 } from 'clipper2-ts'
 import { point } from '../geometry/point.js'
-import { isWithin, noFit, PER_MM, type Polygon, toPath, toPolygon } from './no-fit.js'
+import { isWithin, PER_MM, type Polygon, toPath, toPolygon } from './no-fit.js'
 import { corners, isEmpty, type Panel, type Placed, type Room, roomFor, turned } from './panel.js'
+import type { PlateSet } from './plate-set.js'
 
 /** The room without what the rounding of its corners would add. */
 const onGrid = ({ left, bottom, right, top }: Room): Room => ({
@@ -11,7 +12,7 @@ const onGrid = ({ left, bottom, right, top }: Room): Room => ({
   top: Math.floor(top * PER_MM) / PER_MM,
 })
 
-/** Ways a plate is turned when it is put into what is left. */
+/** Ways a plate is turned when it is put into what is left; fewer where it looks alike after less than a turn. */
 const TURNS = 24
 
 /**
@@ -19,23 +20,28 @@ const TURNS = 24
  * low. Plates stand clear of all that are placed.
  */
 export const fill = (
-  plates: readonly Polygon[],
+  plates: PlateSet,
   plate: number,
   most: number,
   panel: Panel,
   placed: readonly Placed[],
 ): Placed[] => {
   const added: Placed[] = []
-  const coming = plates[plate]
+  const coming = plates.polygons[plate]
   if (!coming) throw new RangeError(`there is no plate ${plate}`)
-  const ways = Array.from({ length: TURNS }, (_, index) => (index * 2 * Math.PI) / TURNS).map((by) => {
+  const symmetry = plates.symmetries[plate] ?? 1
+  const turns = Math.ceil(TURNS / symmetry)
+  const step = (2 * Math.PI) / (turns * symmetry)
+  // Turned against what lies there by the same steps everywhere, so that few no-fit polygons serve all panels.
+  const begin = placed[0]?.turn ?? 0
+  const ways = Array.from({ length: turns }, (_, index) => begin + index * step).map((by) => {
     const polygon = turned(coming, by)
     const forbidden = new Map<string, Polygon>()
     const around = (other: Placed): Polygon => {
       const key = `${other.plate} ${other.turn}`
       const known = forbidden.get(key)
       if (known) return known
-      const made = noFit(turned(plates[other.plate] as Polygon, other.turn), polygon, panel.gap)
+      const made = plates.between(other, { plate, turn: by })
       forbidden.set(key, made)
       return made
     }

@@ -5,6 +5,9 @@ import { isWithin, type Polygon } from './no-fit.js'
 /** Directions of a row that are tried over half a turn. */
 const DIRECTIONS = 120
 
+/** Directions tried at least where the plate looks alike again after little. */
+const FEWEST = 6
+
 /** How much longer than touching a row's step may be. */
 const STRETCHES = [1, 1.04, 1.08, 1.13, 1.18, 1.24, 1.3, 1.4, 1.5]
 
@@ -23,12 +26,19 @@ interface Row {
 
 /** Clear lattices of the plate, and of the plate and its half-turn, the densest first. */
 export const findLattices = (around: Surroundings): Lattice[] => {
-  const rows: Row[] = Array.from(
-    { length: DIRECTIONS },
-    (_, index) => (index * Math.PI) / DIRECTIONS,
-  ).flatMap((direction) => STRETCHES.map((stretch) => ({ direction, stretch })))
+  // Turned by so much, plate and row and what they forbid are as they were.
+  const span = around.symmetry % 2 === 0 ? (2 * Math.PI) / around.symmetry : Math.PI / around.symmetry
+  const directions = Math.max(FEWEST, Math.ceil((span / Math.PI) * DIRECTIONS))
+  const rows: Row[] = Array.from({ length: directions }, (_, index) => (index * span) / directions).flatMap(
+    (direction) => STRETCHES.map((stretch) => ({ direction, stretch })),
+  )
+  let least = Infinity
   const tried = rows
-    .map((row) => ({ row, lattices: latticesOf(row, around) }))
+    .map((row) => {
+      const lattices = latticesOf(row, around, least * WORTH)
+      least = Math.min(least, leastArea(lattices))
+      return { row, lattices }
+    })
     .filter(({ lattices }) => lattices.length > 0)
     .sort((a, b) => leastArea(a.lattices) - leastArea(b.lattices))
   const refined = tried.slice(0, REFINED).flatMap(({ row }) => refine(row, around))
@@ -43,7 +53,7 @@ const leastArea = (lattices: readonly Lattice[]): number =>
   lattices.reduce((least, lattice) => Math.min(least, areaPerPlate(lattice)), Infinity)
 
 const refine = (start: Row, around: Surroundings): Lattice[] => {
-  let [row, best] = [start, leastArea(latticesOf(start, around))]
+  let [row, best] = [start, leastArea(latticesOf(start, around, Infinity))]
   let [turning, stretching] = [Math.PI / DIRECTIONS, 0.03]
   for (let halving = 0; halving < HALVINGS; halving++) {
     for (const [t, s] of [
@@ -60,16 +70,29 @@ const refine = (start: Row, around: Surroundings): Lattice[] => {
         direction: row.direction + t * turning,
         stretch: Math.max(1, row.stretch + s * stretching),
       }
-      const area = leastArea(latticesOf(next, around))
+      const area = leastClear(next, around, best)
       if (area < best) [row, best] = [next, area]
     }
     ;[turning, stretching] = [turning / 2, stretching / 2]
   }
-  return latticesOf(row, around)
+  return latticesOf(row, around, best * WORTH)
 }
 
-/** Clear lattices with this row whose neighbours touch two plates of the row. */
-const latticesOf = ({ direction, stretch }: Row, around: Surroundings): Lattice[] => {
+/** Clear lattices with this row that take at most so much a plate. */
+const latticesOf = (row: Row, around: Surroundings, most: number): Lattice[] =>
+  touching(row, around).filter((lattice) => areaPerPlate(lattice) <= most && isClear(lattice, around))
+
+/** The least that a clear lattice with this row takes a plate, if it is less than `most`. */
+const leastClear = (row: Row, around: Surroundings, most: number): number => {
+  const denser = touching(row, around)
+    .filter((lattice) => areaPerPlate(lattice) < most)
+    .sort((a, b) => areaPerPlate(a) - areaPerPlate(b))
+    .find((lattice) => isClear(lattice, around))
+  return denser ? areaPerPlate(denser) : most
+}
+
+/** Lattices with this row whose neighbours touch two plates of the row; whether they are clear is not looked at. */
+const touching = ({ direction, stretch }: Row, around: Surroundings): Lattice[] => {
   const towards = point(Math.cos(direction), Math.sin(direction))
   const row = scale(towards, stretch * leaves(around.equal, towards))
   const nearRow = (places: readonly Point[], forbidden: Polygon) =>
@@ -85,7 +108,7 @@ const latticesOf = ({ direction, stretch }: Row, around: Surroundings): Lattice[
   const turned = above.flatMap((place) =>
     below.map((other): Lattice => ({ row, rise: subtract(place, other), turned: place })),
   )
-  return [...plain, ...turned].filter((lattice) => isClear(lattice, around))
+  return [...plain, ...turned]
 }
 
 /** Where a ray from the origin leaves the polygon for good. */
@@ -109,8 +132,20 @@ const meetings = (polygon: Polygon, by: Point): Point[] => {
   let a = polygon[polygon.length - 1] as Point
   for (const b of polygon) {
     const [ex, ey] = [b.x - a.x, b.y - a.y]
+    // Most edges lie elsewhere: above, below or beside.
+    const [left, right] = [Math.min(a.x, b.x) - by.x, Math.max(a.x, b.x) - by.x]
+    const [low, high] = [Math.min(a.y, b.y) - by.y, Math.max(a.y, b.y) - by.y]
     let p = polygon[polygon.length - 1] as Point
     for (const q of polygon) {
+      if (
+        (p.y < low && q.y < low) ||
+        (p.y > high && q.y > high) ||
+        (p.x < left && q.x < left) ||
+        (p.x > right && q.x > right)
+      ) {
+        p = q
+        continue
+      }
       const [ox, oy] = [q.x - p.x, q.y - p.y]
       const slant = ex * oy - ey * ox
       const [dx, dy] = [p.x + by.x - a.x, p.y + by.y - a.y]

@@ -1,6 +1,7 @@
 import { type Point, point } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
 import { halfTurned, isWithin, noFit, type Polygon } from './no-fit.js'
+import { symmetryOf } from './symmetry.js'
 
 /**
  * Plates at i·row + j·rise for all whole i and j; with `turned`, a second one turned by half a turn at that place of
@@ -20,12 +21,14 @@ export interface Surroundings {
   readonly half: Polygon
   /** How far the farther of the two goes. */
   readonly reach: number
+  /** How often the plate looks the same while it is turned once. */
+  readonly symmetry: number
 }
 
 export const surroundings = (polygon: Polygon, gap: Mm): Surroundings => {
   const equal = noFit(polygon, polygon, gap)
   const half = noFit(polygon, halfTurned(polygon), gap)
-  return { equal, half, reach: Math.max(reachOf(equal), reachOf(half)) }
+  return { equal, half, reach: Math.max(reachOf(equal), reachOf(half)), symmetry: symmetryOf(polygon) }
 }
 
 export const polygonArea = (polygon: Polygon): number =>

@@ -8,11 +8,12 @@ import {
   type Path64,
   union,
 } from 'clipper2-ts'
+import { distanceToEdge } from '../geometry/leaves-room.js'
 import { edges, type Outline } from '../geometry/outline.js'
 import { type Point, point, polar, scale } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
 import { radians } from '../units/convert.js'
-import { WRITTEN } from '../units/tolerance.js'
+import { SAME_POINT, WRITTEN } from '../units/tolerance.js'
 
 /** A closed chain of straight edges, counter-clockwise. */
 export type Polygon = readonly Point[]
@@ -35,7 +36,9 @@ export const toPolygon = (path: Path64): Polygon => path.map(({ x, y }) => point
  * A polygon that contains the closed outline: straight edges as they are, an arc that swells outwards by tangents to
  * it, one that is hollow by its chords.
  */
-export const containing = (outline: Outline): Polygon =>
+export const containing = (outline: Outline): Polygon => withoutStraightCorners(tangents(outline))
+
+const tangents = (outline: Outline): Polygon =>
   edges(outline).flatMap(({ from, arc }) => {
     if (!arc) return [from]
     const { centre, radius, start, sweep } = arc
@@ -50,6 +53,14 @@ export const containing = (outline: Outline): Polygon =>
     return sweep > 0
       ? [from, ...parts.map((index) => on(index + 0.5, radius / Math.cos(step / 2)))]
       : [from, ...parts.slice(1).map((index) => on(index, radius))]
+  })
+
+/** A tangent runs on from where its arc begins: such corners only cost time, and hide that a disc looks alike all round. */
+const withoutStraightCorners = (polygon: Polygon): Polygon =>
+  polygon.filter((corner, index) => {
+    const before = polygon.at(index - 1) ?? corner
+    const after = polygon[(index + 1) % polygon.length] ?? corner
+    return distanceToEdge(corner, { from: before, to: after }) > SAME_POINT
   })
 
 export const halfTurned = (polygon: Polygon): Polygon => polygon.map((corner) => scale(corner, -1))

@@ -5,6 +5,7 @@ import { type Lattice, surroundings } from './lattice.js'
 import { countLaid, type Laid, placesLaid, turnLattice } from './lay-lattice.js'
 import type { Polygon } from './no-fit.js'
 import type { Panel, Placed } from './panel.js'
+import type { PlateSet } from './plate-set.js'
 import { randomFrom } from './random.js'
 
 /** The best so far, after a step of the search. */
@@ -39,12 +40,12 @@ interface Counted {
  * @param plate which of the plates
  */
 export function* searchPanel(
-  plates: readonly Polygon[],
+  plates: PlateSet,
   plate: number,
   panel: Panel,
   seed: number,
 ): Generator<Found, void> {
-  const polygon = plates[plate]
+  const polygon = plates.polygons[plate]
   if (!polygon) throw new RangeError(`there is no plate ${plate}`)
   const random = randomFrom(seed)
   let step = 0

@@ -1,9 +1,11 @@
 import { centreAngle, FEWEST_POINTS, MOST_POINTS, tipAngleLimit } from '../geometry/star.js'
 import { readAngle } from '../units/read-angle.js'
-import { readLength, type Units } from '../units/read-length.js'
+import type { Units } from '../units/read-length.js'
 import { showAngle } from '../units/show.js'
 import { SHAPE_KEYS, SIZE_KEYS } from './flags.js'
 import { asGroup, asList, type Group } from './group.js'
+import { lengthOf } from './length-of.js'
+import { plateChecks } from './plate-checks.js'
 import { showGiven } from './problem.js'
 import type { Path } from './read-yaml.js'
 import { REGULAR_ADVICE } from './schema.js'
@@ -26,9 +28,7 @@ export const crossChecks = (root: unknown, units: Units): PathProblem[] => {
     ...asList(shop?.boards).flatMap((board, index) =>
       boardChecks(asGroup(board), ['shop', 'boards', index], units),
     ),
-    ...asList(shop?.panels).flatMap((panel, index) =>
-      panelChecks(asGroup(panel), ['shop', 'panels', index], units),
-    ),
+    ...plateChecks(order, units),
     ...stars.flatMap((star, index) => starChecks(asGroup(star), ['stars', index], units)),
     ...nameChecks(stars),
     ...woodChecks(order, units),
@@ -98,22 +98,6 @@ const boardChecks = (board: Group | undefined, path: Path, units: Units): PathPr
     }
     return []
   })
-}
-
-const panelChecks = (panel: Group | undefined, path: Path, units: Units): PathProblem[] => {
-  const edge = lengthOf(panel?.edge, units)
-  const sides = [lengthOf(panel?.length, units), lengthOf(panel?.width, units)].filter(
-    (side) => side !== undefined,
-  )
-  return edge !== undefined && sides.some((side) => 2 * edge >= side)
-    ? [
-        {
-          path: [...path, 'edge'],
-          given: showGiven(panel?.edge),
-          advice: 'Allowed: less than half of the panel, or nothing is left of it.',
-        },
-      ]
-    : []
 }
 
 const starChecks = (star: Group | undefined, path: Path, units: Units): PathProblem[] => {
@@ -247,10 +231,4 @@ const angleOf = (written: unknown): number | undefined => {
   if (typeof written !== 'string' && typeof written !== 'number') return undefined
   const reading = readAngle(written)
   return 'refused' in reading ? undefined : reading.angle
-}
-
-const lengthOf = (written: unknown, units: Units): number | undefined => {
-  if (typeof written !== 'string' && typeof written !== 'number') return undefined
-  const reading = readLength(written, units)
-  return 'refused' in reading ? undefined : reading.length
 }

@@ -33,6 +33,27 @@ export const DEFAULTS = {
   inset: mm(12),
   /** Sheet goods from the shop carry a bruised edge. */
   panelEdge: mm(10),
+  /** A router's bit of 1/8 inch and a little wood that does not break out while the next plate is cut. */
+  panelGap: mm(4),
+  /** What is left beside a wider bit. */
+  panelGapBesideBit: mm(1),
+  /** Holds a plate of 200 mm against the bit and is cut with a knife. */
+  tab: mm(6),
+  /** A cord of 3 mm goes through with its knot. */
+  cordHole: mm(5),
+  /** Two holes near enough for one finger, far enough that the star does not swing. */
+  cordApart: mm(40),
+  /** Passes the head of a wood screw of 4 mm; the slot passes its shank. */
+  keyholeHead: mm(9),
+  keyholeSlot: mm(4.5),
+  keyholeRise: mm(9),
+  /** Clears the thread of a wood screw of 3 mm; the plates of small hangers have their holes so far apart. */
+  hangerHole: mm(3.5),
+  hangerApart: mm(30),
+  /** Plywood of 3 to 4 mm does not break out there. */
+  wall: mm(6),
+  /** Wood beside a nail does not split there, in soft woods and without drilling. */
+  fixingClear: mm(8),
   /** Every arm pattern is a wish to cut at least one star. */
   quantity: 1,
   /** Old importers read R12; newer files can be asked for. */

@@ -108,6 +108,8 @@ export interface Panel {
   readonly price?: number
   /** Kept free all round. */
   readonly edge: Mm
+  /** Between two plates, at least. */
+  readonly gap: Mm
   /** In kg/m³. */
   readonly density?: number
 }
@@ -121,6 +123,14 @@ export interface Cutter {
   /** What it takes at once; no limit when absent. */
   readonly bed?: { readonly width: Mm; readonly length: Mm }
   readonly dxf: DxfVersion
+  /** What a router leaves standing so that a part does not come loose; absent when nothing is left. */
+  readonly tabs?: HoldingTabs
+}
+
+export interface HoldingTabs {
+  /** On each part. */
+  readonly count: number
+  readonly length: Mm
 }
 
 /** Jigs and gauges there are patterns for, in the order they come to use. */
@@ -221,7 +231,7 @@ export interface StarPlaces {
   readonly shape: Where
   readonly size: Where
   readonly chamfer: Where
-  readonly inset: Where
+  readonly backing: BackingPlaces
 }
 
 /** A key, `stars[0].across`, with its line when it stands in a file; or a flag, `--across`. */
@@ -232,8 +242,52 @@ export type StarShape =
   | { readonly by: 'regular'; readonly step: number }
   | { readonly by: 'slenderest' }
 
+/** The shapes a backing can be asked for. */
+export const BACKING_SHAPES = ['star', 'polygon', 'disc', 'auto'] as const
+/** Openings that a star hangs by. */
+export const HANGING_NAMES = ['cord', 'keyhole', 'screws'] as const
+/** What holds the plate beside the glue. */
+export const FASTENER_NAMES = ['nails', 'screws'] as const
+
 export interface BackingOrder {
-  readonly shape: InsetShape
+  readonly shape: InsetShape | 'auto'
+  /** From the star's outline, its chamfer taken off, to the plate. */
   readonly inset: Mm
   readonly thickness?: Mm
+  /** Sharp when absent. */
+  readonly cornerRadius?: Mm
+  /** Of each joint, from the centre, at least. */
+  readonly covers?: Mm
+  readonly hanging?: HangingOrder
+  readonly fixing?: FixingOrder
+}
+
+export interface BackingPlaces {
+  readonly inset: Where
+  readonly cornerRadius: Where
+  readonly covers: Where
+  readonly hanging: Where
+  readonly apart: Where
+  readonly fixing: Where
+  readonly fixingLength: Where
+}
+
+export interface HangingOrder {
+  readonly kind: (typeof HANGING_NAMES)[number]
+  /** Diameter. */
+  readonly hole: Mm
+  /** Middle to middle; as far as is usual and fits when absent. */
+  readonly apart?: Mm
+  readonly slot: Mm
+  readonly rise: Mm
+  /** Plate left around an opening, and wood between it and a joint. */
+  readonly wall: Mm
+}
+
+export interface FixingOrder {
+  readonly kind: (typeof FASTENER_NAMES)[number]
+  /** Unknown when absent. */
+  readonly length?: Mm
+  /** From the middle of one to edges, joints and holes. */
+  readonly clear: Mm
 }

@@ -14,6 +14,7 @@ import {
 } from './fields.js'
 import { jigStockKeys } from './jig-keys.js'
 import { JIG_NAMES } from './order.js'
+import { plateKeys } from './plate-keys.js'
 import { group, listOf } from './schema-group.js'
 import { signedAngleField } from './signed-angle-field.js'
 import { seasonKeys } from './wood-keys.js'
@@ -32,6 +33,7 @@ export const orderSchema = (units: Units) => {
     amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }),
   )
   const season = seasonKeys(units)
+  const plate = plateKeys(units)
   const thickness = (says: string) => optionalLength(0.5, 200, says)
 
   const saw = group({
@@ -146,7 +148,7 @@ export const orderSchema = (units: Units) => {
     width: lengthField(units, { least: 20, most: 20_000, says: 'Width' }),
     thickness: thickness('Thickness'),
     price,
-    edge: optionalLength(0, 500, 'Margin kept free all round'),
+    ...plate.panel,
     density: season.panelDensity,
   })
 
@@ -154,6 +156,7 @@ export const orderSchema = (units: Units) => {
     kind: v.optional(choiceField(['laser', 'router', 'hand'], { says: 'What cuts the backing' })),
     kerf: optionalLength(0.01, 10, 'Width of material the beam removes'),
     bit: optionalLength(0.1, 50, "Diameter of the router's bit"),
+    ...plate.cutter,
     bed: v.optional(
       group({
         width: lengthField(units, { least: 50, most: 5_000, says: 'What the cutter takes across its bed' }),
@@ -213,10 +216,7 @@ export const orderSchema = (units: Units) => {
   })
 
   const backing = group({
-    shape: v.optional(
-      choiceField(['star', 'polygon', 'disc'], { says: 'Shape of the backing plate: star, polygon or disc' }),
-    ),
-    inset: optionalLength(0, 1_000, "How far the backing stays inside the star's outline"),
+    ...plate.backing,
     thickness: thickness('Thickness of the backing'),
   })
 

@@ -3,11 +3,11 @@ import { showAngle, showLength } from '../units/show.js'
 import { regularPoints } from './checks.js'
 import { DEFAULTS } from './defaults.js'
 import { SIZE_KEYS } from './flags.js'
+import { optional } from './optional.js'
 import type {
   Board,
   JigStock,
   Order,
-  Panel,
   Paper,
   PaperSheet,
   Saw,
@@ -19,6 +19,7 @@ import type {
 import type { Path } from './read-yaml.js'
 import { paperName, SINGLE, type WrittenOrder } from './schema.js'
 import { fileNameOf, starName } from './star-name.js'
+import { backingPlaces, toBacking, toCutter, toPanel } from './to-plate.js'
 import { toClimate, toProducts, toWall, toWood } from './to-season.js'
 
 /**
@@ -77,14 +78,8 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
     stop: { repeatsTo: shop?.stop?.['repeats-to'] ?? DEFAULTS.stopRepeatsTo },
     acceptedGap: shop?.['accepted-gap'] ?? DEFAULTS.acceptedGap,
     boards: (shop?.boards ?? []).map((board) => toBoard(board, shop?.wood)),
-    panels: (shop?.panels ?? []).map(toPanel),
-    cutter: {
-      kind: cutter?.kind ?? DEFAULTS.cutter,
-      dxf: cutter?.dxf ?? DEFAULTS.dxf,
-      kerf: cutter?.kerf ?? DEFAULTS.laserKerf,
-      bit: cutter?.bit ?? DEFAULTS.bit,
-      ...optional('bed', cutter?.bed),
-    },
+    panels: (shop?.panels ?? []).map((panel) => toPanel(panel, cutter)),
+    cutter: toCutter(cutter),
     jigStock: toJigStock(shop?.['jig-stock']),
     paper: toPaper(shop?.paper, units),
     endAllowance: shop?.['end-allowance'] ?? DEFAULTS.endAllowance,
@@ -110,15 +105,6 @@ const toBoard = (
   ...optional('thickness', board.thickness),
   ...optional('price', board.price),
   ...optional('count', board.count),
-})
-
-const toPanel = (panel: NonNullable<NonNullable<WrittenShop>['panels']>[number]): Panel => ({
-  length: panel.length,
-  width: panel.width,
-  edge: panel.edge ?? DEFAULTS.panelEdge,
-  ...optional('density', panel.density),
-  ...optional('thickness', panel.thickness),
-  ...optional('price', panel.price),
 })
 
 const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => ({
@@ -163,7 +149,7 @@ const toStar = (
   const size = toSize(star)
   const at = (...path: string[]): Where => where(['stars', index, ...path])
   return {
-    at: { shape: at(shape.by), size: at(size.by), chamfer: at('chamfer'), inset: at('backing', 'inset') },
+    at: { shape: at(shape.by), size: at(size.by), chamfer: at('chamfer'), backing: backingPlaces(at) },
     name,
     fileName: fileNameOf(name, index),
     ...optional('note', star.note),
@@ -173,7 +159,7 @@ const toStar = (
     size,
     ...optional('chamfer', star.chamfer),
     ...optional('thickness', star.thickness),
-    ...optional('backing', toBacking(star.backing)),
+    ...optional('backing', star.backing && toBacking(star.backing)),
     ...optional('hardware', star.hardware),
   }
 }
@@ -193,17 +179,6 @@ const toSize = (star: WrittenStar): StarOrder['size'] => {
   }
   throw new Error('a checked star has a size')
 }
-
-const toBacking = (backing: WrittenStar['backing']): StarOrder['backing'] =>
-  backing && {
-    shape: backing.shape ?? 'star',
-    inset: backing.inset ?? DEFAULTS.inset,
-    ...optional('thickness', backing.thickness),
-  }
-
-/** `{ key: value }`, or nothing at all when there is no value. */
-const optional = <Key extends string, Value>(key: Key, value: Value | undefined) =>
-  (value === undefined ? {} : { [key]: value }) as { [K in Key]?: Value }
 
 const assumptions = (
   { shop, stars }: WrittenOrder,

@@ -22,6 +22,10 @@ export const cardBook = (cards: readonly Drawing[], order: Order, what = 'shop c
 export const cuttingBook = (pages: readonly Drawing[], order: Order): PrintedBook =>
   bookOf(pages, order, 'boards', 'page')
 
+/** How the panels are laid out. */
+export const panelBook = (pages: readonly Drawing[], order: Order): PrintedBook =>
+  bookOf(pages, order, 'panels', 'page')
+
 const bookOf = (cards: readonly Drawing[], order: Order, title: string, each: string): PrintedBook => ({
   title: `${order.title}: ${title}`,
   pages: cards.map((card, index) => cardPage(card, `${each} ${index + 1} of ${cards.length}`, order)),

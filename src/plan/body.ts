@@ -51,7 +51,10 @@ export const starBody = (
   const area = signedArea(outline)
   const left = 1 - chamfer / star.edgeDistance
   const front = area * left ** 2
-  const plateArea = plate ? signedArea(plate.outline) : 0
+  const openings = plate?.openings ?? []
+  const plateArea = plate
+    ? openings.reduce((sum, opening) => sum - signedArea(opening), signedArea(plate.outline))
+    : 0
   const plateEdges = plate?.thickness === undefined ? 0 : edgeLength(plate.outline) * plate.thickness
   const coated = {
     front,
@@ -71,5 +74,7 @@ export const starBody = (
 /** The backing as a body; its thickness may be unknown. */
 export interface Plate {
   readonly outline: Outline
+  /** Holes it hangs by. */
+  readonly openings?: readonly Outline[]
   readonly thickness?: Mm
 }

@@ -1,10 +1,10 @@
-import { insetLimit, insetOutline, jointCovered } from '../geometry/inset.js'
 import { blankIsArm, kiteArea, kiteWidth } from '../geometry/kite.js'
-import { type Outline, outlineSize } from '../geometry/outline.js'
 import { regularTipAngle, type Star, solveStar } from '../geometry/star.js'
-import type { BackingOrder, Order, Shop, StarOrder } from '../order/order.js'
-import { done, type Outcome, type Problem, refused } from '../order/problem.js'
+import type { Order, Shop, StarOrder } from '../order/order.js'
+import { done, type Outcome, type Problem, problemsOf, refused } from '../order/problem.js'
 import type { Wood } from '../order/season-order.js'
+import { fastenerProblem } from '../plate/fixing.js'
+import { type BackingPlan, planBacking } from '../plate/plan-backing.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { type LengthStyle, showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
@@ -54,6 +54,8 @@ export interface StarPlan {
   readonly backing?: BackingPlan
   /** Of the arms: as the order says, or as thick as the board they are cut from; unknown when absent. */
   readonly thickness?: Mm
+  /** Of the backing: as the order says, or as thick as the panel that holds it; unknown when absent. */
+  readonly plateThickness?: Mm
   /** What the arms are made of. */
   readonly wood: Wood
   /** Absent while the thickness is unknown. */
@@ -74,15 +76,6 @@ export interface PlannedCut extends SawSetting {
   readonly withinLimit: boolean
   /** What the star's closure becomes when this cut is set to its nearest mark. */
   readonly closureAtMark: Degrees
-}
-
-export interface BackingPlan extends BackingOrder {
-  readonly outline: Outline
-  /** The outline's extents, one tip up. */
-  readonly across: Mm
-  readonly height: Mm
-  /** How much of each joint it covers, from the centre outwards. */
-  readonly covers: Mm
 }
 
 /** Longest side of a star or blank that is planned; anything bigger is a slip of the pen. */
@@ -117,8 +110,13 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   }
   const star = solveStar(order.points, tipAngle, order.size.by, order.size.length)
   const blank = blankOf(star, shop.saw.kerf, shop.endAllowance)
-  const problems = [...sizeProblems(order, star, blank, lengths), ...insideProblems(order, star, lengths)]
-  if (problems.length > 0) return refused(problems)
+  const tooWide = chamferProblems(order, star, lengths)
+  const problems = [...sizeProblems(order, star, blank, lengths), ...tooWide]
+  const chamfer = tooWide.length > 0 ? undefined : order.chamfer
+  const backing = order.backing
+    ? planBacking(star, order.backing, order.at.backing, { chamfer, cutter: shop.cutter, lengths })
+    : done(undefined)
+  if (problems.length > 0 || !backing.ok) return refused([...problems, ...problemsOf(backing)])
 
   const rhombus = blankIsArm(star)
   const bias = biasOf(shop.saw)
@@ -152,9 +150,13 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
     gapPerTenth: gapPerJointError(rhombus ? star.points / 2 : star.points, star.jointEdge, degrees(0.1)),
     ...(use ? { boardUse: use } : {}),
     ...(tipAngles ? { tipAngles } : {}),
-    ...(order.backing ? { backing: planBacking(star, order.backing) } : {}),
+    ...(backing.value ? { backing: backing.value } : {}),
   }
   const whole = { ...plan, ...woodOf(plan, shop) }
+  const fastener =
+    backing.value &&
+    fastenerProblem(backing.value.order, order.at.backing, whole.plateThickness, whole.thickness, lengths)
+  if (fastener) return refused([fastener])
   return done({ ...whole, warnings: warningsFor(whole, shop, lengths) })
 }
 
@@ -184,16 +186,6 @@ const plannedCut = (
   }
 }
 
-const planBacking = (star: Star, backing: BackingOrder): BackingPlan => {
-  const outline = insetOutline(star, backing.shape, backing.inset)
-  return {
-    ...backing,
-    ...outlineSize(outline),
-    outline,
-    covers: jointCovered(star, backing.shape, backing.inset),
-  }
-}
-
 /** Is the star too large to be meant, or too small to be cut? */
 const sizeProblems = (order: StarOrder, star: Star, blank: Blank, lengths: LengthStyle): Problem[] => {
   const at = { ...order.at.size, given: showLength(order.size.length, lengths) }
@@ -218,26 +210,15 @@ const sizeProblems = (order: StarOrder, star: Star, blank: Blank, lengths: Lengt
   return []
 }
 
-/** Do chamfer and backing fit inside the outline? */
-const insideProblems = (order: StarOrder, star: Star, lengths: LengthStyle): Problem[] => {
+/** Does the chamfer fit inside the outline? */
+const chamferProblems = (order: StarOrder, star: Star, lengths: LengthStyle): Problem[] => {
   const problems: Problem[] = []
-  const { chamfer, backing } = order
+  const { chamfer } = order
   if (chamfer !== undefined && chamfer >= star.edgeDistance) {
     problems.push({
       ...order.at.chamfer,
       given: showLength(chamfer, lengths),
       advice: `Chamfers from both sides would meet: this star allows less than ${showAtMost(star.edgeDistance, lengths)}.`,
-    })
-  }
-  if (backing && backing.inset > insetLimit(star, backing.shape) - SMALLEST_EDGE) {
-    const limit = insetLimit(star, backing.shape) - SMALLEST_EDGE
-    problems.push({
-      ...order.at.inset,
-      given: showLength(backing.inset, lengths),
-      advice:
-        limit > 0
-          ? `Nothing would be left of the ${backing.shape}. Allowed here: up to ${showAtMost(mm(limit), lengths)}.`
-          : `This star is too small for a backing of shape ${backing.shape}. Leave the backing out, or make the star larger.`,
     })
   }
   return problems

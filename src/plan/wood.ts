@@ -18,12 +18,17 @@ const thicknessOf = (order: StarOrder, use: BoardUse | undefined): Mm | undefine
 export const woodOf = (
   { star, order, boardUse, backing }: Drawn,
   shop: Shop,
-): Pick<StarPlan, 'wood' | 'thickness' | 'body' | 'weight'> => {
+): Pick<StarPlan, 'wood' | 'thickness' | 'plateThickness' | 'body' | 'weight'> => {
   const wood = boardUse?.board.wood ?? shop.wood
   const thickness = thicknessOf(order, boardUse)
-  if (thickness === undefined) return { wood }
   const panel = backing && shop.panels.find((each) => plateFits(backing, each))
   const plateThickness = backing?.thickness ?? panel?.thickness
+  const known = {
+    wood,
+    ...(thickness === undefined ? {} : { thickness }),
+    ...(plateThickness === undefined ? {} : { plateThickness }),
+  }
+  if (thickness === undefined) return known
   const body = starBody(star, {
     thickness,
     ...(order.chamfer === undefined ? {} : { chamfer: order.chamfer }),
@@ -31,14 +36,15 @@ export const woodOf = (
       ? {
           plate: {
             outline: backing.outline,
+            openings: backing.part.inner,
             ...(plateThickness === undefined ? {} : { thickness: plateThickness }),
           },
         }
       : {}),
   })
-  if (wood.density === undefined) return { wood, thickness, body }
+  if (wood.density === undefined) return { ...known, body }
   const panelDensity = panel?.density === undefined ? {} : { panel: panel.density }
-  return { wood, thickness, body, weight: weighStar(body, { wood: wood.density, ...panelDensity }) }
+  return { ...known, body, weight: weighStar(body, { wood: wood.density, ...panelDensity }) }
 }
 
 /** A chamfer through the whole of the board; one through a thickness that the order states is refused by its checks. */

@@ -1,7 +1,6 @@
-import { outlineSize } from '../geometry/outline.js'
-import type { Panel } from '../order/order.js'
-import type { BackingPlan, StarPlan } from '../plan/plan.js'
-import { SHOP } from '../units/tolerance.js'
+import { signedArea } from '../geometry/outline.js'
+import type { FilledPanel, PanelPlan } from '../panels/plan-panels.js'
+import type { StarPlan } from '../plan/plan.js'
 import type { BlankKind } from './blank-kinds.js'
 import type { CutBoard } from './cut-board.js'
 
@@ -27,7 +26,7 @@ export const starCosts = (
   stars: readonly StarPlan[],
   kinds: readonly BlankKind[],
   boards: readonly CutBoard[],
-  panels: readonly Panel[],
+  panels: PanelPlan,
   priced: boolean,
 ): StarCost[] =>
   stars.map((plan) => {
@@ -39,7 +38,7 @@ export const starCosts = (
     const points = plan.star.points
     const wood = points * perArm(({ board }) => board.width * board.length)
     const money = priced ? points * perArm(({ board }) => board.price ?? 0) : undefined
-    const panel = plan.backing && panelShare(plan.backing, panels)
+    const panel = panelShare(plan, panels)
     const { hardware } = plan.order
     return {
       plan,
@@ -59,23 +58,16 @@ const shareOf = (kind: BlankKind | undefined, { strips }: CutBoard): number => {
   return area(blanks.filter((each) => each.kind === kind)) / area(blanks)
 }
 
-/** The cheapest priced panel's price over the plates it gives in rows and columns; a closer nest can only be cheaper. */
-const panelShare = (backing: BackingPlan, panels: readonly Panel[]): number | undefined => {
-  const { across, height } = outlineSize(backing.outline)
-  const shares = panels.flatMap(({ length, width, edge, price, thickness }) => {
-    const thick =
-      thickness === undefined ||
-      backing.thickness === undefined ||
-      Math.abs(thickness - backing.thickness) <= SHOP
-    const rows = (along: number, each: number): number => Math.floor((along - 2 * edge) / (each + PLATE_GAP))
-    const plates = Math.max(
-      rows(length, across) * rows(width, height),
-      rows(length, height) * rows(width, across),
-    )
-    return price === undefined || !thick || plates < 1 ? [] : [price / plates]
-  })
-  return shares.length === 0 ? undefined : Math.min(...shares)
+/** On each panel the plates pay by the area they take, so that what is left is paid by those that left it. */
+const panelShare = (star: StarPlan, { panels }: PanelPlan): number | undefined => {
+  const own = panels.filter(({ plates }) => plates.some((laid) => laid.star === star))
+  if (own.length === 0 || own.some(({ panel }) => panel.price === undefined)) return undefined
+  const area = (laid: FilledPanel['plates']): number =>
+    laid.reduce((sum, { star: { backing } }) => sum + signedArea(backing.outline), 0)
+  const paid = own.reduce(
+    (sum, { panel, plates, times }) =>
+      sum + (times * (panel.price ?? 0) * area(plates.filter((laid) => laid.star === star))) / area(plates),
+    0,
+  )
+  return paid / star.order.quantity
 }
-
-/** Room for the cutter between two plates. Common practice, no published source. */
-const PLATE_GAP = 5

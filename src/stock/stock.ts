@@ -1,4 +1,5 @@
 import { done, type Outcome, refused } from '../order/problem.js'
+import type { PanelPlan } from '../panels/plan-panels.js'
 import type { Plan } from '../plan/plan.js'
 import type { BlankKind } from './blank-kinds.js'
 import { alikeTogether, type Cutting, cheapestCutting, quickCutting } from './cheapest.js'
@@ -27,23 +28,28 @@ export interface StockPlan {
 }
 
 /** What first-fit decreasing finds at once; it is proved to be cheapest more often than not. */
-export const quickStock = (plan: Plan): Outcome<StockPlan> => {
+export const quickStock = (plan: Plan, panels: PanelPlan): Outcome<StockPlan> => {
   const problem = stockProblem(plan)
-  return problem.ok ? finished(problem.value, quickCutting(problem.value.problem)) : problem
+  return problem.ok ? finished(problem.value, quickCutting(problem.value.problem), panels) : problem
 }
 
 /**
  * The cheapest boards for an order: proved, or the best found in the time with the bound.
  *
+ * @param panels the backings on panels, for what each star pays of them
  * @param deadline when to stop, in milliseconds of a clock of the caller's
  */
-export const planStock = async (plan: Plan, deadline: Deadline): Promise<Outcome<StockPlan>> => {
+export const planStock = async (
+  plan: Plan,
+  deadline: Deadline,
+  panels: PanelPlan,
+): Promise<Outcome<StockPlan>> => {
   const problem = stockProblem(plan)
   if (!problem.ok) return problem
-  return finished(problem.value, await cheapestCutting(problem.value.problem, loadSolver, deadline))
+  return finished(problem.value, await cheapestCutting(problem.value.problem, loadSolver, deadline), panels)
 }
 
-const finished = (stock: StockProblem, cutting: Cutting): Outcome<StockPlan> => {
+const finished = (stock: StockProblem, cutting: Cutting, panels: PanelPlan): Outcome<StockPlan> => {
   const { plan, kinds, priced, complete } = stock
   const missing = kinds.map((_, blank) =>
     cutting.cuts
@@ -66,7 +72,7 @@ const finished = (stock: StockProblem, cutting: Cutting): Outcome<StockPlan> => 
     cost: costOf(cuts, stock.problem),
     bound: complete ? cutting.bound : 0,
     proved: cutting.proved && complete,
-    stars: starCosts(plan.stars, kinds, boards, plan.order.shop.panels, priced),
+    stars: starCosts(plan.stars, kinds, boards, panels, priced),
     yield: stars / wood,
   })
 }

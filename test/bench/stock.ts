@@ -1,4 +1,5 @@
 import { parseOrder } from '../../src/order/parse.js'
+import { planPanels } from '../../src/panels/plan-panels.js'
 import { planOrder } from '../../src/plan/plan.js'
 import { cheapestCutting } from '../../src/stock/cheapest.js'
 import { loadSolver } from '../../src/stock/highs.js'
@@ -28,7 +29,9 @@ const reportBig = async (what: string, text: string): Promise<void> => {
   const [begun, cpu] = [now(), process.cpuUsage()]
   const order = parseOrder({ text })
   const plan = order.ok ? planOrder(order.value) : order
-  const stock = plan.ok ? await planStock(plan.value, { until: begun + 8000, now }) : plan
+  const stock = plan.ok
+    ? await planStock(plan.value, { until: begun + 8000, now }, planPanels(plan.value))
+    : plan
   if (!stock.ok) throw new Error(JSON.stringify(stock.problems))
   const { cost, bound, boards } = stock.value
   const off = (100 * (cost - bound)) / cost

@@ -215,12 +215,12 @@ describe('backings of a panel', () => {
     const { star } = choice.plan
     const inset = region(insetOutline(star, 'star', mm(12)).vertices)
     expect(areaOf(minus(inset, region(starOutline(star).vertices)))).toBeLessThan(1e-6)
-    const panel = { length: mm(1500), width: mm(750), edge: mm(10) }
+    const panel = { length: mm(1500), width: mm(750), edge: mm(10), gap: mm(4) }
     const use = panelUse(star, [panel])
     const [across, height] = [use?.across ?? 0, use?.height ?? 0]
     const rows = [
-      Math.floor(1480 / across) * Math.floor(730 / height),
-      Math.floor(1480 / height) * Math.floor(730 / across),
+      Math.floor(1484 / (across + 4)) * Math.floor(734 / (height + 4)),
+      Math.floor(1484 / (height + 4)) * Math.floor(734 / (across + 4)),
     ]
     expect(use?.perPanel).toBe(Math.max(...rows))
     expect(panelUse(star, [])).not.toHaveProperty('perPanel')

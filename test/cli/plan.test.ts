@@ -116,7 +116,7 @@ describe('the command line', () => {
     [['plan', '--__proto__.x', '5'], 'Unknown argument: __proto__.x'],
     [
       ['draw', 'bakcing', '--to', 'x.svg'],
-      'Invalid values:\n  Argument: DRAWING, Given: "bakcing", Choices: "arm-pattern", "star-mat", "backing", "blank-stop", "first-cut-wedge", "arm-cradle", "joint-cut-wedge", "angle-gauge", "trial-window", "glue-up-frame", "jig-card"',
+      'Invalid values:\n  Argument: DRAWING, Given: "bakcing", Choices: "arm-pattern", "star-mat", "backing", "panel", "blank-stop", "first-cut-wedge", "arm-cradle", "joint-cut-wedge", "angle-gauge", "trial-window", "glue-up-frame", "jig-card"',
     ],
     [['make', '--points', '5'], 'Missing required argument: out\nSay where the files go: --out FOLDER'],
     [[], 'Say what to do: make, plan, season, stock, draw, dryfit, print-check, risk, choose or page.'],

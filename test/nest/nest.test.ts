@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import type { Outline } from '../../src/geometry/outline.js'
-import { inBoxes, type Nesting, nest, type Wanted } from '../../src/nest/nest.js'
+import { type Outline, outlineSize } from '../../src/geometry/outline.js'
+import { inBoxes } from '../../src/nest/in-boxes.js'
+import { type Nesting, nest, nestSteps, type Wanted } from '../../src/nest/nest.js'
 import type { Panel } from '../../src/nest/panel.js'
 import { areaOf, overlap, region } from '../geometry/clipping.js'
 import { betweenChains } from '../geometry/distances.js'
@@ -37,22 +38,22 @@ describe('the panel of the issue', () => {
     const wanted = [{ outline, count: 54 }]
     const nesting = nest(wanted, sheet, 1)
     expect(nesting.panels.map((placed) => placed.length)).toEqual([54])
-    expect(inBoxes(outline, sheet)).toBe(32)
+    expect(inBoxes(outlineSize(outline), sheet)).toBe(32)
     expectClear(nesting, wanted, sheet)
     expect(nest(wanted, sheet, 1)).toEqual(nesting)
   })
 
   it('keeps the best so far when it is stopped', { timeout: MINUTE }, () => {
-    const told: number[] = []
-    const nesting = nest([{ outline, count: 1000 }], sheet, 1, {
-      progress: (_, most, step) => {
-        told[step] = most
-      },
-      stopped: () => told.length > 3,
-    })
-    expect(told.length).toBe(4)
-    expect(nesting.panels[0]).toHaveLength(told[3] ?? 0)
-    expect(countOf(nesting, 0)).toBe(1000)
+    const steps = nestSteps([{ outline, count: 1000 }], sheet, 1)
+    let next = steps.next()
+    for (let step = 1; step < 4; step++) next = steps.next()
+    const most = next.done ? 0 : next.value.most
+    const last = steps.next(true)
+    const nesting = last.done ? last.value : undefined
+    expect(most).toBeGreaterThan(40)
+    expect(nesting?.stopped).toBe(true)
+    expect(nesting?.panels[0]).toHaveLength(most)
+    expect(nesting?.panels.flat()).toHaveLength(1000)
   })
 })
 
@@ -71,7 +72,9 @@ describe.each([
       const nesting = nest(wanted, sheet, 7)
       expect(countOf(nesting, 0) + (nesting.unplaced[0] ?? 0)).toBe(70)
       expectClear(nesting, wanted, sheet)
-      expect(nesting.panels[0]?.length ?? 0).toBeGreaterThanOrEqual(Math.min(70, inBoxes(outline, sheet)))
+      expect(nesting.panels[0]?.length ?? 0).toBeGreaterThanOrEqual(
+        Math.min(70, inBoxes(outlineSize(outline), sheet)),
+      )
     },
   )
 })
@@ -102,5 +105,5 @@ it('puts smaller plates into what the larger leave', { timeout: 2 * MINUTE }, ()
 
 it('tells plates that no panel holds', { timeout: MINUTE }, () => {
   const nesting = nest([{ outline: plate(5, 45, 88.9, 12), count: 3 }], panel(200, 200, 10, 4), 1)
-  expect(nesting).toEqual({ panels: [], unplaced: [3] })
+  expect(nesting).toEqual({ panels: [], unplaced: [3], stopped: false })
 })

@@ -9,6 +9,7 @@ import { KEYS } from './bad-orders/keys.js'
 import { NAMES } from './bad-orders/names.js'
 import { NUMBERS } from './bad-orders/numbers.js'
 import { PLANS, PLANS_OF_FLAGS } from './bad-orders/plans.js'
+import { PLATE_PLANS, PLATES } from './bad-orders/plates.js'
 import { SHAPE_AND_SIZE } from './bad-orders/shape-and-size.js'
 import { SHOP } from './bad-orders/shop.js'
 import { WOOD } from './bad-orders/wood.js'
@@ -37,6 +38,7 @@ describe.each([
   ['numbers', NUMBERS],
   ['the shop', SHOP],
   ['wood, air and products', WOOD],
+  ['backings and panels', PLATES],
   ['keys and groups', KEYS],
   ['files', FILES],
   ['names', NAMES],
@@ -47,7 +49,7 @@ describe.each([
 })
 
 describe('stars that cannot be made:', () => {
-  test.each(PLANS)('%s', (_, lines, told) => {
+  test.each([...PLANS, ...PLATE_PLANS])('%s', (_, lines, told) => {
     expect(toldByPlan({ text: textOf(lines) })).toEqual(told)
   })
 

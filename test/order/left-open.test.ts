@@ -57,7 +57,7 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
         stop: { repeatsTo: 0.1 },
         acceptedGap: 0.5,
         boards: [{ width: 3.5 * 25.4, length: 96 * 25.4, defects: [], wood: USUAL_WOOD }],
-        panels: [{ length: 48 * 25.4, width: 24 * 25.4, edge: 10 }],
+        panels: [{ length: 48 * 25.4, width: 24 * 25.4, edge: 10, gap: 4 }],
         cutter: { kind: 'hand', dxf: 'r12', kerf: 0.2, bit: 3.175 },
         paper: { sheet: { size: 'Letter' }, margin: 10, overlap: 10 },
         endAllowance: 0,

@@ -24,13 +24,13 @@ test('keys stand at their lines, missing ones at the group they belong to', () =
       shape: { place: 'stars[0].tip-angle', line: 5 },
       size: { place: 'stars[0].board-width', line: 6 },
       chamfer: { place: 'stars[0].chamfer', line: 7 },
-      inset: { place: 'stars[0].backing.inset', line: 10 },
+      backing: expect.objectContaining({ inset: { place: 'stars[0].backing.inset', line: 10 } }),
     },
     {
       shape: { place: 'stars[1].regular', line: 11 },
       size: { place: 'stars[1].across', line: 12 },
       chamfer: { place: 'stars[1].chamfer', line: 11 },
-      inset: { place: 'stars[1].backing.inset', line: 13 },
+      backing: expect.objectContaining({ inset: { place: 'stars[1].backing.inset', line: 13 } }),
     },
   ])
 })
@@ -48,7 +48,7 @@ test('what a flag says stands at the flag, without a line', () => {
       shape: { place: '--slenderest' },
       size: { place: '--height' },
       chamfer: { place: 'stars[0].chamfer', line: 7 },
-      inset: { place: '--inset' },
+      backing: expect.objectContaining({ inset: { place: '--inset' } }),
     },
   ])
 })
@@ -59,7 +59,7 @@ test('with flags alone, what none of them says stands at all of them', () => {
       shape: { place: '--regular' },
       size: { place: '--across' },
       chamfer: { place: 'flags' },
-      inset: { place: 'flags' },
+      backing: expect.objectContaining({ inset: { place: 'flags' } }),
     },
   ])
 })

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { weighStar } from '../../src/plan/weight.js'
 import { mm } from '../../src/units/convert.js'
+import { oneStar } from '../orders.js'
 
 const BODY = {
   armsVolume: 1e6,
@@ -28,4 +29,22 @@ test('a star without a plate hangs on its arms alone', () => {
   const { plateVolume, ...arms } = { ...BODY, glue: { ...BODY.glue, plateArea: 0 } }
   expect(plateVolume).toBeGreaterThan(0)
   expect(weighStar(arms, { wood: 500 })).toEqual({ arms: 0.5, whole: { mass: 0.5, hanger: 2 } })
+})
+
+/*
+ * By hand. Wood Handbook (FPL-GTR-282), Table 5-3: white oak at 12 % moisture has a specific gravity of 0.68, based on
+ * its volume then and its mass oven-dry; so it weighs 0.68 × 1.12 × 1000 = 761.6 kg/m³ (chapter 4, density from gravity).
+ * {6/2} with a tip edge of 100 mm: six rhombi of 60°, 6 × 100² × sin 60° = 51 961.524 mm², 19 mm thick: 987 268.96 mm³.
+ * Its valleys lie 100 mm from the centre; the hexagon through them, moved in by 6 mm, has an apothem of
+ * 100 cos 30° - 6 = 80.602540 mm and an area of 2√3 × 80.602540² = 22 505.47 mm²; 4 mm thick: 90 021.9 mm³, at 680 kg/m³.
+ */
+test('a star of white oak behind which a hexagon of plywood hangs, from handbook figures', () => {
+  const [star] = oneStar(
+    'regular: 6/2, tip-edge: 100, thickness: 19, backing: { shape: polygon, inset: 6, thickness: 4 }',
+    'shop: { wood: { species: white oak }, panels: [{ length: 1500, width: 1500, thickness: 4, density: 680 kg/m³ }] }',
+  ).stars
+  expect(star?.weight?.arms).toBeCloseTo(0.751904, 6)
+  expect(star?.weight?.plate).toBeCloseTo(0.0612149, 6)
+  expect(star?.weight?.whole?.mass).toBeCloseTo(0.813119, 6)
+  expect(star?.weight?.whole?.hanger).toBeCloseTo(4 * 0.813119, 5)
 })

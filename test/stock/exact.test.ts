@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { parseOrder } from '../../src/order/parse.js'
+import { planPanels } from '../../src/panels/plan-panels.js'
 import { planOrder } from '../../src/plan/plan.js'
 import { planStock } from '../../src/stock/stock.js'
 import { leastCost } from './brute-force.js'
@@ -14,7 +15,7 @@ const compare = async (count: number, ripKerf?: number): Promise<number> => {
     const plan = order.ok ? planOrder(order.value) : order
     if (!plan.ok) throw new Error(JSON.stringify(plan.problems))
     const least = leastCost(plan.value)
-    const stock = await planStock(plan.value, counted(10_000))
+    const stock = await planStock(plan.value, counted(10_000), planPanels(plan.value))
     expect(stock.ok, `seed ${seed}`).toBe(least !== undefined)
     if (!stock.ok || least === undefined) continue
     served += 1

@@ -84,7 +84,7 @@ export const KEYS: readonly BadOrder[] = [
     'a key of the paper in the cutter',
     ['shop: { cutter: { margin: 8 } }', A_STAR],
     [
-      'shop.cutter.margin, line 1: given the unknown key "margin". As a key it is shop: paper: margin. Allowed here: kind, kerf, bit, bed, dxf.',
+      'shop.cutter.margin, line 1: given the unknown key "margin". As a key it is shop: paper: margin. Allowed here: kind, kerf, bit, tabs, tab, bed, dxf.',
     ],
   ],
   [

@@ -197,7 +197,7 @@ export const NUMBERS: readonly BadOrder[] = [
   [
     'an unknown backing',
     'stars: [{ points: 5, tip-angle: 45, board-width: 70, backing: { shape: square } }]',
-    ['stars[0].backing.shape, line 1: given "square". Allowed: star, polygon or disc.'],
+    ['stars[0].backing.shape, line 1: given "square". Allowed: star, polygon, disc or auto.'],
   ],
   [
     'a negative inset',

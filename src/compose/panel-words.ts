@@ -1,0 +1,65 @@
+import type { PanelUse } from '../panels/panel-worth.js'
+import type { FilledPanel, PanelPlan, PanelStep } from '../panels/plan-panels.js'
+import type { Mm } from '../units/brand.js'
+import { fixed, type LengthStyle, showLength } from '../units/show.js'
+import { numberedPanels } from './panel-drawing.js'
+import { row } from './text-rows.js'
+
+/** `2 panels of 2440.0 mm × 1220.0 mm, price 48.00; 62 % of them becomes plates`. */
+export const useText = (use: PanelUse, lengths: LengthStyle): string => {
+  const { panel, count } = use
+  const show = (length: Mm) => showLength(length, lengths)
+  const price = panel.price === undefined ? '' : `, price ${fixed(panel.price * count, 2)}`
+  const thick = panel.thickness === undefined ? '' : ` × ${show(panel.thickness)}`
+  return `${panels(count)} of ${show(panel.length)} × ${show(panel.width)}${thick}${price}; ${percent(use.yield)} of that becomes plates`
+}
+
+/** What the count is worth: beside rows of boxes, and beside what the area allows at best. */
+export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: PanelUse): string => {
+  const boxes =
+    inBoxes > count
+      ? `rows of boxes would take ${panels(inBoxes)}, ${percent(boxYield)} plates`
+      : `rows of boxes would take ${inBoxes === 1 ? 'one too' : 'as many'}`
+  const best =
+    atLeast >= count
+      ? 'no layout takes fewer'
+      : `their area alone would fill ${panels(atLeast)}, ${percent(bestYield)} plates, which no layout betters`
+  return `${boxes}; ${best}`
+}
+
+/** `54 × Boathouse (rows of boxes hold 32, the area alone 61 at most), 3 × Chapel; 56 % of it becomes plates`. */
+export const filledText = ({ worth }: FilledPanel): string => {
+  const plates = worth.stars.map(({ star, count, beside }) => {
+    const more = beside
+      ? ` (rows of boxes hold ${beside.inBoxes}, the area alone ${beside.areaBound} at most)`
+      : ''
+    return `${count} × ${star.order.name}${more}`
+  })
+  return `${plates.join(', ')}; ${percent(worth.yield)} of it becomes plates`
+}
+
+/** Everything about the panels, for the terminal. */
+export const panelText = (found: PanelPlan): string => {
+  const { lengths } = found.plan.order
+  const each = numberedPanels(found).map(({ first, last, filled }) =>
+    row(`Panel ${first === last ? first : `${first}-${last}`}`, filledText(filled)),
+  )
+  return [
+    'Panels for the backings',
+    ...found.uses.flatMap((use) => [...row('Buy', useText(use, lengths)), ...row('', worthText(use))]),
+    ...each.flat(),
+    ...found.unplaced.flatMap(({ order }) => row('Not on any', `${order.name}: no panel holds its backing`)),
+    ...(found.stopped ? row('Stopped', STOPPED) : []),
+    '',
+  ].join('\n')
+}
+
+/** What the search for room is doing, for a person who waits. */
+export const stepText = ({ star, most, step, steps }: PanelStep): string =>
+  `${star}: ${most} backings on a panel, step ${step} of ${steps}`
+
+export const STOPPED =
+  'the search was ended before its last step: this is the best so far, and another run may come out otherwise'
+
+const panels = (count: number): string => (count === 1 ? '1 panel' : `${count} panels`)
+const percent = (share: number): string => `${fixed(share * 100, 0)} %`

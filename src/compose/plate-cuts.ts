@@ -1,0 +1,41 @@
+import { removedWidth } from '../cutter/compensated.js'
+import { withTabs } from '../cutter/tabs.js'
+import type { Shape } from '../drawing/model.js'
+import { cross, path } from '../drawing/shapes.js'
+import { boxOf } from '../geometry/outline.js'
+import { point } from '../geometry/point.js'
+import type { Cutter } from '../order/order.js'
+import type { BackingPlan } from '../plate/plan-backing.js'
+import { radians } from '../units/convert.js'
+import { partLettering } from './jig-letters.js'
+
+/** Arm of the cross where a nail or screw goes. */
+const NAIL = 2
+
+export const nailMarks = ({ fixing }: BackingPlan): Shape[] =>
+  (fixing?.marks ?? []).flatMap((mark) => cross('MARK', mark, NAIL))
+
+/**
+ * What a cutter does to one plate: holes, then the outline with the order's tabs, then the marks: where nails go, and
+ * which way is up.
+ */
+export const plateCuts = (plate: BackingPlan, cutter: Cutter): Shape[] => {
+  const { outer, inner } = plate.cut
+  const outlines =
+    cutter.kind === 'router' && cutter.tabs ? withTabs(outer, cutter.tabs, removedWidth(cutter)) : [outer]
+  return [
+    ...inner.map((opening) => path('CUT-INSIDE', opening)),
+    ...outlines.map((outline) => path('CUT-OUTSIDE', outline)),
+    ...nailMarks(plate),
+    ...upMark(plate),
+  ]
+}
+
+/** The word UP above the plate's centre, or wherever on the plate it finds room. */
+const upMark = (plate: BackingPlan): Shape[] => {
+  const marks = nailMarks(plate).flatMap((mark) => (mark.kind === 'path' ? [mark] : []))
+  const part = { ...plate.part, marks }
+  const above = boxOf([plate.outline]).max.y / 2
+  const near = partLettering(part, [{ text: 'UP', near: point(0, above), turn: radians(0) }])
+  return near.length > 0 ? near : partLettering(part, [{ text: 'UP', turn: radians(0) }])
+}

@@ -1,0 +1,38 @@
+import { area, EndType, inflatePaths, JoinType } from 'clipper2-ts'
+import { placesOn } from '../geometry/leaves-room.js'
+import { edges, type Outline } from '../geometry/outline.js'
+import { PER_MM, toPath } from './no-fit.js'
+import type { Panel } from './panel.js'
+
+/** So many plates of an outline. */
+export interface Counted {
+  readonly outline: Outline
+  readonly count: number
+}
+
+/** No nesting puts more plates on a panel; 1 or more, so that it divides. */
+export const areaBound = (outline: Outline, panel: Panel): number =>
+  Math.max(1, Math.floor(1 / shareOf(outline, panel)))
+
+/** No nesting puts all these plates on fewer panels. */
+export const fewestPanels = (plates: readonly Counted[], panel: Panel): number => {
+  const own = plates.map(({ outline, count }) => ({ count, share: shareOf(outline, panel) }))
+  const together = own.reduce((sum, { count, share }) => sum + count * share, 0)
+  const each = own.map(({ count, share }) => Math.ceil(count / Math.max(1, Math.floor(1 / share))))
+  return Math.max(Math.ceil(together - NOISE), ...each)
+}
+
+/** Of a panel: rounding noise of an area. */
+const NOISE = 1e-9
+
+/**
+ * The part of a panel that a plate takes at least: grown by half the gap plates do not overlap, and lie on what the edge
+ * leaves, grown by as much.
+ */
+const shareOf = (outline: Outline, { width, height, edge, gap }: Panel): number => {
+  const inside = toPath(placesOn(edges(outline)))
+  const grown = inflatePaths([inside], (gap / 2) * PER_MM, JoinType.Round, EndType.Polygon)
+  const plate = Math.abs(grown.reduce((sum, path) => sum + area(path), 0)) / PER_MM ** 2
+  const free = (side: number): number => Math.max(0, side - 2 * edge + gap)
+  return plate / (free(width) * free(height))
+}

@@ -1,0 +1,132 @@
+import { mm } from '../units/convert.js'
+import type { Units } from '../units/read-length.js'
+import { showAtLeast } from '../units/show.js'
+import { SHOP } from '../units/tolerance.js'
+import { DEFAULTS } from './defaults.js'
+import { asGroup, asList, type Group } from './group.js'
+import { lengthOf } from './length-of.js'
+import { showGiven } from './problem.js'
+import type { Path } from './read-yaml.js'
+import type { PathProblem } from './unknown-keys.js'
+
+/** The rules that join the keys of backings, of panels and of what cuts them. */
+export const plateChecks = (order: Readonly<Group>, units: Units): PathProblem[] => {
+  const shop = asGroup(order.shop)
+  const cutter = asGroup(shop?.cutter)
+  return [
+    ...tabChecks(cutter),
+    ...asList(shop?.panels).flatMap((panel, index) => {
+      const path = ['shop', 'panels', index]
+      return [...edgeChecks(asGroup(panel), path, units), ...gapChecks(asGroup(panel), cutter, path, units)]
+    }),
+    ...asList(order.stars).flatMap((star, index) => {
+      const backing = asGroup(asGroup(star)?.backing)
+      const path = ['stars', index, 'backing']
+      return [
+        ...radiusChecks(backing, path),
+        ...hangingChecks(asGroup(backing?.hanging), [...path, 'hanging'], units),
+      ]
+    }),
+  ]
+}
+
+const tabChecks = (cutter: Readonly<Group> | undefined): PathProblem[] => [
+  ...(cutter?.tabs !== undefined && cutter.kind !== 'router'
+    ? [
+        {
+          path: ['shop', 'cutter', 'tabs'],
+          given: `${showGiven(cutter.tabs)} without kind: router`,
+          advice: 'Tabs hold a plate against a bit. Allowed: with kind: router. Take them out.',
+        },
+      ]
+    : []),
+  ...(cutter?.tab !== undefined && cutter.tabs === undefined
+    ? [
+        {
+          path: ['shop', 'cutter', 'tab'],
+          given: `${showGiven(cutter.tab)} without tabs`,
+          advice: 'Say how many to leave on each plate: tabs: 3. Or take it out.',
+        },
+      ]
+    : []),
+]
+
+const edgeChecks = (panel: Readonly<Group> | undefined, path: Path, units: Units): PathProblem[] => {
+  const edge = lengthOf(panel?.edge, units)
+  const sides = [lengthOf(panel?.length, units), lengthOf(panel?.width, units)].filter(
+    (side) => side !== undefined,
+  )
+  return edge !== undefined && sides.some((side) => 2 * edge >= side)
+    ? [
+        {
+          path: [...path, 'edge'],
+          given: showGiven(panel?.edge),
+          advice: 'Allowed: less than half of the panel, or nothing is left of it.',
+        },
+      ]
+    : []
+}
+
+/** In a narrower gap the cutter would run along the neighbour's edge. */
+const gapChecks = (
+  panel: Readonly<Group> | undefined,
+  cutter: Readonly<Group> | undefined,
+  path: Path,
+  units: Units,
+): PathProblem[] => {
+  const gap = lengthOf(panel?.gap, units)
+  const removed = removedBy(cutter, units)
+  return gap !== undefined && removed !== undefined && gap < removed + SHOP
+    ? [
+        {
+          path: [...path, 'gap'],
+          given: showGiven(panel?.gap),
+          advice: `Allowed: from ${showAtLeast(mm(removed + SHOP), { units, nearest: 64 })}, for the ${cutter?.kind === 'router' ? 'bit' : 'beam'} runs there.`,
+        },
+      ]
+    : []
+}
+
+const removedBy = (cutter: Readonly<Group> | undefined, units: Units): number | undefined => {
+  if (cutter?.kind === 'router') return cutter.bit === undefined ? DEFAULTS.bit : lengthOf(cutter.bit, units)
+  if (cutter?.kind === 'laser')
+    return cutter.kerf === undefined ? DEFAULTS.laserKerf : lengthOf(cutter.kerf, units)
+  return undefined
+}
+
+const radiusChecks = (backing: Readonly<Group> | undefined, path: Path): PathProblem[] => {
+  const radius = backing?.['corner-radius']
+  return radius !== undefined && backing?.shape !== undefined && backing.shape !== 'star'
+    ? [
+        {
+          path: [...path, 'corner-radius'],
+          given: `${showGiven(radius)} beside shape ${showGiven(backing.shape)}`,
+          advice: 'It rounds a backing of shape star. Take one of them out.',
+        },
+      ]
+    : []
+}
+
+const hangingChecks = (hanging: Readonly<Group> | undefined, path: Path, units: Units): PathProblem[] => {
+  if (!hanging) return []
+  const keyhole = hanging.kind === 'keyhole'
+  const strange = (keyhole ? ['apart'] : ['slot', 'rise']).filter((key) => hanging[key] !== undefined)
+  const hole = hanging.hole === undefined ? DEFAULTS.keyholeHead : lengthOf(hanging.hole, units)
+  const slot = hanging.slot === undefined ? DEFAULTS.keyholeSlot : lengthOf(hanging.slot, units)
+  return [
+    ...strange.map((key) => ({
+      path: [...path, key],
+      given: `${showGiven(hanging[key])} for ${showGiven(hanging.kind)}`,
+      advice: `It is for ${keyhole ? 'cord and screws' : 'a keyhole'}. Take it out.`,
+    })),
+    ...(keyhole && hole !== undefined && slot !== undefined && slot >= hole
+      ? [
+          {
+            path: [...path, hanging.slot === undefined ? 'hole' : 'slot'],
+            given: showGiven(hanging.slot ?? hanging.hole),
+            advice: "Allowed: a slot narrower than the hole, or it does not hold the screw's head.",
+          },
+        ]
+      : []),
+  ]
+}

@@ -1,0 +1,76 @@
+import { mm } from '../units/convert.js'
+import { DEFAULTS } from './defaults.js'
+import { optional } from './optional.js'
+import type { BackingOrder, BackingPlaces, Cutter, FixingOrder, HangingOrder, Panel, Where } from './order.js'
+import type { WrittenOrder } from './schema.js'
+
+type WrittenShop = NonNullable<WrittenOrder['shop']>
+type WrittenCutter = WrittenShop['cutter']
+type WrittenBacking = NonNullable<WrittenOrder['stars'][number]['backing']>
+
+export const toCutter = (cutter: WrittenCutter): Cutter => ({
+  kind: cutter?.kind ?? DEFAULTS.cutter,
+  dxf: cutter?.dxf ?? DEFAULTS.dxf,
+  kerf: cutter?.kerf ?? DEFAULTS.laserKerf,
+  bit: cutter?.bit ?? DEFAULTS.bit,
+  ...optional('bed', cutter?.bed),
+  ...(cutter?.tabs === undefined ? {} : { tabs: { count: cutter.tabs, length: cutter.tab ?? DEFAULTS.tab } }),
+})
+
+export const toPanel = (panel: NonNullable<WrittenShop['panels']>[number], cutter: WrittenCutter): Panel => ({
+  length: panel.length,
+  width: panel.width,
+  edge: panel.edge ?? DEFAULTS.panelEdge,
+  gap: panel.gap ?? usualGap(toCutter(cutter)),
+  ...optional('density', panel.density),
+  ...optional('thickness', panel.thickness),
+  ...optional('price', panel.price),
+})
+
+const usualGap = ({ kind, bit }: Cutter): Panel['gap'] =>
+  kind === 'router' ? mm(Math.max(DEFAULTS.panelGap, bit + DEFAULTS.panelGapBesideBit)) : DEFAULTS.panelGap
+
+export const toBacking = (backing: WrittenBacking): BackingOrder => ({
+  shape: backing.shape ?? 'star',
+  inset: backing.inset ?? DEFAULTS.inset,
+  ...optional('thickness', backing.thickness),
+  ...optional('cornerRadius', backing['corner-radius']),
+  ...optional('covers', backing.covers),
+  ...optional('hanging', backing.hanging && toHanging(backing.hanging)),
+  ...optional('fixing', backing.fixing && toFixing(backing.fixing)),
+})
+
+/** @param star tells the place of a key of the star */
+export const backingPlaces = (star: (...path: string[]) => Where): BackingPlaces => {
+  const at = (...path: string[]): Where => star('backing', ...path)
+  return {
+    inset: at('inset'),
+    cornerRadius: at('corner-radius'),
+    covers: at('covers'),
+    hanging: at('hanging'),
+    apart: at('hanging', 'apart'),
+    fixing: at('fixing'),
+    fixingLength: at('fixing', 'length'),
+  }
+}
+
+const USUAL_HOLES = {
+  cord: DEFAULTS.cordHole,
+  keyhole: DEFAULTS.keyholeHead,
+  screws: DEFAULTS.hangerHole,
+} as const
+
+const toHanging = (hanging: NonNullable<WrittenBacking['hanging']>): HangingOrder => ({
+  kind: hanging.kind,
+  hole: hanging.hole ?? USUAL_HOLES[hanging.kind],
+  slot: hanging.slot ?? DEFAULTS.keyholeSlot,
+  rise: hanging.rise ?? DEFAULTS.keyholeRise,
+  wall: hanging.wall ?? DEFAULTS.wall,
+  ...optional('apart', hanging.apart),
+})
+
+const toFixing = (fixing: NonNullable<WrittenBacking['fixing']>): FixingOrder => ({
+  kind: fixing.kind,
+  clear: fixing.clear ?? DEFAULTS.fixingClear,
+  ...optional('length', fixing.length),
+})

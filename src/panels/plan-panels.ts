@@ -1,0 +1,174 @@
+import { type NestSteps, nestSteps } from '../nest/nest.js'
+import type { Placed, Panel as Sheet } from '../nest/panel.js'
+import type { Panel } from '../order/order.js'
+import type { Plan, StarPlan } from '../plan/plan.js'
+import { plateFits } from '../plan/warnings.js'
+import type { BackingPlan } from '../plate/plan-backing.js'
+import { SHOP } from '../units/tolerance.js'
+import { type PanelUse, type PanelWorth, panelWorth, useOf } from './panel-worth.js'
+
+/** All backings of an order on panels. */
+export interface PanelPlan {
+  readonly plan: Plan
+  /** Panels cut alike stand once. */
+  readonly panels: readonly FilledPanel[]
+  readonly uses: readonly PanelUse[]
+  /** Backings that no panel of the order holds. */
+  readonly unplaced: readonly StarPlan[]
+  /** Was the search ended before its last step, so that another run may find more? */
+  readonly stopped: boolean
+}
+
+export interface FilledPanel {
+  readonly panel: Panel
+  readonly times: number
+  readonly plates: readonly LaidPlate[]
+  readonly worth: PanelWorth
+}
+
+/** A plate turned counter-clockwise about its centre, then moved there; the panel's lower left corner is the origin. */
+export interface LaidPlate extends Pick<Placed, 'turn' | 'at'> {
+  readonly star: Backed
+}
+
+/** How the search goes on, for a person who waits. */
+export interface PanelStep {
+  readonly star: string
+  /** Most of its plates on one panel so far. */
+  readonly most: number
+  readonly step: number
+  readonly steps: number
+}
+
+/** Tells every step; `true` given back ends the search with the best so far. */
+export type PanelSteps = Generator<PanelStep, PanelPlan, boolean | undefined>
+
+/** Another number would turn and move lattices otherwise; one is as good as another. */
+const SEED = 1
+
+/** A star with a backing. */
+export type Backed = StarPlan & { readonly backing: BackingPlan }
+
+/**
+ * Stars of one plate thickness share panels. Of the panels that hold all of them the cheapest is taken, or the least
+ * area where prices are missing.
+ */
+export function* panelSteps(plan: Plan): PanelSteps {
+  const backed = plan.stars.filter((star): star is Backed => star.backing !== undefined)
+  const { panels } = plan.order.shop
+  const filled: FilledPanel[] = []
+  const uses: PanelUse[] = []
+  let stopped = false
+  for (const stars of groupsOf(backed, panels)) {
+    let best: Nested | undefined
+    for (const panel of panels) {
+      if (!stars.every((star) => plateFits(thickPlate(star), panel))) continue
+      const nested: Nested = yield* nestOn(stars, panel, stopped)
+      stopped ||= nested.stopped
+      if (!best || costOf(nested) < costOf(best)) best = nested
+    }
+    if (best) {
+      filled.push(...best.filled)
+      uses.push(best.use)
+    }
+  }
+  const unplaced = backed.filter((star) => !uses.some(({ stars }) => stars.includes(star)))
+  return { plan, panels: filled, uses, unplaced, stopped }
+}
+
+/** All steps at once. */
+export const planPanels = (plan: Plan): PanelPlan => {
+  const steps = panelSteps(plan)
+  for (;;) {
+    const step = steps.next()
+    if (step.done) return step.value
+  }
+}
+
+/** A backing without a thickness of its own is cut from whatever panel was found for it. */
+const thickPlate = ({ backing, plateThickness }: Backed) => ({
+  ...backing,
+  ...(plateThickness === undefined ? {} : { thickness: plateThickness }),
+})
+
+/** Stars whose plates are equally thick, together where one panel holds them all, else one by one. */
+const groupsOf = (stars: readonly Backed[], panels: readonly Panel[]): Backed[][] => {
+  const groups: Backed[][] = []
+  for (const star of stars.filter((each) => panels.some((panel) => plateFits(thickPlate(each), panel)))) {
+    const same = groups.find(([first]) => sameThickness(first, star))
+    if (same) same.push(star)
+    else groups.push([star])
+  }
+  const held = (group: readonly Backed[]): boolean =>
+    panels.some((panel) => group.every((star) => plateFits(thickPlate(star), panel)))
+  return groups.flatMap((group) => (held(group) ? [group] : group.map((star) => [star])))
+}
+
+const sameThickness = (a: Backed | undefined, b: Backed): boolean =>
+  a?.plateThickness === b.plateThickness ||
+  Math.abs((a?.plateThickness ?? Infinity) - (b.plateThickness ?? Infinity)) <= SHOP
+
+interface Nested {
+  readonly filled: readonly FilledPanel[]
+  readonly use: PanelUse
+  readonly stopped: boolean
+}
+
+const costOf = ({ use: { panel, count } }: Nested): number =>
+  count * (panel.price ?? panel.length * panel.width * UNPRICED)
+
+/** A panel without a price ranks by its area alone, in m². */
+const UNPRICED = 1e-6
+
+function* nestOn(
+  stars: readonly Backed[],
+  panel: Panel,
+  stopped: boolean,
+): Generator<PanelStep, Nested, boolean | undefined> {
+  const sheet = sheetOf(panel)
+  const wanted = stars.map(({ backing, order }) => ({ outline: backing.outline, count: order.quantity }))
+  const steps: NestSteps = nestSteps(wanted, sheet, SEED)
+  let next = steps.next()
+  while (!next.done) {
+    const { plate, ...told } = next.value
+    const stop = yield { star: stars[plate]?.order.name ?? '', ...told }
+    next = steps.next(stop === true || stopped)
+  }
+  const { panels, stopped: ended } = next.value
+  const filled = alike(
+    panels.map((placed) => placed.map((each) => laidPlate(each, stars))),
+    panel,
+  )
+  return { filled, use: useOf(stars, panel, sheet, panels.length), stopped: ended }
+}
+
+/** As the panel lies: its length to the right. */
+export const sheetOf = ({ length, width, edge, gap }: Panel): Sheet => ({
+  width: length,
+  height: width,
+  edge,
+  gap,
+})
+
+const laidPlate = ({ plate, turn, at }: Placed, stars: readonly Backed[]): LaidPlate => {
+  const star = stars[plate]
+  if (!star) throw new RangeError(`there is no plate ${plate}`)
+  return { star, turn, at }
+}
+
+/** Panels one after another with the same plates in the same places are told once. */
+const alike = (panels: readonly (readonly LaidPlate[])[], panel: Panel): FilledPanel[] => {
+  const filled: FilledPanel[] = []
+  const sameAs = (one: readonly LaidPlate[], other: readonly LaidPlate[]): boolean =>
+    one.length === other.length &&
+    one.every(({ star, turn, at }, index) => {
+      const twin = other[index]
+      return twin?.star === star && twin.turn === turn && twin.at.x === at.x && twin.at.y === at.y
+    })
+  for (const plates of panels) {
+    const last = filled.at(-1)
+    if (last && sameAs(last.plates, plates)) filled[filled.length - 1] = { ...last, times: last.times + 1 }
+    else filled.push({ panel, times: 1, plates, worth: panelWorth(plates, sheetOf(panel)) })
+  }
+  return filled
+}

@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest'
+import { panelText } from '../../src/compose/panel-words.js'
+import { type PanelPlan, panelSteps, planPanels } from '../../src/panels/plan-panels.js'
+import { quickStock } from '../../src/stock/stock.js'
+import { planOf } from '../orders.js'
+
+const order = (panels: string, stars: string): string => `
+shop:
+  boards: [{ width: 90, thickness: 19, length: 2400, price: 7 }]
+  panels: [${panels}]
+stars: [${stars}]
+`
+
+const DISC = 'points: 8, tip-angle: 50, across: 300'
+const SHEET = '{ length: 1220, width: 610, thickness: 4, price: 12, edge: 10, gap: 5 }'
+
+const disc = (name: string, quantity: number, more = ''): string =>
+  `{ name: ${name}, quantity: ${quantity}, ${DISC}, backing: { shape: disc, inset: 8${more} } }`
+
+describe('panels to buy', () => {
+  it('stars of one thickness share panels, others have their own', () => {
+    const found = planPanels(
+      planOf(
+        order(
+          `${SHEET}, { length: 1220, width: 610, thickness: 6, price: 15, edge: 10, gap: 5 }`,
+          [
+            disc('A', 2, ', thickness: 4'),
+            disc('B', 2, ', thickness: 4'),
+            disc('C', 1, ', thickness: 6'),
+          ].join(', '),
+        ),
+      ),
+    )
+    expect(found.uses.map(({ stars }) => stars.map(({ order: { name } }) => name))).toEqual([
+      ['A', 'B'],
+      ['C'],
+    ])
+    expect(found.uses.map(({ panel, count }) => [panel.thickness, count])).toEqual([
+      [4, 1],
+      [6, 1],
+    ])
+  })
+
+  it('the panel that comes cheapest in all is taken, not the cheapest panel', () => {
+    // One disc of 211 mm goes on the small one, eight and more on the large one for less.
+    const small = '{ length: 300, width: 300, thickness: 4, price: 5 }'
+    const [few] = planPanels(planOf(order(`${SHEET}, ${small}`, disc('A', 1)))).uses
+    const [many] = planPanels(planOf(order(`${SHEET}, ${small}`, disc('A', 8)))).uses
+    expect([few?.panel.price, many?.panel.price]).toEqual([5, 12])
+  })
+
+  it('what no panel holds is told, and the rest is laid', () => {
+    const found = planPanels(
+      planOf(
+        order(
+          SHEET,
+          `${disc('A', 1)}, { name: B, points: 8, tip-angle: 50, across: 3000, backing: { shape: disc, inset: 8 } }`,
+        ),
+      ),
+    )
+    expect(found.unplaced.map(({ order: { name } }) => name)).toEqual(['B'])
+    expect(found.uses.map(({ count }) => count)).toEqual([1])
+    expect(panelText(found)).toContain('B: no panel holds its backing')
+  })
+
+  it('rows of boxes are shared by the stars too, and no layout is told to need fewer than its area', () => {
+    const found = planPanels(planOf(order(SHEET, `${disc('A', 3)}, ${disc('B', 3)}`)))
+    // Discs of 204 mm with 5 mm between: 5 in a row of 1200 mm, 2 rows in 590 mm, so that ten go on a panel.
+    const across = Number(found.uses[0]?.stars[0]?.backing?.across)
+    expect(Math.floor(1205 / (across + 5)) * Math.floor(595 / (across + 5))).toBeGreaterThanOrEqual(6)
+    expect(found.uses.map(({ inBoxes, count, atLeast }) => [inBoxes, count, atLeast])).toEqual([[1, 1, 1]])
+  })
+})
+
+describe('the price of a panel', () => {
+  it('is shared by area among the stars that lie on it, and comes to what is paid', () => {
+    const plan = planOf(
+      order(
+        SHEET,
+        `${disc('A', 3)}, { name: B, quantity: 2, regular: 5/2, across: 200, backing: { shape: star, inset: 6 } }`,
+      ),
+    )
+    const found = planPanels(plan)
+    const stock = quickStock(plan, found)
+    if (!stock.ok) throw new Error('no boards')
+    const paid = stock.value.stars.reduce(
+      (sum, { plan: star, panel }) => sum + (panel ?? Number.NaN) * star.order.quantity,
+      0,
+    )
+    expect(paid).toBeCloseTo(
+      found.uses.reduce((sum, { panel, count }) => sum + count * (panel.price ?? 0), 0),
+      9,
+    )
+  })
+
+  it('is not guessed', () => {
+    const plan = planOf(order('{ length: 1220, width: 610, thickness: 4 }', disc('A', 3)))
+    const stock = quickStock(plan, planPanels(plan))
+    expect(stock.ok && stock.value.stars[0]?.panel).toBeUndefined()
+  })
+})
+
+describe('a search that is stopped', () => {
+  const text = order(
+    SHEET,
+    '{ name: A, quantity: 90, points: 5, tip-angle: 45, across: 200, backing: { shape: star, inset: 6 } }',
+  )
+
+  const stoppedAfter = (count: number): PanelPlan => {
+    const steps = panelSteps(planOf(text))
+    let next = steps.next()
+    for (let step = 1; !next.done; step++) next = steps.next(step >= count)
+    return next.value
+  }
+
+  it('keeps the best so far, says so, and never holds less for more steps', () => {
+    const [soon, later] = [stoppedAfter(1), stoppedAfter(60)]
+    expect(soon.stopped && later.stopped).toBe(true)
+    expect(panelText(soon)).toContain('the search was ended before its last step')
+    const most = ({ panels }: PanelPlan) => Math.max(...panels.map(({ plates }) => plates.length))
+    expect(most(soon)).toBeGreaterThan(0)
+    expect(most(later)).toBeGreaterThanOrEqual(most(soon))
+    for (const { panels } of [soon, later])
+      expect(panels.reduce((sum, { times, plates }) => sum + times * plates.length, 0)).toBe(90)
+  })
+
+  it('comes out the same for the same steps', () => {
+    expect(stoppedAfter(20).panels).toEqual(stoppedAfter(20).panels)
+  })
+})
