@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { planPanels } from '../../src/panels/plan-panels.js'
 import type { CutBoard, CutStrip, LaidBlank } from '../../src/stock/cut-board.js'
 import { planStock, type StockPlan } from '../../src/stock/stock.js'
 import { planOf } from '../orders.js'
@@ -108,7 +109,8 @@ describe('every planned blank', () => {
   it('lies on sound wood inside its board, clear of every slot, and distances add up to the board', async () => {
     for (let seed = 1; seed <= 60; seed++) {
       for (const ripKerf of [undefined, 3]) {
-        const stock = await planStock(planOf(smallOrder(seed, ripKerf)), counted(5000))
+        const plan = planOf(smallOrder(seed, ripKerf))
+        const stock = await planStock(plan, counted(5000), planPanels(plan))
         if (stock.ok) checkStock(stock.value, `seed ${seed}, ${ripKerf}`)
       }
     }
