@@ -12,7 +12,7 @@ import { writeSvg } from '../write/svg.js'
 import { type Change, useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { LabelledField } from './field.js'
-import { dryFitFile, fitOf, isMeasured } from './fit-of.js'
+import { dryFitFile, fitOf, isMeasured, termsOf } from './fit-of.js'
 import type { Measured } from './measured.js'
 import { fileOf } from './open-worker.js'
 import { Select } from './select.js'
@@ -62,7 +62,7 @@ export const DryFitPart = ({
     () => (isMeasured(measured) ? fitOf(star, measured, order) : undefined),
     [star, measured, order],
   )
-  const problems = fit ? problemsOf(fit) : []
+  const problems = problemsOf(fit ?? termsOf(star, measured, order))
   const type = (key: string, text: string): void => {
     const { [key]: _, ...others } = measured
     onMeasured(text === '' ? others : { ...others, [key]: text })

@@ -12,7 +12,7 @@ import { type Described, TypedInput } from './typed-input.js'
 export const fieldId = (place: OrderPlace): string => `at-${place.join('-')}`
 
 /** A number stays one in the order; anything else is kept as it was typed. */
-const asTyped = (text: string): string | number =>
+export const asTyped = (text: string): string | number =>
   /^-?\d{1,12}(?:\.\d{1,6})?$/.test(text) ? Number(text) : text
 
 interface FieldProps {

@@ -1,4 +1,4 @@
-import { type DryFit, dryFit } from '../fit/dry-fit.js'
+import { type DryFit, type DryFitTerms, dryFit } from '../fit/dry-fit.js'
 import { readMeasurements, type WrittenMeasurements } from '../fit/read-measurements.js'
 import { readTerms } from '../fit/read-terms.js'
 import type { Order } from '../order/order.js'
@@ -7,19 +7,24 @@ import type { StarPlan } from '../plan/plan.js'
 import type { Measured } from './measured.js'
 
 /** What the fields of one star's dry fit tell, as the command line reads them. */
-export const fitOf = (star: StarPlan, measured: Measured, { shop, lengths }: Order): Outcome<DryFit> => {
+export const fitOf = (star: StarPlan, measured: Measured, order: Order): Outcome<DryFit> => {
+  const { shop, lengths } = order
   const read = readMeasurements(writtenOf(measured), star.star, lengths)
-  const terms = readTerms({ cutAt: measured['cut-at'], cleanUp: measured['clean-up'] }, star, shop, lengths)
+  const terms = termsOf(star, measured, order)
   return read.ok && terms.ok
     ? dryFit(star, shop.saw, read.value, terms.value, lengths)
     : refused([read, terms].flatMap(problemsOf))
 }
 
-/** Has anything been measured, or only told with what? */
+/** How the star was cut; looked at also while nothing is measured. */
+export const termsOf = (star: StarPlan, measured: Measured, { shop, lengths }: Order): Outcome<DryFitTerms> =>
+  readTerms({ cutAt: measured['cut-at'], cleanUp: measured['clean-up'] }, star, shop, lengths)
+
+/** Has anything been measured, or only told with what and how it was cut? */
 export const isMeasured = (measured: Measured): boolean =>
   Object.keys(measured).some((key) => !TERMS.includes(key))
 
-const TERMS = ['angles-by', 'lengths-by', 'clean-up']
+const TERMS = ['angles-by', 'lengths-by', 'cut-at', 'clean-up']
 
 /** Several arms stand in one field, with semicolons between. */
 const several = (text: string | undefined): readonly string[] => text?.split(';') ?? []

@@ -6,7 +6,7 @@ import { degrees, MM_PER_INCH, mm } from '../units/convert.js'
 import { type LengthStyle, showAngle, showAtMost, showLength, showNumber } from '../units/show.js'
 import { toStep } from '../units/step.js'
 import { type Change, useBench } from './bench.js'
-import { LabelledField, TextField } from './field.js'
+import { asTyped, LabelledField, TextField } from './field.js'
 import { steppedSize } from './pull.js'
 import { Select } from './select.js'
 import { SHAPES, shapeChanges, tipAngleChanges } from './shape-changes.js'
@@ -46,7 +46,8 @@ const TONE_CHOICES = [
 const pullStep = ({ units }: LengthStyle): number => (units === 'mm' ? 1 : MM_PER_INCH / 16)
 
 /** A length as it is typed in the order's units. */
-const typed = (length: Mm, lengths: LengthStyle): string => showNumber(length, lengths).replace(/\.0$/, '')
+const typed = (length: Mm, lengths: LengthStyle): string | number =>
+  asTyped(showNumber(length, lengths).replace(/\.0$/, ''))
 
 /** The star itself: drawn, pulled, named, given its shape and size. */
 export const StarPart = ({

@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import type { Browser } from 'playwright-core'
+import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { laid, openBrowser, openPage, PAGE, saved, type } from './opened.js'
 
@@ -17,16 +17,8 @@ interface Violation {
   readonly nodes: readonly { readonly html: string }[]
 }
 
-// WCAG 2.2 A and AA, as axe-core checks them.
-it.each([
-  { width: 360, height: 740, colorScheme: 'light' as const },
-  { width: 360, height: 740, colorScheme: 'dark' as const },
-  { width: 800, height: 900, colorScheme: 'light' as const },
-  { width: 1280, height: 900, colorScheme: 'dark' as const },
-])('no barrier at $width px, $colorScheme', async ({ width, height, colorScheme }) => {
-  const { page } = await openPage(browser, { viewport: { width, height }, colorScheme })
-  await laid(page)
-  await type(page, 'Points', '2')
+/** WCAG 2.2 A and AA, as axe-core checks them. */
+const violationsOn = async (page: Page): Promise<string[]> => {
   // The page lets no script in from outside, so the checker is put in by the browser's own door.
   await page.evaluate(AXE)
   const violations = await page.evaluate(async () => {
@@ -36,10 +28,62 @@ it.each([
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
     return (await axe.run({ runOnly: { type: 'tag', values: tags } })).violations
   })
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)
+}
+
+it.each([
+  { width: 360, height: 740, colorScheme: 'light' as const },
+  { width: 360, height: 740, colorScheme: 'dark' as const },
+  { width: 800, height: 900, colorScheme: 'light' as const },
+  { width: 1280, height: 900, colorScheme: 'dark' as const },
+])('no barrier at $width px, $colorScheme', async ({ width, height, colorScheme }) => {
+  const { page } = await openPage(browser, { viewport: { width, height }, colorScheme })
+  await laid(page)
+  await type(page, 'Wall or door behind it', '6000 × 2500 × 4200')
+  await page.getByLabel('Where the last joint gapes').selectOption('valley')
+  await type(page, 'How wide it gapes', '2.8 mm')
+  const sound = await violationsOn(page)
+  // Figures of the order before, marked as such, and the work stopped.
+  await type(page, 'Kerf', '2.9')
+  await page.getByRole('button', { name: 'Stop', exact: true }).click()
+  await page.locator('.before-note').first().waitFor()
+  await type(page, 'Points', '2')
+  await type(page, 'Wall or door behind it', 'high')
+  expect([...sound, ...(await violationsOn(page))]).toEqual([])
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
   await page.context().close()
 })
+
+it('moves nothing by itself, whoever asks for less motion', async () => {
+  const { page } = await openPage(browser, { reducedMotion: 'reduce' })
+  await laid(page)
+  const moving = await page.evaluate(
+    () =>
+      [...document.querySelectorAll('*')].filter((each) => {
+        const { animationName, transitionDuration, scrollBehavior } = getComputedStyle(each)
+        return animationName !== 'none' || transitionDuration !== '0s' || scrollBehavior === 'smooth'
+      }).length,
+  )
+  expect(moving).toBe(0)
+  await page.context().close()
+})
+
+it.each(['light', 'dark'] as const)(
+  'prints dark on white from a %s screen, without fields',
+  async (colorScheme) => {
+    const { page } = await openPage(browser, { colorScheme })
+    await laid(page)
+    await page.emulateMedia({ media: 'print', colorScheme })
+    const printed = await page.evaluate(() => ({
+      ink: getComputedStyle(document.body).color,
+      fields: [...document.querySelectorAll('input, select, button')].filter((each) => each.checkVisibility())
+        .length,
+      steps: document.querySelectorAll('ol.steps li').length,
+    }))
+    expect(printed).toEqual({ ink: 'rgb(29, 31, 33)', fields: 0, steps: 3 })
+    await page.context().close()
+  },
+)
 
 it('fits one file of less than 1.5 MB', () => {
   expect(statSync(PAGE).size).toBeLessThan(1_500_000)

@@ -91,3 +91,7 @@ export const EXAMPLE = readFileSync(
   fileURLToPath(new URL('../../shared/examples/winter-fair.yaml', import.meta.url)),
   'utf8',
 )
+
+/** The order as the page's address keeps it. */
+export const orderOf = (page: Page): string =>
+  new URLSearchParams(new URL(page.url()).hash.slice(1)).get('order') ?? ''

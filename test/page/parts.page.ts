@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { starwright } from '../cli/starwright.js'
-import { EXAMPLE, laid, openBrowser, openPage, saved, type } from './opened.js'
+import { EXAMPLE, laid, openBrowser, openPage, orderOf, saved, type } from './opened.js'
 
 /* What the page tells is held against the command line, which has its own proofs. */
 
@@ -30,9 +30,6 @@ const using = async (use: (page: Page) => Promise<void>): Promise<void> => {
 const plain = (text: string): string => text.replaceAll(/\s+/g, ' ')
 
 const told = (...args: readonly string[]): string => plain(starwright(args).out)
-
-const orderOf = (page: Page): string =>
-  new URLSearchParams(new URL(page.url()).hash.slice(1)).get('order') ?? ''
 
 /** What is measured, as the command line takes it. */
 const GAPES = ['--star', 'Boathouse', '--gap', '2.8mm', '--opens-at', 'valley']
@@ -61,6 +58,23 @@ describe('the dry fit', () => {
       const drawn = join(folder, 'fit.svg')
       starwright(['dryfit', ORDER, ...GAPES, '--to', drawn, '--replace'])
       expect(Buffer.compare(file.bytes, readFileSync(drawn))).toBe(0)
+      const pdf = await saved(page, () => part.getByRole('button', { name: 'Save PDF' }).click())
+      const printed = join(folder, 'fit.pdf')
+      starwright(['dryfit', ORDER, ...GAPES, '--to', printed, '--replace'])
+      expect(pdf.name).toBe('boathouse-dry-fit.pdf')
+      expect(Buffer.compare(pdf.bytes, readFileSync(printed))).toBe(0)
+    }))
+
+  it('takes several arms in one field, and what a recut takes off', () =>
+    using(async (page) => {
+      await type(page, 'Tip angle of an arm', '45.2; 45.0 +- 0.1; 45.3')
+      await type(page, 'A recut takes off at least', '1 mm')
+      await measure(page)
+      const arms = ['45.2', '45.0 +- 0.1', '45.3'].map((arm) => `--measured-tip=${arm}`)
+      const out = told('dryfit', ORDER, ...GAPES, ...arms, '--clean-up', '1mm')
+      const steps = await page.locator('section[aria-labelledby="fit-heading"] ol li').allTextContents()
+      expect(steps.length).toBeGreaterThan(3)
+      for (const step of steps) expect(out).toContain(plain(step))
     }))
 
   it('belongs to the star that was measured, also when another is looked at', () =>
@@ -72,9 +86,9 @@ describe('the dry fit', () => {
       await type(page, 'How wide it gapes', '0')
       await page.reload()
       await page.waitForSelector('.star')
-      await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('2.8 mm')
-      await page.getByRole('button', { name: 'Chapel', exact: true }).click()
       await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('0')
+      await page.getByRole('button', { name: 'Boathouse', exact: true }).click()
+      await expect.poll(() => page.getByLabel('How wide it gapes').inputValue()).toBe('2.8 mm')
     }))
 
   it('tells a mistake at its field in the words of the command line', () =>
@@ -125,6 +139,14 @@ describe('what is worked out beside the page', () => {
       const rows = await cells(page, 'season-heading')
       expect(rows.map(([name]) => name)).toEqual(['workshop', 'winter', 'summer'])
       for (const row of rows) expect(out).toContain(plain(row.filter((cell) => cell !== '').join(' ')))
+      const air = await page
+        .locator('section[aria-labelledby="season-heading"] input')
+        .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value))
+      // The Boathouse hangs on a wall of its own, out of doors.
+      expect(air).toEqual(['50', '16', '85', '-4', '65', '18'])
+      const words = await page.locator('section[aria-labelledby="season-heading"] dd').allTextContents()
+      expect(words.length).toBeGreaterThan(1)
+      for (const text of words) expect(out).toContain(plain(text))
       const advice = await page.locator('section[aria-labelledby="season-heading"] ul li').allTextContents()
       expect(advice.length).toBeGreaterThan(1)
       for (const text of advice) expect(out).toContain(plain(text))
