@@ -1,8 +1,8 @@
 import { kite } from '../geometry/kite.js'
 import { between, direction, point } from '../geometry/point.js'
 import { angleGauge, GAUGE_WORDS, type GaugedAngle } from '../jigs/angle-gauge.js'
-import { barWall } from '../jigs/arm-cradle.js'
 import { freeDirections, isFree } from '../jigs/free-movements.js'
+import { wallBeside } from '../jigs/holes.js'
 import { type Jig, mirroredPoint } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -46,15 +46,18 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
         { text: plan.order.name },
         { text: `CUT 1: SAW ${settingText(firstCut)}` },
         { text: `END TO BLADE ${set}` },
-        { text: `FACE ${showAngle(star.tipAngle)}` },
+        { text: `ANGLE ${showAngle(star.tipAngle)}` },
       ],
       rail: [{ text: 'RAIL' }, { text: 'CLAMPS', near: jig.hands[0]?.at ?? point(0, 0) }],
-      spacer: [{ text: 'SPACER: LIFT OUT', turn: readable(face) }],
+      spacer: [
+        { text: 'LIFT OUT', turn: readable(face) },
+        { text: 'SPACER', turn: readable(face) },
+      ],
     },
     steps: [
-      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with the spacer between it and the face, lies ${set} along the fence from the blade's near side.`,
-      'Push the board against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
-      `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The face leans back; the board still meets it along its whole end.'}`,
+      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with the spacer between it and the stop's slanted edge, lies ${set} along the fence from the blade's near side.`,
+      'Push the board, face side up, against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
+      `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The slanted edge leans back; the board still meets it along its whole end.'}`,
       ...handWords(jig, order),
     ],
     hardware: [
@@ -92,16 +95,12 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     },
     steps: [
       `Saw ${settingText(jointCut)}, ${sideWords(order)}, the handle swung away from it. Fence strip against the ${jointCut.wedge ? 'wedge' : "saw's fence"}, the base's slanted edge along the blade's near side. Clamp the base to the table or the fence.`,
-      'Cut 2: the edge that lay on the fence on the fence strip, the tip against the tip block. Cut 3: the arm turned over, the other tip edge on the strip. Blow the dust out of the notch at the tip each time.',
+      'Cut 2: face side up, the edge that lay on the fence on the fence strip, the tip against the tip block. Cut 3: the arm turned over, the other tip edge on the strip. Blow the dust out of the notch at the tip each time.',
       offFence
         ? 'Strip and block do not keep this arm on the strip: only the toggle clamp does. Close it before every cut.'
         : 'The arm can still slide towards the blade along the strip, and along the block: only the toggle clamp stops it. Close it before every cut.',
       'Pack up clamp and bar until the bar presses level on the arm.',
-      ...(barWall(plan, jigStock) < jigStock.thickness - SAME_POINT
-        ? [
-            `The hold-down bar is only ${show(barWall(plan, jigStock))} wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner bolt.`,
-          ]
-        : []),
+      ...thinWalls(jig, order),
       ...handWords(jig, order),
     ],
     hardware: [
@@ -110,6 +109,17 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     ],
   }
 }
+
+/** Parts that a star leaves less wood beside a hole than the panel is thick. */
+const thinWalls = ({ parts }: Jig, { shop: { jigStock }, lengths }: Order): string[] =>
+  parts.flatMap((part) => {
+    const wall = wallBeside(part)
+    return wall === undefined || wall > jigStock.thickness - SAME_POINT
+      ? []
+      : [
+          `The ${part.word} is only ${showLength(wall, lengths)} wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner ${part.word === 'hold-down bar' ? 'bolt' : 'screw'}.`,
+        ]
+  })
 
 const angleGaugeWords = (plan: StarPlan, order: Order): JigWords => {
   const { angles } = angleGauge(plan, order.shop.jigStock, order.shop.cutter)

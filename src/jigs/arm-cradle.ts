@@ -140,10 +140,6 @@ const tipBlock = ({ star }: StarPlan, stock: JigStock): Point[] => {
 const halfBar = (tipAway: number, { bolt, thickness }: JigStock): number =>
   Math.min(Math.max(HALF_BAR, bolt / 2 + thickness), tipAway / 2)
 
-/** How wide the hold-down bar is beside its hole. */
-export const barWall = (plan: StarPlan, stock: JigStock): Mm =>
-  mm(halfBar(holdRoom(plan, stock).is, stock) - stock.bolt / 2)
-
 /**
  * How far the tip is from the blade, and from where on the hold-down finds room on the arm: a shorter arm has no
  * cradle.

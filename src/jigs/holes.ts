@@ -1,6 +1,11 @@
-import { circle, closedOutline, type Outline } from '../geometry/outline.js'
+import type { CutPart } from '../cutter/cut-part.js'
+import { distanceToEdge } from '../geometry/leaves-room.js'
+import { boxOf, circle, closedOutline, edges, type Outline } from '../geometry/outline.js'
 import { add, between, leftOf, type Point, scale, subtract } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
+import type { Mm } from '../units/brand.js'
+import { mm } from '../units/convert.js'
+import { SAME_POINT } from '../units/tolerance.js'
 
 /** Round holes evenly along a line, from one end to the other. */
 export const holesAlong = (from: Point, to: Point, count: number, diameter: number): Outline[] =>
@@ -39,6 +44,17 @@ export const clampCorners = (middle: Point, along: Point, across: number, length
     [1, 1],
     [-1, 1],
   ].map(([a = 0, s = 0]) => add(middle, add(scale(along, (a * length) / 2), scale(side, (s * across) / 2))))
+}
+
+/** The least wood between a round hole of a part and the part's edge; undefined for a part without such holes. */
+export const wallBeside = ({ outer, inner }: CutPart): Mm | undefined => {
+  const walls = inner.flatMap((hole) => {
+    const { min, max } = boxOf([hole])
+    const isRound = Math.abs(max.x - min.x - (max.y - min.y)) < SAME_POINT
+    const middle = between(min, max, 0.5)
+    return isRound ? edges(outer).map((edge) => distanceToEdge(middle, edge) - (max.x - min.x) / 2) : []
+  })
+  return walls.length > 0 ? mm(Math.min(...walls)) : undefined
 }
 
 /** From a screw's middle to the wood's edge: so much, or what leaves the panel's thickness of wood. */

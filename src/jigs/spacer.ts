@@ -1,4 +1,4 @@
-import { add, type Point, point, polar, scale } from '../geometry/point.js'
+import { add, leftOf, type Point, point, polar, scale } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { toRadians } from '../units/convert.js'
@@ -26,11 +26,14 @@ export const spacer = ({ star, blank }: StarPlan, { bolt, thickness }: JigStock)
   const along = polar(1, toRadians(star.tipAngle))
   const back = point(-thick / along.y, 0)
   const low = scale(along, DUST / along.y)
-  const end = scale(along, blank.side + GRIP)
+  // Its end is square, so that the grip is as wide as it is thick; both faces reach past the board.
+  const reach = blank.side + GRIP + Math.max(0, (-thick * along.x) / along.y)
+  const end = scale(along, reach)
+  const across = scale(leftOf(along), thick)
   return {
-    corners: [add(back, low), low, end, add(back, end)],
+    corners: [add(back, low), low, end, add(end, across)],
     face: [back, add(back, scale(along, blank.side))],
-    grip: add(scale(back, 0.5), scale(along, blank.side + GRIP - thick / 2)),
+    grip: add(scale(across, 0.5), scale(along, reach - thick / 2)),
     end,
   }
 }

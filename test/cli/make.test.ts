@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import {
   chmodSync,
+  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -13,7 +14,7 @@ import {
 } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { REPOSITORY, starwright } from './starwright.js'
 
 let folder = ''
@@ -23,6 +24,14 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }))
 
 const EXAMPLE = join(REPOSITORY, 'shared/examples/winter-fair.yaml')
+
+/** The example's files, made once for all tests that begin with them. */
+const MADE = mkdtempSync(join(tmpdir(), 'starwright-made-'))
+const first = starwright(['make', EXAMPLE, '--out', MADE])
+afterAll(() => rmSync(MADE, { recursive: true }))
+/** One star of it is enough where nothing will be written. */
+const ONE = [EXAMPLE, '--star', 'Boathouse']
+const copyMade = (): void => cpSync(MADE, folder, { recursive: true })
 
 const allFiles = (within: string): string[] =>
   readdirSync(within, { recursive: true, withFileTypes: true })
@@ -42,9 +51,9 @@ const sums = (within: string): Record<string, string> =>
 
 describe('make', () => {
   it('writes every file of the order, the overview, the plan and their checksums', () => {
-    const { code, out, err } = starwright(['make', EXAMPLE, '--out', folder])
+    const { code, out, err } = first
     expect({ code, err }).toEqual({ code: 0, err: '' })
-    const files = allFiles(folder)
+    const files = allFiles(MADE)
     // Three drawings and three jigs a star, each in three formats; the rhombus arm of the bakery's star has no cradle.
     expect(files).toHaveLength(3 * 3 * 3 + 3 * (3 + 2 + 3) + 9 + 3)
     for (const file of [
@@ -68,14 +77,14 @@ describe('make', () => {
         }
       }
     }
-    const page = readFileSync(join(folder, 'index.html'), 'utf8')
+    const page = readFileSync(join(MADE, 'index.html'), 'utf8')
     for (const file of files.filter((each) => /(svg|dxf|pdf|txt)$/.test(each)))
       expect(page).toContain(`href="${file}"`)
-    expect(out.startsWith(readFileSync(join(folder, 'cut-plan.txt'), 'utf8'))).toBe(true)
+    expect(out.startsWith(readFileSync(join(MADE, 'cut-plan.txt'), 'utf8'))).toBe(true)
     expect(out).toContain('198.8 × 189.1 mm  boathouse/boathouse-backing-198.8x189.1mm')
-    const { 'checksums.sha256': own, ...others } = sums(folder)
+    const { 'checksums.sha256': own, ...others } = sums(MADE)
     expect(own).toBeDefined()
-    expect(readFileSync(join(folder, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(
+    expect(readFileSync(join(MADE, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(
       [
         '# starwright: Winter fair by the lake',
         ...Object.entries(others).map(([file, sum]) => `${sum}  ${file}`),
@@ -84,16 +93,12 @@ describe('make', () => {
   })
 
   it('gives the same bytes again, in another folder and time zone', () => {
-    const other = join(folder, 'b')
-    starwright(['make', EXAMPLE, '--out', join(folder, 'a')], {
-      env: { TZ: 'Pacific/Auckland', LANG: 'de_DE.UTF-8' },
-    })
-    starwright(['make', EXAMPLE, '--out', other], { env: { TZ: 'UTC' } })
-    expect(sums(join(folder, 'a'))).toEqual(sums(other))
+    starwright(['make', EXAMPLE, '--out', folder], { env: { TZ: 'Pacific/Auckland', LANG: 'de_DE.UTF-8' } })
+    expect(sums(folder)).toEqual(sums(MADE))
   })
 
   it('replaces its own files and removes those of stars that are gone, but nothing else', () => {
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     writeFileSync(join(folder, 'my-notes.txt'), 'fir for the chapel')
     writeFileSync(join(folder, 'chapel/photo.txt'), 'mine')
     const { code, out } = starwright(['make', EXAMPLE, '--out', folder, '--star', 'Boathouse'])
@@ -110,14 +115,14 @@ describe('make', () => {
 
   it('stops before it would overwrite a file it did not write, or one that was changed', () => {
     writeFileSync(join(folder, 'index.html'), 'my own page')
-    const first = starwright(['make', EXAMPLE, '--out', folder])
-    expect(first.code).toBe(2)
-    expect(first.err).toContain('index.html there was not written by starwright, or was changed since')
+    const refused = starwright(['make', ...ONE, '--out', folder])
+    expect(refused.code).toBe(2)
+    expect(refused.err).toContain('index.html there was not written by starwright, or was changed since')
     expect(allFiles(folder)).toEqual(['index.html'])
     rmSync(join(folder, 'index.html'))
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     writeFileSync(join(folder, 'cut-plan.txt'), 'with my remarks')
-    const again = starwright(['make', EXAMPLE, '--out', folder, '--kerf', '3mm'])
+    const again = starwright(['make', ...ONE, '--out', folder, '--kerf', '3mm'])
     expect(again.code).toBe(2)
     expect(readFileSync(join(folder, 'cut-plan.txt'), 'utf8')).toBe('with my remarks')
   })
@@ -127,19 +132,19 @@ describe('make', () => {
     const sum = createHash('sha256').update('a photo').digest('hex')
     const list = `${sum}  photo.jpg\n`
     writeFileSync(join(folder, 'checksums.sha256'), list)
-    const { code, err } = starwright(['make', EXAMPLE, '--out', folder])
+    const { code, err } = starwright(['make', ...ONE, '--out', folder])
     expect({ code, told: err.includes('checksums.sha256 there was not written by starwright') }).toEqual({
       code: 2,
       told: true,
     })
     expect(allFiles(folder)).toEqual(['checksums.sha256', 'photo.jpg'])
     writeFileSync(join(folder, 'checksums.sha256'), `# starwright: Winter fair by the lake\n${list}`)
-    expect(starwright(['make', EXAMPLE, '--out', folder, '--quiet']).code).toBe(0)
+    expect(starwright(['make', ...ONE, '--out', folder, '--quiet']).code).toBe(0)
     expect(readFileSync(join(folder, 'photo.jpg'), 'utf8')).toBe('a photo')
   })
 
   it('puts back what it moved when a later file cannot be moved', () => {
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     const [mat] = allFiles(folder).filter((file) => file.startsWith('chapel/') && file.endsWith('.svg'))
     rmSync(join(folder, mat ?? ''))
     mkdirSync(join(folder, mat ?? '', 'in-the-way'), { recursive: true })
@@ -164,7 +169,7 @@ describe('make', () => {
     mkdirSync(elsewhere)
     mkdirSync(join(folder, 'out'))
     symlinkSync(elsewhere, join(folder, 'out', 'chapel'))
-    const { code, err } = starwright(['make', EXAMPLE, '--out', join(folder, 'out')])
+    const { code, err } = starwright(['make', EXAMPLE, '--star', 'Chapel', '--out', join(folder, 'out')])
     expect({ code, told: err.includes('chapel/ there was not written by starwright') }).toEqual({
       code: 2,
       told: true,
@@ -173,12 +178,12 @@ describe('make', () => {
   })
 
   it('an empty folder name is refused', () => {
-    expect(starwright(['make', EXAMPLE, '--out', ''], { cwd: folder }).code).toBe(2)
+    expect(starwright(['make', ...ONE, '--out', ''], { cwd: folder }).code).toBe(2)
     expect(allFiles(folder)).toEqual([])
   })
 
   it("does not mix with another order's folder", () => {
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     const before = sums(folder)
     const other = starwright(['make', EXAMPLE, '--title', 'Spring fair', '--out', folder])
     expect(other.code).toBe(2)
@@ -196,11 +201,11 @@ describe('make', () => {
 
   it('a file where the folder should be, and a folder that cannot be written, are told', () => {
     writeFileSync(join(folder, 'taken'), '')
-    expect(starwright(['make', EXAMPLE, '--out', join(folder, 'taken')]).err).toContain(
+    expect(starwright(['make', ...ONE, '--out', join(folder, 'taken')]).err).toContain(
       'Choose another folder.',
     )
     mkdirSync(join(folder, 'index.html'))
-    const inTheWay = starwright(['make', EXAMPLE, '--out', folder])
+    const inTheWay = starwright(['make', ...ONE, '--out', folder])
     expect({ code: inTheWay.code, told: /That is a folder/.test(inTheWay.err) }).toEqual({
       code: 2,
       told: true,
@@ -209,7 +214,7 @@ describe('make', () => {
   })
 
   it('interrupted at any moment, it leaves each earlier file whole and no half-written ones', async () => {
-    starwright(['make', EXAMPLE, '--out', folder])
+    copyMade()
     const before = sums(folder)
     const after = join(folder, '..', `${folder.split('/').at(-1)}-after`)
     starwright(['make', EXAMPLE, '--out', after, '--kerf', '3mm'])

@@ -22,7 +22,7 @@ interface Card {
   readonly paths: readonly Path[]
 }
 
-const cardsOf = (text: string): Card[] => {
+const drawnCards = (text: string): Card[] => {
   const order = parseOrder({ text })
   if (!order.ok) throw new Error(JSON.stringify(order.problems))
   const plan = planOrder(order.value)
@@ -35,6 +35,14 @@ const cardsOf = (text: string): Card[] => {
       paths: drawing.shapes.filter((shape) => shape.kind === 'path'),
     })),
   )
+}
+
+/** The cards of each order, drawn once for all tests. */
+const known = new Map<string, Card[]>()
+const cardsOf = (text: string): Card[] => {
+  const cards = known.get(text) ?? drawnCards(text)
+  known.set(text, cards)
+  return cards
 }
 
 /** Two lines of 2.5 mm under the card, 1.3 times as far apart, tails and some white. */

@@ -70,3 +70,23 @@ it('says where the hold-down bar is narrower beside its hole than the panel is t
       )
   }
 })
+
+it('and of every other part of the cradle: what is not told has the panel thickness of wood beside each hole', async () => {
+  const { jigWords } = await import('../../src/compose/jig-words.js')
+  let told = 0
+  for (const { plan, order, name } of sweptPlans('jig-stock: { thickness: 15 mm }')) {
+    const jig = jigOf('arm-cradle', plan, order)
+    if (!jig.ok) continue
+    const { steps } = jigWords(jig.value, plan, order)
+    for (const part of jig.value.parts) {
+      const wood = inside(part.outer)
+      const beyond = part.inner
+        .filter(({ vertices }) => vertices.length === part.inner[0]?.vertices.length)
+        .map((hole) => areaBeyond(grown(inside(hole), 15 - 0.05), wood))
+      const says = steps.some((step) => step.startsWith(`The ${part.word} is only`))
+      if (says) told += 1
+      else expect(Math.max(0, ...beyond), `${name}: ${part.word}`).toBeLessThan(1e-3)
+    }
+  }
+  expect(told).toBeGreaterThan(5)
+})

@@ -18,7 +18,7 @@ const kindsOn = (cuts: readonly CutSupply[]): number =>
 
 it('gives the same blanks for no more money, none past its room, and never sets the saw more often', () => {
   let fewer = 0
-  for (let seed = 1; seed <= 400; seed++) {
+  for (let seed = 1; seed <= 150; seed++) {
     const order = parseOrder({ text: smallOrder(seed, seed % 4 === 0 ? 3 : undefined) })
     const plan = order.ok ? planOrder(order.value) : order
     const stock = plan.ok ? stockProblem(plan.value) : plan
@@ -40,7 +40,7 @@ it('gives the same blanks for no more money, none past its room, and never sets 
       })
     }
   }
-  expect(fewer).toBeGreaterThan(5)
+  expect(fewer).toBeGreaterThan(2)
 })
 
 it('gives each star a board of its own where two boards are needed for two stars anyway', async () => {
