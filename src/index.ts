@@ -68,11 +68,13 @@ export { type CuttingRoom, cuttingRoom } from './jigs/cutting-room.js'
 export type { HandPlace, InUse, Jig, JigPart } from './jigs/jig.js'
 export {
   type DrawnFile,
+  type DrawnPanel,
   type FileContent,
   type MadeFile,
   type MadeOrder,
   type MakeOptions,
   makeOrder,
+  makeSteps,
 } from './make.js'
 export { areaBound } from './nest/area-bound.js'
 export { inBoxes } from './nest/in-boxes.js'
@@ -104,7 +106,17 @@ export { type OrderInput, parseOrder } from './order/parse.js'
 export { type Outcome, type Problem, showProblem } from './order/problem.js'
 export { biasAsWritten, withBias } from './order/save-bias.js'
 export type { Air, Climate, Finish, Glue, Rings, Stain, Wall, Wood } from './order/season-order.js'
-export { cardBook, cuttingBook } from './paper/card-book.js'
+export type { PanelWorth, SharedPanels, StarOnPanel } from './panels/panel-worth.js'
+export {
+  type FilledPanel,
+  type LaidPlate,
+  type PanelPlan,
+  type PanelStep,
+  type PanelSteps,
+  panelSteps,
+  planPanels,
+} from './panels/plan-panels.js'
+export { cardBook, cuttingBook, panelBook } from './paper/card-book.js'
 export type { Bookmark, Page, PrintedBook, PrintedDrawing, View } from './paper/page.js'
 export { drawingBook, type PrintedStar, patternBook } from './paper/pattern-book.js'
 export { printCheck } from './paper/print-check.js'

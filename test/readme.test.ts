@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
@@ -19,6 +19,15 @@ describe('the README is true', () => {
     const { out } = starwright(['make', EXAMPLE, '--out', join(folder, 'fair')])
     const shown = blockAfter('<!-- output: npm start -->')
     expect(shown.length).toBeGreaterThan(500)
+    expect(out.startsWith(shown)).toBe(true)
+  })
+
+  it('shows what draw panel says of the stalls', () => {
+    const order = join(folder, 'stalls.yaml')
+    writeFileSync(order, blockAfter('<!-- order: draw panel -->'))
+    const { out } = starwright(['draw', 'panel', order, '--to', join(folder, 'panel.dxf')])
+    const shown = blockAfter('<!-- output: draw panel -->')
+    expect(shown.length).toBeGreaterThan(300)
     expect(out.startsWith(shown)).toBe(true)
   })
 

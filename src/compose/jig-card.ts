@@ -22,7 +22,7 @@ const PADDING = 3
 const COLUMN = 4
 const WORDS = 2.5
 /** Between two jigs, and below the title and above the caution of a page. */
-const BETWEEN = 4
+const BETWEEN = 3
 
 /**
  * Pages beside the shop card: each jig put together, with the wood in it and the blade beside it, what it is made of,

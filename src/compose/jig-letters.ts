@@ -39,8 +39,18 @@ export const turnedWords = (
 /** Words along a line that leans past upright would stand on their heads. */
 export const readable = (turn: Radians): Radians => radians(turn - Math.PI * Math.ceil(turn / Math.PI - 0.5))
 
-/** Heights of capitals, in mm, the largest that fits first; smaller ones a router's bit would fill. */
-const HEIGHTS = [6, 4.5, 3.5, 2.5]
+/**
+ * Heights of capitals, in mm, the largest that fits first; smaller ones a router's bit would fill. Words of a part read
+ * one way where they can: upright only what would be very small else.
+ */
+const SIZES = [
+  ...[6, 4.5, 3.5].map((height) => ({ height, upright: false })),
+  ...[6, 4.5, 3.5].map((height) => ({ height, upright: true })),
+  { height: 2.5, upright: false },
+  { height: 2.5, upright: true },
+]
+const isLevel = ({ upright }: (typeof SIZES)[number]): boolean => !upright
+
 /** Wood between words and everything cut or marked. */
 const CLEARANCE = 2
 /** Words that belong to a place begin or end at most about so far from it. */
@@ -114,19 +124,17 @@ const placeOf = (
   roomAt: (at: Point) => number,
   taken: readonly Side[],
 ): Found | undefined => {
-  const turns = wanted === undefined && !own ? [radians(0), radians(Math.PI / 2)] : [wanted ?? radians(0)]
-  for (const height of HEIGHTS) {
+  for (const { height, upright } of wanted === undefined && !own ? SIZES : SIZES.filter(isLevel)) {
     const [width, high] = [strokeWidth(text, height), height * 1.5]
     if (own && width > own.across) continue
+    const reading = radians((wanted ?? 0) + (upright ? Math.PI / 2 : 0))
     // A line nearer than this would run through the words, however they are turned.
     const needed = Math.min(width, high) / 2 + CLEARANCE
-    for (const reading of turns) {
-      for (const at of places) {
-        if (near && distance(at, near) > 0.6 * width + BESIDE) break
-        if (roomAt(at) < needed) continue
-        const box = boxAround(at, width, high, reading)
-        if (boxIsClearOf(box, taken, CLEARANCE)) return { middle: at, height, turn: reading, box }
-      }
+    for (const at of places) {
+      if (near && distance(at, near) > 0.6 * width + BESIDE) break
+      if (roomAt(at) < needed) continue
+      const box = boxAround(at, width, high, reading)
+      if (boxIsClearOf(box, taken, CLEARANCE)) return { middle: at, height, turn: reading, box }
     }
   }
   return undefined

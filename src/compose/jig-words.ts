@@ -56,7 +56,7 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     },
     steps: [
       `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with the spacer between it and the stop's slanted edge, lies ${set} along the fence from the blade's near side.`,
-      'Push the board against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
+      'Push the board, face side up, against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
       `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The slanted edge leans back; the board still meets it along its whole end.'}`,
       ...handWords(jig, order),
     ],
@@ -95,7 +95,7 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     },
     steps: [
       `Saw ${settingText(jointCut)}, ${sideWords(order)}, the handle swung away from it. Fence strip against the ${jointCut.wedge ? 'wedge' : "saw's fence"}, the base's slanted edge along the blade's near side. Clamp the base to the table or the fence.`,
-      'Cut 2: the edge that lay on the fence on the fence strip, the tip against the tip block. Cut 3: the arm turned over, the other tip edge on the strip. Blow the dust out of the notch at the tip each time.',
+      'Cut 2: face side up, the edge that lay on the fence on the fence strip, the tip against the tip block. Cut 3: the arm turned over, the other tip edge on the strip. Blow the dust out of the notch at the tip each time.',
       offFence
         ? 'Strip and block do not keep this arm on the strip: only the toggle clamp does. Close it before every cut.'
         : 'The arm can still slide towards the blade along the strip, and along the block: only the toggle clamp stops it. Close it before every cut.',

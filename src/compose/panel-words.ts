@@ -1,4 +1,4 @@
-import type { PanelUse } from '../panels/panel-worth.js'
+import type { SharedPanels } from '../panels/panel-worth.js'
 import type { FilledPanel, PanelPlan, PanelStep } from '../panels/plan-panels.js'
 import type { Mm } from '../units/brand.js'
 import { fixed, type LengthStyle, showLength } from '../units/show.js'
@@ -6,7 +6,7 @@ import { numberedPanels } from './panel-drawing.js'
 import { row } from './text-rows.js'
 
 /** `2 panels of 2440.0 mm × 1220.0 mm, price 48.00; 62 % of them becomes plates`. */
-export const useText = (use: PanelUse, lengths: LengthStyle): string => {
+export const useText = (use: SharedPanels, lengths: LengthStyle): string => {
   const { panel, count } = use
   const show = (length: Mm) => showLength(length, lengths)
   const price = panel.price === undefined ? '' : `, price ${fixed(panel.price * count, 2)}`
@@ -15,7 +15,7 @@ export const useText = (use: PanelUse, lengths: LengthStyle): string => {
 }
 
 /** What the count is worth: beside rows of boxes, and beside what the area allows at best. */
-export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: PanelUse): string => {
+export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: SharedPanels): string => {
   const boxes =
     inBoxes > count
       ? `rows of boxes would take ${panels(inBoxes)}, ${percent(boxYield)} plates`

@@ -76,29 +76,23 @@ const lineOut = (
 
 const rightOf = ({ outline }: Placed): number => boxOf([outline]).max.x
 
-const inside = (outline: Outline, { x, y }: Point): boolean =>
-  crossingsAt(
-    outlineSides(outline).map(([corner]) => corner),
-    y,
-  ).filter((crossing) => crossing < x).length %
-    2 ===
-  1
+const cornersOf = (outline: Outline): Point[] => outlineSides(outline).map(([corner]) => corner)
+
+const inside = (corners: readonly Point[], { x, y }: Point): boolean =>
+  crossingsAt(corners, y).filter((crossing) => crossing < x).length % 2 === 1
 
 /** Places on a part that neither parts above it nor wood cover. */
 const placesOn = (own: Placed, { placed, wood }: Picture): Point[] => {
   const { min, max } = boxOf([own.outline])
+  const part = cornersOf(own.outline)
   const above = [...placed.slice(placed.indexOf(own) + 1).map(({ outline }) => outline), ...wood]
+  const covered = [...own.holes, ...above].map(cornersOf)
   return Array.from({ length: PLACES * PLACES }, (_, step) =>
     point(
       min.x + ((max.x - min.x) * ((step % PLACES) + 0.5)) / PLACES,
       min.y + ((max.y - min.y) * (Math.floor(step / PLACES) + 0.5)) / PLACES,
     ),
-  ).filter(
-    (place) =>
-      inside(own.outline, place) &&
-      !own.holes.some((hole) => inside(hole, place)) &&
-      !above.some((outline) => inside(outline, place)),
-  )
+  ).filter((place) => inside(part, place) && !covered.some((corners) => inside(corners, place)))
 }
 
 /** The place that is farthest from every line. */

@@ -7,7 +7,7 @@ export const QUOTATION_TITLE = 'What a star costs'
 
 /** What is in the figures and what is not. */
 export const QUOTATION_NOTE =
-  'Each star pays its share of its boards, offcuts included, and of a panel cut up in rows. Work, power and profit are yours to add.'
+  'Each star pays its share of the boards and panels it is cut from, what is left of them included. Work, power and profit are yours to add.'
 
 /** A line a star, under a heading; all together in a last line where there are several. The first column holds words. */
 export const quotationTable = ({ stars, priced, plan: { order } }: StockPlan): string[][] => {

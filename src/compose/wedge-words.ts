@@ -63,7 +63,7 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
 
 const boardSteps = (set: string): string[] => [
   `Clamp the heel rail to the fence so that the board's end, with the spacer between it and the heel, lies ${set} along the heel plate from the blade's near side. Lay a straight edge on that plate, push the rest plate up to it beyond the blade, clamp the rest rail.`,
-  'Push the board along both plates against the spacer and clamp it to the rest plate. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it. Take it out when the blade stands still.',
+  'Push the board, face side up, along both plates against the spacer and clamp it to the rest plate. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it. Take it out when the blade stands still.',
 ]
 
 const cradleSteps = (set: string): string[] => [

@@ -1,4 +1,4 @@
-import { offsetOutline } from '../geometry/offset.js'
+import { NO_MITRE, offsetOutline } from '../geometry/offset.js'
 import type { Cutter } from '../order/order.js'
 import { done, type Outcome, refused } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
@@ -47,7 +47,7 @@ export const relievedPart = (part: CutPart, width: Mm): CutPart | undefined => {
 const linesFor = (part: CutPart, width: Mm): CutLines | undefined => {
   const shape = relievedPart(part, width)
   if (!shape) return undefined
-  const outer = offsetOutline(shape.outer, width / 2)
+  const outer = offsetOutline(shape.outer, width / 2, part.besideOthers ? NO_MITRE : undefined)
   const inner = shape.inner.map((opening) => offsetOutline(opening, -width / 2))
   return outer && inner.every((opening) => opening !== undefined) ? { outer, inner } : undefined
 }

@@ -11,6 +11,11 @@ export interface CutPart {
   readonly inner: readonly Outline[]
   /** Inside corners that something sharp must reach into: vertices of the outlines. */
   readonly seats: readonly Point[]
+  /**
+   * Other parts lie a gap away that is hardly wider than the cutter. Its line then goes round outside corners on arcs:
+   * mitred at a sharp tip it would run far past the tip, into the neighbour.
+   */
+  readonly besideOthers?: boolean
 }
 
 /** The lines a cutter's middle follows, inner ones first. */

@@ -14,22 +14,26 @@ import { add, direction, distance, type Point, point, polar, scale, subtract } f
 /** A mitred corner longer than this, over the offset, becomes an arc about the corner: at corners under 29°. */
 const MITRE = 4
 
+/** No corner is mitred: the moved outline is nowhere further away than the offset. */
+export const NO_MITRE = 1
+
 /**
  * The outline moved to its right by `by` everywhere: outwards for a counter-clockwise outline and `by` > 0. Lines and
  * arcs stay exact. Where the edges part at a corner they are lengthened until they meet (so that it stays sharp), or,
  * at a very sharp one and beside arcs, joined by an arc about the corner; where they run into each other they are
  * shortened to where they meet.
  *
+ * @param mitre the longest mitred corner, over the offset
  * @returns undefined when the shape does not allow it: an edge vanishes, or the moved outline comes nearer than `by`
  * to another part of the old one, as in a slot that is too narrow
  */
-export const offsetOutline = (outline: Outline, by: number): Outline | undefined => {
+export const offsetOutline = (outline: Outline, by: number, mitre = MITRE): Outline | undefined => {
   if (by === 0) return outline
   const old = edges(outline)
   const shifted = old.map((edge) => shiftedEdge(edge, by))
   if (shifted.some((edge) => edge === undefined)) return undefined
   const joints = old.map((edge, index) =>
-    joint(old.at(index - 1) as Edge, shifted.at(index - 1) as Edge, edge, shifted[index] as Edge, by),
+    joint(old.at(index - 1) as Edge, shifted.at(index - 1) as Edge, edge, shifted[index] as Edge, by, mitre),
   )
   if (joints.some((at) => at === undefined)) return undefined
   const vertices: Vertex[] = []
@@ -75,13 +79,14 @@ const joint = (
   after: Edge,
   movedAfter: Edge,
   by: number,
+  mitre: number,
 ): Joint | undefined => {
   const [into, out] = [tangent(before, 'end'), tangent(after, 'start')]
   const turns = Math.atan2(into.x * out.y - into.y * out.x, into.x * out.x + into.y * out.y)
   if (Math.abs(turns) < SAME_DIRECTION) return { ends: [movedBefore.to, movedBefore.to] }
   const parts = turns * by > 0
   const straight = !before.arc && !after.arc
-  if (parts && !(straight && 1 / Math.cos(turns / 2) <= MITRE)) {
+  if (parts && !(straight && 1 / Math.cos(turns / 2) <= mitre)) {
     return { ends: [movedBefore.to, movedAfter.from], arc: turns }
   }
   const meet = meetings(movedBefore, movedAfter).sort(

@@ -75,7 +75,7 @@ export const fill = (
       .sort((a, b) => a.at.x - b.at.x || a.at.y - b.at.y || a.turn - b.turn)[0]
     if (!next) break
     added.push(next)
-    for (const way of ways) way.take([next])
+    if (added.length < most) for (const way of ways) way.take([next])
   }
   return added
 }

@@ -7,7 +7,7 @@ import type { StarPlan } from '../plan/plan.js'
 import type { Backed, LaidPlate } from './plan-panels.js'
 
 /** The stars whose plates share panels of one kind. */
-export interface PanelUse {
+export interface SharedPanels {
   readonly panel: Panel
   readonly stars: readonly StarPlan[]
   /** Panels to buy. */
@@ -38,7 +38,7 @@ export interface StarOnPanel {
 }
 
 /** @param count panels that the nesting takes */
-export const useOf = (stars: readonly Backed[], panel: Panel, sheet: Sheet, count: number): PanelUse => {
+export const useOf = (stars: readonly Backed[], panel: Panel, sheet: Sheet, count: number): SharedPanels => {
   const plates = stars.map(({ backing, order }) => ({ ...backing, count: order.quantity }))
   const area = plates.reduce((sum, plate) => sum + plate.count * signedArea(plate.outline), 0)
   const yieldOf = (panels: number): number => area / (panels * panel.length * panel.width)

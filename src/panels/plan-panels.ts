@@ -5,14 +5,14 @@ import type { Plan, StarPlan } from '../plan/plan.js'
 import { plateFits } from '../plan/warnings.js'
 import type { BackingPlan } from '../plate/plan-backing.js'
 import { SHOP } from '../units/tolerance.js'
-import { type PanelUse, type PanelWorth, panelWorth, useOf } from './panel-worth.js'
+import { type PanelWorth, panelWorth, type SharedPanels, useOf } from './panel-worth.js'
 
 /** All backings of an order on panels. */
 export interface PanelPlan {
   readonly plan: Plan
   /** Panels cut alike stand once. */
   readonly panels: readonly FilledPanel[]
-  readonly uses: readonly PanelUse[]
+  readonly uses: readonly SharedPanels[]
   /** Backings that no panel of the order holds. */
   readonly unplaced: readonly StarPlan[]
   /** Was the search ended before its last step, so that another run may find more? */
@@ -57,7 +57,7 @@ export function* panelSteps(plan: Plan): PanelSteps {
   const backed = plan.stars.filter((star): star is Backed => star.backing !== undefined)
   const { panels } = plan.order.shop
   const filled: FilledPanel[] = []
-  const uses: PanelUse[] = []
+  const uses: SharedPanels[] = []
   let stopped = false
   for (const stars of groupsOf(backed, panels)) {
     let best: Nested | undefined
@@ -110,7 +110,7 @@ const sameThickness = (a: Backed | undefined, b: Backed): boolean =>
 
 interface Nested {
   readonly filled: readonly FilledPanel[]
-  readonly use: PanelUse
+  readonly use: SharedPanels
   readonly stopped: boolean
 }
 

@@ -57,6 +57,7 @@ export const planBacking = (
     outer: shape.outline,
     inner: hanging.value?.openings ?? [],
     seats: [],
+    besideOthers: true,
   }
   const cut = compensated(part, cutter, lengths)
   if (!cut.ok) return cut

@@ -20,6 +20,7 @@ import { degrees, mm, toPoints } from '../../src/units/convert.js'
 import { writePdf } from '../../src/write/pdf.js'
 import { writeSvg } from '../../src/write/svg.js'
 import { planOf } from '../orders.js'
+import { reportPanels } from './panels.js'
 import { reportStock } from './stock.js'
 
 const BUILT = 'dist/cli/starwright.js'
@@ -231,3 +232,4 @@ rmSync(folder, { recursive: true })
 console.log(`make of the example order: ${median(cpu).toFixed(2)} s of CPU (at most 1.5 s)`)
 
 await reportStock()
+reportPanels()

@@ -81,7 +81,7 @@ describe('make', () => {
     for (const file of files.filter((each) => /(svg|dxf|pdf|txt)$/.test(each)))
       expect(page).toContain(`href="${file}"`)
     expect(out.startsWith(readFileSync(join(MADE, 'cut-plan.txt'), 'utf8'))).toBe(true)
-    expect(out).toContain('199.1 × 189.3 mm  boathouse/boathouse-backing-199.1x189.3mm')
+    expect(out).toContain('198.8 × 189.1 mm  boathouse/boathouse-backing-198.8x189.1mm')
     const { 'checksums.sha256': own, ...others } = sums(MADE)
     expect(own).toBeDefined()
     expect(readFileSync(join(MADE, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(

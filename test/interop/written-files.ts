@@ -8,6 +8,7 @@ import { makeOrder } from '../../src/make.js'
 import { writeDxf } from '../../src/write/dxf.js'
 import { writeSvg } from '../../src/write/svg.js'
 import { HOSTILE, SAMPLER } from '../write/test-drawings.js'
+import { PANELS_ORDER } from './panels-order.js'
 import { SCRIPTS_ORDER } from './scripts-order.js'
 
 /** A drawing and where its files lie. */
@@ -21,7 +22,7 @@ export interface WrittenFiles {
 
 const EXAMPLES = new URL('../../shared/examples/', import.meta.url)
 
-/** Two test drawings and every drawing of the example orders and of one in many scripts, written into a folder that goes when the tests end. */
+/** Two test drawings and every drawing and panel of the example orders and of two of our own, written into a folder that goes when the tests end. */
 export const writeFiles = (): WrittenFiles[] => {
   const folder = mkdtempSync(join(tmpdir(), 'starwright-interop-'))
   afterAll(() => rmSync(folder, { recursive: true }))
@@ -50,11 +51,12 @@ const exampleDrawings = (): { name: string; drawing: Drawing }[] => {
       .filter((name) => name.endsWith('.yaml'))
       .map((name) => ({ name, text: readFileSync(new URL(name, EXAMPLES), 'utf8') })),
     { name: 'scripts', text: SCRIPTS_ORDER },
+    { name: 'panels', text: PANELS_ORDER },
   ]
   return orders.flatMap(({ name, text }) => {
     const outcome = makeOrder({ text })
     if (!outcome.ok) throw new Error(`${name} is refused`)
-    return outcome.value.drawings.map(({ path, drawing }) => ({
+    return [...outcome.value.drawings, ...outcome.value.drawnPanels].map(({ path, drawing }) => ({
       name: `${name}/${path}`,
       drawing: forCutter(drawing),
     }))

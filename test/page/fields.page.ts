@@ -64,18 +64,14 @@ const toldAt = (page: Page, id: string): Promise<string[]> =>
 /** The command line's words for the same, by the id of the field. */
 const commandLine = async (page: Page, id: string, text: string): Promise<string> => {
   const flag = /^fit-(.+)$/.exec(id)?.[1]
-  let err = ''
   // The address follows a moment later when many changes come one after the other.
-  const code = async (): Promise<number | null> => {
-    writeFileSync(ORDER, await orderOf(page))
-    const ran =
-      flag === undefined
-        ? starwright(['plan', ORDER])
-        : starwright(['dryfit', ORDER, ...(flag === 'gap' ? [] : ['--gap', '0']), `--${flag}=${text}`])
-    err = ran.err
-    return ran.code
-  }
-  await expect.poll(code).toBe(2)
+  if (flag === undefined) await expect.poll(() => orderOf(page)).toContain(text)
+  writeFileSync(ORDER, await orderOf(page))
+  const { code, err } =
+    flag === undefined
+      ? starwright(['plan', ORDER])
+      : starwright(['dryfit', ORDER, ...(flag === 'gap' ? [] : ['--gap', '0']), `--${flag}=${text}`])
+  expect(code).toBe(2)
   return err
 }
 
@@ -113,6 +109,7 @@ describe('bad input', () => {
         await enter(field, before)
         expect(await invalid(field), id).toBe(false)
         expect(await field.inputValue(), id).toBe(before)
+        await expect.poll(() => orderOf(page), { message: id }).not.toContain(given)
       }
     }),
   )

@@ -12,13 +12,13 @@ describe('what a star costs', () => {
     const stock = await stockOf(
       `{ shop: { ${shop('boards: [{ width: 70, length: 600, price: 4 }], panels: [{ length: 1010, width: 520, price: 24, thickness: 4, edge: 10 }]')} }, stars: [{ ${JETTY}, quantity: 3, hardware: 1.25, backing: { shape: disc, inset: 10, thickness: 4 } }] }`,
     )
-    // One star a board: 581.9 mm of 600. The disc is 2 × (valley radius − inset) across: 2 × (64.5 − 10) = 109 mm, with
-    // 5 mm for the cutter 114: 990 / 114 is 8, 500 / 114 is 4, so 32 plates a panel.
+    // One star a board: 581.9 mm of 600. The disc is 2 × (valley radius − inset) across: 2 × (64.5 − 10) = 109 mm. Three
+    // go on one panel, which must be bought whole: 24 / 3 each.
     expect(stock.cost).toBe(12)
     const [jetty] = stock.stars
     expect(jetty?.plan.backing?.across).toBeCloseTo(109, 0)
-    expect(jetty).toMatchObject({ boards: 4, hardware: 1.25, panel: 24 / 32 })
-    expect(jetty?.total).toBeCloseTo(4 + 1.25 + 0.75, 9)
+    expect(jetty).toMatchObject({ boards: 4, hardware: 1.25, panel: 8 })
+    expect(jetty?.total).toBeCloseTo(4 + 1.25 + 8, 9)
     expect(jetty?.wood).toBeCloseTo(70 * 600, 6)
   })
 
