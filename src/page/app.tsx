@@ -186,7 +186,7 @@ const keptAtFirst = (example: string): Kept => {
 
 const afterChanges = ({ now }: Steps, changes: readonly Change[]): Pick<Kept, 'order' | 'measured'> => ({
   order: changes.reduce((written, [place, value]) => editedOrder(written, place, value), now.order),
-  measured: measuredAfter(now.measured, changes, starNames(now.order)),
+  measured: measuredAfter(now.measured, changes, () => starNames(now.order)),
 })
 
 const starNames = (order: string): string[] => {

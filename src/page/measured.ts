@@ -14,18 +14,19 @@ export const measuredOf = (stars: MeasuredStars, name: string): Measured =>
 /**
  * What was measured goes with a star that gets another name, and away with a star that is taken away.
  *
- * @param names of the stars before the changes
+ * @param namesOf tells the stars' names before the changes; asked only where a star is concerned
  */
 export const measuredAfter = (
   stars: MeasuredStars,
   changes: readonly Change[],
-  names: readonly string[],
+  namesOf: () => readonly string[],
 ): MeasuredStars =>
   changes.reduce((before, [place, value]) => {
     const [list, index, key, ...deeper] = place
-    const name = list === 'stars' ? names[Number(index)] : undefined
-    if (name === undefined || !Object.hasOwn(before, name) || deeper.length > 0) return before
-    if (key === undefined ? value !== undefined : key !== 'name') return before
+    const isTaken = key === undefined && value === undefined
+    if (list !== 'stars' || deeper.length > 0 || !(isTaken || key === 'name')) return before
+    const name = namesOf()[Number(index)]
+    if (name === undefined || !Object.hasOwn(before, name)) return before
     return Object.fromEntries(
       Object.entries(before).flatMap(([star, measured]) =>
         star !== name ? [[star, measured]] : key === 'name' ? [[String(value ?? ''), measured]] : [],

@@ -2,7 +2,7 @@ import type { Degrees, Mm } from './brand.js'
 import { MM_PER_INCH, mm, toInches } from './convert.js'
 import type { Units } from './read-length.js'
 import { toStep } from './step.js'
-import { SHOP } from './tolerance.js'
+import { SHOP, SOUND_DIGITS } from './tolerance.js'
 
 /** How lengths are shown: the order's units, and for inches the finest fraction (32 means 1/32). */
 export interface LengthStyle {
@@ -67,12 +67,14 @@ export const trimmed = (value: number, digits: number): string => String(Number(
 
 /** A number with exactly `digits` decimals; never `-0.0`. */
 export const fixed = (value: number, digits: number): string => {
-  const text = value.toFixed(digits)
+  const text = withoutNoise(value).toFixed(digits)
   return Number(text) === 0 ? text.replace('-', '') : text
 }
 
+const withoutNoise = (value: number): number => Number(value.toPrecision(SOUND_DIGITS))
+
 const inchFraction = (length: Mm, nearest: number): { text: string; left: Mm } => {
-  const parts = Math.round((Math.abs(length) / MM_PER_INCH) * nearest)
+  const parts = Math.round(withoutNoise((Math.abs(length) / MM_PER_INCH) * nearest))
   const whole = Math.floor(parts / nearest)
   const divisor = greatestCommonDivisor(parts % nearest, nearest)
   const numerator = (parts % nearest) / divisor

@@ -12,6 +12,12 @@ export const SHOP = mm(0.1)
 /** A ratio closer than this to a whole number is that number: above rounding noise, far below any step. */
 export const WHOLE = 1e-9
 
+/**
+ * Significant digits beyond which a worked-out value is noise: the sines of Node and browsers differ in the last bit, and
+ * a value that lies halfway between two that can be shown must be shown alike in both.
+ */
+export const SOUND_DIGITS = 12
+
 /** Two saw settings closer than this are one setting: far below any scale, far above rounding noise. */
 export const SAME_ANGLE = degrees(1e-9)
 

@@ -63,8 +63,10 @@ const toldAt = (page: Page, id: string): Promise<string[]> =>
 
 /** The command line's words for the same, by the id of the field. */
 const commandLine = async (page: Page, id: string, text: string): Promise<string> => {
-  writeFileSync(ORDER, await orderOf(page))
   const flag = /^fit-(.+)$/.exec(id)?.[1]
+  // The address follows a moment later when many changes come one after the other.
+  if (flag === undefined) await expect.poll(() => orderOf(page)).toContain(text)
+  writeFileSync(ORDER, await orderOf(page))
   const { code, err } =
     flag === undefined
       ? starwright(['plan', ORDER])
@@ -107,6 +109,7 @@ describe('bad input', () => {
         await enter(field, before)
         expect(await invalid(field), id).toBe(false)
         expect(await field.inputValue(), id).toBe(before)
+        await expect.poll(() => orderOf(page), { message: id }).not.toContain(given)
       }
     }),
   )

@@ -168,7 +168,8 @@ describe('what is worked out beside the page', () => {
       await laid(page)
       const out = told('stock', ORDER)
       const part = page.locator('section[aria-labelledby="wood-heading"]')
-      const words = (await part.locator('h3 + p').textContent()) ?? ''
+      const words =
+        (await part.getByRole('group', { name: 'Boards to take' }).locator('p').first().textContent()) ?? ''
       expect(out).toContain(plain(words).split('. ')[0])
       await part.getByRole('img', { name: 'Cutting list: every board with its marks' }).waitFor()
     }))

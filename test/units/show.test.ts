@@ -155,3 +155,17 @@ test('digits are rounded, and nothing is never negative', () => {
   expect(trimmed(-0.0004, 3)).toBe('0')
   expect(trimmed(1200, 2)).toBe('1200')
 })
+
+test('rounds what lies halfway but for the noise of sines alike, in Node and in browsers', () => {
+  // 183.25 as two engines worked it out: one step of a double apart from it on either side.
+  const noise = 2 ** -45
+  expect([183.25 - noise, 183.25, 183.25 + noise].map((each) => fixed(each, 1))).toEqual([
+    '183.3',
+    '183.3',
+    '183.3',
+  ])
+  expect([-183.25 - noise, -183.25 + noise].map((each) => fixed(each, 1))).toEqual(['-183.3', '-183.3'])
+  const half = (25.4 * 33) / 64
+  const shown = [half - noise, half + noise].map((each) => showLength(mm(each), { units: 'in', nearest: 32 }))
+  expect(shown[0]).toBe(shown[1])
+})
