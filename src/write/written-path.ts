@@ -1,7 +1,7 @@
 import type { LayerName } from '../drawing/layers.js'
 import type { Drawing, Path } from '../drawing/model.js'
 import { distance } from '../geometry/point.js'
-import { SAME_POINT, WRITTEN } from '../units/tolerance.js'
+import { SAME_POINT, WHOLE, WRITTEN } from '../units/tolerance.js'
 import { writtenLength } from './number.js'
 
 /** A vertex on the grid of written digits; its edge is straight when `bulge` is 0. */
@@ -46,11 +46,12 @@ const writtenPath = (path: Path): WrittenPath => {
 
 /**
  * More than half a turn? Then two arcs of half the sweep: the ends of such an arc may lie so close together that
- * their last written digit would shift the whole of it.
+ * their last written digit would shift the whole of it. What is half a turn but for rounding noise is exactly that.
  */
 const halves = (from: WrittenVertex, to: { readonly x: number; readonly y: number }): WrittenVertex[] => {
   const { bulge } = from
-  if (Math.abs(bulge) <= 1) return [from]
+  if (Math.abs(Math.abs(bulge) - 1) < WHOLE) return [{ ...from, bulge: Math.sign(bulge) }]
+  if (Math.abs(bulge) < 1) return [from]
   const half = bulge / (1 + Math.hypot(1, bulge))
   const middle = {
     x: (from.x + to.x + bulge * (to.y - from.y)) / 2,

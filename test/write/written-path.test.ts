@@ -83,6 +83,18 @@ describe('a path in a file', () => {
     ])
   })
 
+  it.each([-2e-16, 2e-16, 3e-15])('half a turn with rounding noise of %s is one arc', (noise) => {
+    const found = written(
+      [{ x: 0, y: 0, bulge: 1 + noise }, { x: 4, y: 0, bulge: -1 - noise }, point(9, 0)],
+      false,
+    )
+    expect(corners(found)).toEqual([
+      [0, 0, 1],
+      [4, 0, -1],
+      [9, 0, 0],
+    ])
+  })
+
   it('parts an arc of more than half a turn in its middle', () => {
     // Three quarters of the circle of radius 10 about 0, 0, from +x to -y: its middle faces 135°.
     const found = written([{ x: 10, y: 0, bulge: Math.tan((3 * Math.PI) / 8) }, point(0, -10)], false)
