@@ -1,14 +1,13 @@
-import { notedDrawing } from '../drawing/drawing.js'
 import { LARGE, MEDIUM, SMALL } from '../drawing/lettering.js'
 import type { Drawing, Shape } from '../drawing/model.js'
-import { line, path } from '../drawing/shapes.js'
-import { closedOutline } from '../geometry/outline.js'
+import { line } from '../drawing/shapes.js'
 import { point } from '../geometry/point.js'
 import type { StockPlan } from '../stock/stock.js'
-import { mm } from '../units/convert.js'
+import type { Mm } from '../units/brand.js'
 import { showLength } from '../units/show.js'
 import { boardBlock } from './board-block.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { cardSize } from './card-size.js'
 import { SAW_CAUTION } from './cautions.js'
 import { quotationBlocks } from './quotation-block.js'
@@ -24,54 +23,42 @@ import {
 } from './stock-words.js'
 import { pictureScale } from './strip-picture.js'
 
-const PADDING = 3
 /** White between two boards, with a line through its middle. */
 const GAP = 5
 
 /** The cutting list on pages of a shop card's size. */
 export const cuttingPages = (stock: StockPlan): Drawing[] => {
-  const { across, height } = cardSize(stock.plan.order)
-  const pages: Block[][] = []
-  let taken = Infinity
-  for (const block of cuttingBlocks(stock, across - 2 * PADDING)) {
-    if (taken + block.height + GAP > height) {
-      pages.push([])
-      taken = 2 * PADDING
-    }
-    pages.at(-1)?.push(block)
-    taken += block.height + GAP
-  }
+  const size = cardSize(stock.plan.order)
+  const pages = onCards(cuttingBlocks(stock, insideFrame(size.across)), size, heightOf)
   return pages.map((blocks, index) =>
-    page(blocks, `${stock.plan.order.title}: boards, page ${index + 1} of ${pages.length}`, across, height),
+    page(
+      blocks,
+      `${stock.plan.order.title}: boards, page ${index + 1} of ${pages.length}`,
+      size.across,
+      size.height,
+    ),
   )
 }
 
 /** The cutting list as one drawing, as high as it needs to be. */
 export const cuttingSheet = (stock: StockPlan): Drawing => {
   const { across } = cardSize(stock.plan.order)
-  const blocks = cuttingBlocks(stock, across - 2 * PADDING)
-  const height = blocks.reduce((sum, block) => sum + block.height + GAP, 2 * PADDING - GAP)
-  return page(blocks, `${stock.plan.order.title}: boards`, across, height)
+  const blocks = cuttingBlocks(stock, insideFrame(across))
+  return page(blocks, `${stock.plan.order.title}: boards`, across, heightOf(blocks) - GAP)
 }
 
-const page = (blocks: readonly Block[], title: string, across: number, height: number): Drawing => {
-  const shapes: Shape[] = [
-    path('NOTE', closedOutline([point(0, 0), point(across, 0), point(across, height), point(0, height)])),
-  ]
+const heightOf = (blocks: readonly Block[]): number =>
+  blocks.reduce((sum, block) => sum + block.height + GAP, 2 * PADDING)
+
+const page = (blocks: readonly Block[], title: string, across: Mm, height: number): Drawing => {
+  const shapes: Shape[] = []
   let top = height - PADDING
   blocks.forEach((block, index) => {
     if (index > 0) shapes.push(line('NOTE', point(0, top + GAP / 2), point(across, top + GAP / 2)))
     shapes.push(...movedShapes(block.shapes, point(PADDING, top)))
     top -= block.height + GAP
   })
-  return notedDrawing({
-    kind: 'cutting-list',
-    title,
-    trueSize: { across: mm(across), height: mm(height) },
-    figure: shapes,
-    asides: [],
-    pieces: [],
-  })
+  return framedCard({ kind: 'cutting-list', title }, across, height, shapes)
 }
 
 const cuttingBlocks = (stock: StockPlan, width: number): Block[] => {

@@ -1,7 +1,5 @@
-import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing } from '../drawing/model.js'
-import { path } from '../drawing/shapes.js'
-import { closedOutline, outlineSize, turnedOutline } from '../geometry/outline.js'
+import { outlineSize, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import { levelling } from '../jigs/levelled.js'
 import type { Order } from '../order/order.js'
@@ -10,6 +8,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { type CardSize, cardSize } from './card-size.js'
 import { assembly, PICTURE_ACROSS } from './jig-assembly.js'
 import { JIG_CAUTION, nameWords } from './jig-phrases.js'
@@ -17,8 +16,6 @@ import { jigWords } from './jig-words.js'
 import { type DrawnJig, drawJigs, type WantedJig } from './jigs.js'
 import { sizeText } from './size-text.js'
 
-/** White inside the frame. */
-const PADDING = 3
 const COLUMN = 4
 const WORDS = 2.5
 /** Between two jigs, and below the title and above the caution of a page. */
@@ -32,12 +29,8 @@ const BETWEEN = 3
  */
 export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Drawing[] => {
   const size = cardSize(order)
-  const pages: Block[][] = []
-  for (const band of jigBands(jigs, plan, order, inside(size))) {
-    const last = pages.at(-1)
-    if (last && pageOf(plan, [...last, band], size).height <= size.height) last.push(band)
-    else pages.push([band])
-  }
+  const bands = jigBands(jigs, plan, order, insideFrame(size.across))
+  const pages = onCards(bands, size, (page) => pageOf(plan, page, size).height)
   return pages.map((bands) => cardOf(plan, bands, size))
 }
 
@@ -45,40 +38,30 @@ export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Orde
 export const jigCard = (plan: StarPlan, order: Order): Drawing => {
   const { across } = cardSize(order)
   const size = { across, height: mm(0) }
-  return cardOf(plan, jigBands(drawJigs(plan, order), plan, order, inside(size)), size)
+  return cardOf(plan, jigBands(drawJigs(plan, order), plan, order, insideFrame(across)), size)
 }
-
-const inside = ({ across }: CardSize): number => across - 2 * PADDING
 
 const titleOf = (plan: StarPlan): string => `${plan.order.name}: jigs`
 
 /** Title, jigs and caution under each other, and how high a frame around them is. */
-const pageOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Block => {
-  const title = textBlock([titleOf(plan)], 5, inside(size))
-  const caution = textBlock([...nameWords(plan), JIG_CAUTION], WORDS, inside(size))
+const pageOf = (plan: StarPlan, bands: readonly Block[], { across }: CardSize): Block => {
+  const width = insideFrame(across)
+  const title = textBlock([titleOf(plan)], 5, width)
+  const caution = textBlock([...nameWords(plan), JIG_CAUTION], WORDS, width)
   const { shapes, height } = stacked([title, ...bands, caution], BETWEEN)
   return { shapes, height: height + 2 * PADDING }
 }
 
 /** @param size of the frame; higher where the bands are */
 const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawing => {
-  const title = titleOf(plan)
   const page = pageOf(plan, bands, size)
   const height = Math.max(size.height, page.height)
-  return notedDrawing({
-    kind: 'jig-card',
-    title,
-    trueSize: { across: size.across, height: mm(height) },
-    figure: [
-      path(
-        'NOTE',
-        closedOutline([point(0, 0), point(size.across, 0), point(size.across, height), point(0, height)]),
-      ),
-      ...movedShapes(page.shapes, point(PADDING, height - PADDING)),
-    ],
-    asides: [],
-    pieces: [],
-  })
+  return framedCard(
+    { kind: 'jig-card', title: titleOf(plan) },
+    size.across,
+    height,
+    movedShapes(page.shapes, point(PADDING, height - PADDING)),
+  )
 }
 
 const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): Block[] =>

@@ -2,7 +2,7 @@ import { textWidth } from '../drawing/lettering.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { movedShape, turnedShapes } from '../drawing/moved.js'
 import { centredLabel, path } from '../drawing/shapes.js'
-import { closedOutline, type Outline } from '../geometry/outline.js'
+import { rectangle } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { FilledPanel, PanelPlan } from '../panels/plan-panels.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
@@ -25,7 +25,7 @@ export const panelDrawing = ({ filled, title }: NumberedPanels, { order }: Plan)
     return made
   }
   const shapes: Shape[] = [
-    path('GUIDE', box(0, 0, panel.length, panel.width)),
+    path('GUIDE', rectangle(0, 0, panel.length, panel.width)),
     ...plates.flatMap((laid) =>
       turnedShapes(cutsOf(laid), radians(laid.turn)).map((shape) => movedShape(shape, laid.at)),
     ),
@@ -40,9 +40,6 @@ export const panelDrawing = ({ filled, title }: NumberedPanels, { order }: Plan)
     pieces: [],
   }
 }
-
-export const box = (left: number, bottom: number, right: number, top: number): Outline =>
-  closedOutline([point(left, bottom), point(right, bottom), point(right, top), point(left, top)])
 
 /** To read, below the plate's middle; left out where it is longer than a joint is covered. */
 const nameOf = ({ order, backing }: StarPlan): Shape[] =>

@@ -1,55 +1,40 @@
-import { notedDrawing } from '../drawing/drawing.js'
 import { LARGE, MEDIUM, SMALL } from '../drawing/lettering.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { movedShape } from '../drawing/moved.js'
 import { path } from '../drawing/shapes.js'
-import { type Outline, turnedOutline } from '../geometry/outline.js'
+import { type Outline, rectangle, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { PanelPlan } from '../panels/plan-panels.js'
-import { mm, radians } from '../units/convert.js'
-import { type Block, fittedText, lineBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
-import { box, type NumberedPanels, numberedPanels } from './panel-drawing.js'
+import { radians } from '../units/convert.js'
+import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
+import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
+import { cardSize } from './card-size.js'
+import { type NumberedPanels, numberedPanels } from './panel-drawing.js'
 import { filledText, STOPPED, useText, worthText } from './panel-words.js'
 
-/** As large as a shop card, to hang beside it. */
-const WIDTH = 186
-const HEIGHT = 250
-const PADDING = 3
-const INSIDE = WIDTH - 2 * PADDING
 const GAP = 6
 
 /** How the panels are laid out, to scale, on pages of a shop card's size. */
 export const panelPages = (found: PanelPlan): Drawing[] => {
-  const blocks = [headBlock(found), ...numberedPanels(found).map(panelBlock)]
-  const pages: Block[][] = []
-  let taken = Infinity
-  for (const block of blocks) {
-    if (taken + block.height + GAP > HEIGHT) {
-      pages.push([])
-      taken = 2 * PADDING
-    }
-    pages.at(-1)?.push(block)
-    taken += block.height + GAP
-  }
+  const { order } = found.plan
+  const size = cardSize(order)
+  const inside = insideFrame(size.across)
+  const blocks = [
+    headBlock(found, inside),
+    ...numberedPanels(found).map((panels) => panelBlock(panels, inside)),
+  ]
+  const pages = onCards(blocks, size, (page) => stacked(page, GAP).height + 2 * PADDING)
   return pages.map((page, index) =>
-    pageOf(page, `${found.plan.order.title}: panels, page ${index + 1} of ${pages.length}`),
+    framedCard(
+      { kind: 'panels', title: `${order.title}: panels, page ${index + 1} of ${pages.length}` },
+      size.across,
+      size.height,
+      movedShapes(stacked(page, GAP).shapes, point(PADDING, size.height - PADDING)),
+    ),
   )
 }
 
-const pageOf = (blocks: readonly Block[], title: string): Drawing =>
-  notedDrawing({
-    kind: 'panels',
-    title,
-    trueSize: { across: mm(WIDTH), height: mm(HEIGHT) },
-    figure: [
-      path('NOTE', box(0, 0, WIDTH, HEIGHT)),
-      ...movedShapes(stacked(blocks, GAP).shapes, point(PADDING, HEIGHT - PADDING)),
-    ],
-    asides: [],
-    pieces: [],
-  })
-
-const headBlock = (found: PanelPlan): Block => {
+const headBlock = (found: PanelPlan, inside: number): Block => {
   const { title, lengths } = found.plan.order
   return stacked(
     [
@@ -59,7 +44,7 @@ const headBlock = (found: PanelPlan): Block => {
           { height: 7, lines: 1 },
           { height: LARGE, lines: 2 },
         ],
-        INSIDE,
+        inside,
       ),
       ...found.uses.map((use) =>
         textBlock(
@@ -68,21 +53,21 @@ const headBlock = (found: PanelPlan): Block => {
             capital(worthText(use)),
           ],
           MEDIUM,
-          INSIDE,
+          inside,
         ),
       ),
       textBlock(
         found.unplaced.map(({ order }) => `No panel of the order holds the backing of ${order.name}.`),
         MEDIUM,
-        INSIDE,
+        inside,
       ),
-      textBlock(found.stopped ? [`Stopped: ${STOPPED}.`] : [], MEDIUM, INSIDE),
+      textBlock(found.stopped ? [`Stopped: ${STOPPED}.`] : [], MEDIUM, inside),
       textBlock(
         [
           'Inside cuts first, then outlines. Clamp or tape the panel so that a plate that comes free cannot lift into the beam or the bit. The short line on a plate points to its upper tip.',
         ],
         SMALL,
-        INSIDE,
+        inside,
       ),
     ],
     2.4,
@@ -91,21 +76,19 @@ const headBlock = (found: PanelPlan): Block => {
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
 
-/** Room for a picture; a larger panel is drawn smaller. */
-const PICTURE = { across: INSIDE, height: 150 }
+/** How high a picture may be; a larger panel is drawn smaller. */
+const PICTURE = 150
 const SCALES = [2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150]
 
-const panelBlock = ({ filled, title }: NumberedPanels): Block => {
+const panelBlock = ({ filled, title }: NumberedPanels, inside: number): Block => {
   const { panel, plates } = filled
-  const scale =
-    SCALES.find((each) => panel.length / each <= PICTURE.across && panel.width / each <= PICTURE.height) ??
-    200
+  const scale = SCALES.find((each) => panel.length / each <= inside && panel.width / each <= PICTURE) ?? 200
   const height = panel.width / scale
   const picture: Shape[] = [
-    path('PATTERN', scaled(box(0, 0, panel.length, panel.width), scale)),
+    path('PATTERN', scaled(rectangle(0, 0, panel.length, panel.width), scale)),
     path(
       'GUIDE',
-      scaled(box(panel.edge, panel.edge, panel.length - panel.edge, panel.width - panel.edge), scale),
+      scaled(rectangle(panel.edge, panel.edge, panel.length - panel.edge, panel.width - panel.edge), scale),
     ),
     ...plates.flatMap(({ star: { backing: plate }, turn, at }) =>
       [
@@ -121,8 +104,8 @@ const panelBlock = ({ filled, title }: NumberedPanels): Block => {
   const count = `${filledText(filled)}. Drawn 1 : ${scale}`
   return stacked(
     [
-      lineBlock([title], MEDIUM, 'PATTERN'),
-      textBlock([count], MEDIUM, INSIDE),
+      fittedText(title, [{ height: MEDIUM, lines: 2 }], inside),
+      textBlock([count], MEDIUM, inside),
       { height, shapes: movedShapes(picture, point(0, -height)) },
     ],
     1.5,

@@ -1,14 +1,11 @@
-import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Shape } from '../drawing/model.js'
-import { line, path } from '../drawing/shapes.js'
-import { closedOutline } from '../geometry/outline.js'
+import { line } from '../drawing/shapes.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import type { StockPlan } from '../stock/stock.js'
 import type { Mm } from '../units/brand.js'
-import { mm } from '../units/convert.js'
 import {
   atTheSaw,
   benchBands,
@@ -21,13 +18,13 @@ import {
   titleBand,
 } from './card-bands.js'
 import { type Block, movedShapes } from './card-blocks.js'
+import { framedCard, insideFrame, PADDING } from './card-frame.js'
 import { cardSettings } from './card-settings.js'
 import { type CardSize, cardSize } from './card-size.js'
 import { handSawBlock } from './hand-saw.js'
 import { stepDrawings, stepWords } from './step-drawings.js'
 
-/** White beside the frame, and at least above and below each band. */
-const PADDING = 3
+/** White at least above and below each band. */
 const BAND_GAP = 1.7
 /** Heights of the drawn cuts: well read from where the saw stands, and still read; for less there is another page. */
 const DRAWN = [32, 26, 20]
@@ -54,23 +51,14 @@ interface Page {
 const cardOf = ({ height, bands }: Page, across: Mm, title: string): Drawing => {
   const taken = bands.reduce((sum, band) => sum + band.height, 0)
   const gap = (height - taken) / (2 * bands.length)
-  const shapes: Shape[] = [
-    path('NOTE', closedOutline([point(0, 0), point(across, 0), point(across, height), point(0, height)])),
-  ]
+  const shapes: Shape[] = []
   let top = height
   bands.forEach((band, index) => {
     if (index > 0) shapes.push(line('NOTE', point(0, top), point(across, top)))
     shapes.push(...movedShapes(band.shapes, point(PADDING, top - gap)))
     top -= band.height + 2 * gap
   })
-  return notedDrawing({
-    kind: 'shop-card',
-    title,
-    trueSize: { across, height: mm(height) },
-    figure: shapes,
-    asides: [],
-    pieces: [],
-  })
+  return framedCard({ kind: 'shop-card', title }, across, height, shapes)
 }
 
 /** Bands from top to bottom; the step drawings take the height that the others leave. */
@@ -80,7 +68,7 @@ const cardPages = (
   stock: StockPlan | undefined,
   { across, height }: CardSize,
 ): Page[] => {
-  const inside = across - 2 * PADDING
+  const inside = insideFrame(across)
   const lists = listBand(plan, order, inside)
   if (tooSmallForSaw(plan)) {
     const hand = handSawBlock(plan, order, inside)

@@ -39,6 +39,10 @@ export interface Extents {
 
 export const closedOutline = (vertices: readonly Vertex[]): Outline => ({ vertices, closed: true })
 
+/** Upright, counter-clockwise from its lower left corner. */
+export const rectangle = (left: number, bottom: number, right: number, top: number): Outline =>
+  closedOutline([point(left, bottom), point(right, bottom), point(right, top), point(left, top)])
+
 /** A full circle, counter-clockwise, as two half-turn arcs. */
 export const circle = (centre: Point, radius: number): Outline =>
   closedOutline([

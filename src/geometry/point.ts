@@ -41,3 +41,15 @@ export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y
 
 /** Positive when b points to the left of a. */
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x
+
+/** Steps to the eight neighbours on a grid, along its lines first. */
+export const NEIGHBOURS = [
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+  [1, 1],
+  [1, -1],
+  [-1, 1],
+  [-1, -1],
+] as const

@@ -1,6 +1,6 @@
 import { hull } from '../geometry/hull.js'
 import { blankCorners } from '../geometry/kite.js'
-import { circle, closedOutline } from '../geometry/outline.js'
+import { circle, closedOutline, rectangle } from '../geometry/outline.js'
 import { add, point, polar } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -75,7 +75,7 @@ export const blankStop = (plan: StarPlan, stock: JigStock): Jig => {
       {
         name: 'blank stop, rail',
         word: 'rail',
-        outer: closedOutline([point(left, 0), point(railEnd, 0), point(railEnd, RAIL), point(left, RAIL)]),
+        outer: rectangle(left, 0, railEnd, RAIL),
         inner: [],
         seats: [],
         marks: [{ closed: false, vertices: [point(left + CLAMPS, 0), point(left + CLAMPS, RAIL)] }],

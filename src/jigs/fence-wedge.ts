@@ -1,5 +1,5 @@
 import { hull } from '../geometry/hull.js'
-import { closedOutline, type Outline } from '../geometry/outline.js'
+import { closedOutline, type Outline, rectangle } from '../geometry/outline.js'
 import { add, distance, type Point, point, scale, turn } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { PlannedCut } from '../plan/plan.js'
@@ -123,8 +123,7 @@ const onRail = (
   seats: readonly Point[],
   { thickness, screw }: JigStock,
 ): JigPart[] => {
-  const upright = (height: number): Outline =>
-    closedOutline([point(start, 0), point(end, 0), point(end, height), point(start, height)])
+  const upright = (height: number): Outline => rectangle(start, 0, end, height)
   return [
     {
       name: `fence wedge, ${which} plate`,

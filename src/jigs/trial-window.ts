@@ -1,6 +1,6 @@
 import { removedWidth } from '../cutter/compensated.js'
 import { kite, kiteArea, kiteOutline } from '../geometry/kite.js'
-import { boxOf, circle, closedOutline, moved, type Outline } from '../geometry/outline.js'
+import { boxOf, circle, closedOutline, moved, type Outline, rectangle } from '../geometry/outline.js'
 import { type Point, point, scale, turn } from '../geometry/point.js'
 import type { Cutter, JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -64,7 +64,7 @@ export const trialWindow = (
       {
         name: 'trial window',
         word: 'window',
-        outer: closedOutline([point(0, 0), point(right, 0), point(right, top), point(0, top)]),
+        outer: rectangle(0, 0, right, top),
         inner: [
           ...placed.map(({ outline }) => outline),
           circle(point(right - hangs, top - hangs), stock.bolt / 2),

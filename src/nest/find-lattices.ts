@@ -1,4 +1,4 @@
-import { type Point, point, scale, subtract } from '../geometry/point.js'
+import { NEIGHBOURS, type Point, point, scale, subtract } from '../geometry/point.js'
 import { areaPerPlate, cross, isClear, type Lattice, type Surroundings } from './lattice.js'
 import { isWithin, type Polygon } from './no-fit.js'
 
@@ -56,16 +56,7 @@ const refine = (start: Row, around: Surroundings): Lattice[] => {
   let [row, best] = [start, leastArea(latticesOf(start, around, Infinity))]
   let [turning, stretching] = [Math.PI / DIRECTIONS, 0.03]
   for (let halving = 0; halving < HALVINGS; halving++) {
-    for (const [t, s] of [
-      [1, 0],
-      [-1, 0],
-      [0, 1],
-      [0, -1],
-      [1, 1],
-      [1, -1],
-      [-1, 1],
-      [-1, -1],
-    ] as const) {
+    for (const [t, s] of NEIGHBOURS) {
       const next = {
         direction: row.direction + t * turning,
         stretch: Math.max(1, row.stretch + s * stretching),

@@ -1,4 +1,4 @@
-import { type Point, point, turn } from '../geometry/point.js'
+import { NEIGHBOURS, type Point, point, turn } from '../geometry/point.js'
 import type { Star } from '../geometry/star.js'
 import type { BackingOrder, BackingPlaces, FixingOrder } from '../order/order.js'
 import { done, type Outcome, type Problem, refused } from '../order/problem.js'
@@ -101,17 +101,7 @@ const bestOf = (pairAt: (place: readonly [number, number]) => Pair, top: number)
   let step = top / PLACES
   for (let halving = 0; halving < HALVINGS; halving++) {
     const [a, b] = place
-    for (const [i, j] of [
-      [1, 0],
-      [-1, 0],
-      [0, 1],
-      [0, -1],
-      [1, 1],
-      [1, -1],
-      [-1, 1],
-      [-1, -1],
-    ] as const)
-      consider([a + i * step, b + j * step])
+    for (const [i, j] of NEIGHBOURS) consider([a + i * step, b + j * step])
     step /= 2
   }
   return best

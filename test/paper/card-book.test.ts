@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest'
+import { jigCards } from '../../src/compose/jig-card.js'
+import { drawJigs } from '../../src/compose/jigs.js'
+import { panelPages } from '../../src/compose/panel-sheet.js'
 import { shopCards } from '../../src/compose/shop-card.js'
 import { labelBox, shapeExtents } from '../../src/drawing/bounds.js'
 import { furnitureWith } from '../../src/furniture/furniture-set.js'
 import { makeOrder } from '../../src/make.js'
 import { showProblem } from '../../src/order/problem.js'
-import { cardBook } from '../../src/paper/card-book.js'
+import { planPanels } from '../../src/panels/plan-panels.js'
+import { cardBook, panelBook } from '../../src/paper/card-book.js'
 import { printCheck } from '../../src/paper/print-check.js'
 import { planOf } from '../orders.js'
 import { bytesOf, FURNITURE } from '../prints.js'
@@ -25,6 +29,7 @@ const cardsOf = async (text: string) => {
 }
 
 const STAR = 'stars: [{ name: Pier, points: 5, tip-angle: 45, across: 300 mm, thickness: 19 mm }]'
+const PLATED = STAR.replace(' }]', ', backing: { shape: star, inset: 12 mm } }]')
 
 describe('cards are printed on the A4 or Letter that the shop has', () => {
   it.each([
@@ -73,12 +78,23 @@ describe.each([
     ['as long as an order allows', `title: ${WIDE_TITLE}\ndate: 2026-11-28\ncreator: ${LONG_CREATOR}`],
     ['with marks over its letters', `title: ${'Ấ'.repeat(60)}\ncreator: ${'Ṻ'.repeat(40)}`],
   ])('stays between the margins and under the card, %s', (_what, head) => {
-    const { order, stars } = planOf(`${head}\n${STAR}\nshop: { paper: { ${paper} } }`)
-    const { pages } = cardBook(
-      stars.flatMap((star) => shopCards(star, order)),
-      order,
+    const plan = planOf(
+      `${head}\n${PLATED}\nshop: { panels: [{ length: 600 mm, width: 600 mm }], paper: { ${paper} } }`,
     )
-    expect(pages.length).toBeGreaterThan(0)
+    const { order, stars } = plan
+    const books = [
+      cardBook(
+        stars.flatMap((star) => shopCards(star, order)),
+        order,
+      ),
+      cardBook(
+        stars.flatMap((star) => jigCards(drawJigs(star, order), star, order)),
+        order,
+      ),
+      panelBook(panelPages(planPanels(plan)), order),
+    ]
+    for (const { pages } of books) expect(pages.length).toBeGreaterThan(0)
+    const pages = books.flatMap((book) => book.pages)
     for (const { sheet, views, furniture } of pages) {
       const [card] = views
       if (!card) throw new Error('a page shows its card')
@@ -89,7 +105,7 @@ describe.each([
       expect(left).toBeGreaterThan(9.9)
       expect(right).toBeLessThan(sheet.across - 9.9)
       const footer = furniture().shapes.filter((shape) => shape.kind === 'label')
-      expect(footer.map(({ text }) => text).join(' ')).toMatch(/ · card \d of \d/)
+      expect(footer.map(({ text }) => text).join(' ')).toMatch(/ · (?:card|page) \d of \d/)
       const corners = footer.flatMap((line) => labelBox(line))
       expect(Math.min(...corners.map(({ x }) => x))).toBeGreaterThan(9.9)
       expect(Math.max(...corners.map(({ x }) => x))).toBeLessThan(sheet.across - 9.9)
