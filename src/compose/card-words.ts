@@ -5,10 +5,17 @@ import type { Warning } from '../plan/warnings.js'
 import { backingFloats } from '../season/advice.js'
 import { starSeason } from '../season/season.js'
 import type { Hours, Mm } from '../units/brand.js'
-import { mm } from '../units/convert.js'
-import { showAngle, showLength, showMovement, showSetting } from '../units/show.js'
+import {
+  type LengthStyle,
+  showAngle,
+  showAtMost,
+  showLength,
+  showMovement,
+  showSetting,
+} from '../units/show.js'
 import { showMass, showTime } from '../units/show-measure.js'
 import { SHOP } from '../units/tolerance.js'
+import { longestFastenerOf } from './backing-words.js'
 import { cutSteps } from './cut-steps.js'
 
 /** How many of what is to be made. */
@@ -54,11 +61,11 @@ export const workingOrder = (plan: StarPlan, { lengths, shop, climate }: Order):
     `When the glue has cured (${glue?.cures === undefined ? 'see its label' : showTime(glue.cures)}): ${shapedText(order.chamfer === undefined ? undefined : show(order.chamfer), stain !== undefined)}.`,
     ...(backing
       ? [
-          `Backing: ${backing.shape}, ${show(backing.across)} × ${show(backing.height)}, ${floats ? 'glued in the middle only' : 'glued on'}, centred, UP to the top tip; nails or screws ${fastenerText(plan, show)}.`,
+          `Backing: ${backing.shape}, ${show(backing.across)} × ${show(backing.height)}, ${floats ? 'glued in the middle only' : 'glued on'}, centred, UP to the top tip; ${fastenerText(plan, lengths)}.${hollowText(plan)}`,
         ]
       : []),
     `Finish${finish ? `, ${finish.coats} ${finish.coats === 1 ? 'coat' : 'coats'}` : ''}${when(finish?.dries, (time) => ` ${time} apart`)}: both faces and all edges alike${backing ? ', the backing too' : ''}.`,
-    `Hanging${when(finish?.cures, (time) => ` after ${time}`)}: above the centre, on the top arm; ${
+    `Hanging${when(finish?.cures, (time) => ` after ${time}`)}: ${hungBy(plan)}; ${
       weight?.whole ? `hanger for ${showMass(weight.whole.hanger, lengths.units)}; ` : ''
     }pull by hand first.`,
   ]
@@ -75,10 +82,40 @@ const shapedText = (chamfer: string | undefined, stained: boolean): string => {
 const when = (time: Hours | undefined, words: (time: string) => string): string =>
   time === undefined ? '' : words(showTime(time))
 
-const fastenerText = ({ order, backing }: StarPlan, show: (length: Mm) => string): string =>
-  order.thickness === undefined || backing?.thickness === undefined
-    ? 'shorter than arm and backing together'
-    : `shorter than ${show(mm(order.thickness + backing.thickness))}`
+const fastenerText = (plan: StarPlan, lengths: LengthStyle): string => {
+  const fixing = plan.backing?.fixing
+  const longest = longestFastenerOf(plan)
+  return `${fixing ? `${fixing.kind} on the marks` : 'nails or screws'} ${
+    longest === undefined
+      ? 'shorter than arm and backing together'
+      : `up to ${showAtMost(longest, lengths)} long`
+  }`
+}
+
+/** What the arm behind an opening needs before the plate covers it. */
+const hollowText = ({ backing }: StarPlan): string => {
+  switch (backing?.hanging?.kind) {
+    case 'cord':
+      return ' First hollow the top arm behind its holes, for the knots.'
+    case 'keyhole':
+      return " First hollow the top arm behind its keyhole, for the screw's head."
+    default:
+      return ''
+  }
+}
+
+const hungBy = ({ backing }: StarPlan): string => {
+  switch (backing?.hanging?.kind) {
+    case 'cord':
+      return "by a cord through the backing's two holes"
+    case 'keyhole':
+      return "by the backing's keyhole"
+    case 'screws':
+      return "by a hanger on the backing's two screw holes"
+    default:
+      return 'above the centre, on the top arm'
+  }
+}
 
 /** Every warning of the plan; those that bear on the cut itself, with a count of the others; or the others. */
 export type WarningsTold = 'all' | 'at the saw' | 'after the saw'

@@ -222,8 +222,8 @@ shop: { saw: { limit: 45, kerf: 2.4, reads-to: 0.5 }, boards: [{ width: 70, leng
     // (2400 - 70) / (99.0 + 2.4 / cos 45°) = 22.8 blanks a board, 30 arms.
     ['22 blanks from a board of 2400.0 mm'],
     ['Nearest mark 31.5°: leaves nothing open.'],
-    // The plate behind is 4 mm and the arm 19 mm thick.
-    ['shorter than 23.0 mm'],
+    // The plate behind is 4 mm and the arm 19 mm thick; the end stays 2 mm under the face, as in the cut plan.
+    ['nails or screws up to 21.0 mm long'],
     // AS/NZS 62841.3.9:2020, safety warnings.
     ['Hands stay at least 100 mm (4 in) from both sides of the blade'],
     ['AS/NZS 62841.3.9:2020'],
@@ -233,6 +233,22 @@ shop: { saw: { limit: 45, kerf: 2.4, reads-to: 0.5 }, boards: [{ width: 70, leng
     ['in a closed metal can'],
   ])('%s', (words) => {
     expect(text).toContain(words)
+  })
+
+  it.each([
+    ['cord', 'for the knots', "by a cord through the backing's two holes"],
+    ['keyhole', "for the screw's head", "by the backing's keyhole"],
+    ['screws', undefined, "by a hanger on the backing's two screw holes"],
+  ])('hangs by what the backing has: %s', (kind, hollow, by) => {
+    const words = cardsOf(
+      `stars: [{ name: Boathouse, points: 5, tip-angle: 45, board-width: 70, thickness: 19, backing: { inset: 12, thickness: 4, hanging: { kind: ${kind} }, fixing: { kind: nails } } }]\n${PLAIN}`,
+    )
+      .map(wordsOf)
+      .join(' ')
+    expect(words).toContain('nails on the marks up to 21.0 mm long')
+    expect(words.includes('First hollow the top arm')).toBe(hollow !== undefined)
+    if (hollow) expect(words).toContain(hollow)
+    expect(words).toContain(by)
   })
 
   it('puts the steps after the saw in working order', () => {
