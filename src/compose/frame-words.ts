@@ -1,10 +1,11 @@
-import { removedWidth } from '../cutter/compensated.js'
+import { goesInto } from '../geometry/goes-into.js'
 import { outlineSize } from '../geometry/outline.js'
-import { cuttingRoom, goesInto } from '../jigs/cutting-room.js'
+import { cuttingRoom } from '../jigs/cutting-room.js'
 import { armRoom, LEAST_SLOT } from '../jigs/frame-opening.js'
 import { type GlueFrame, glueFrame } from '../jigs/glue-frame.js'
 import type { Order } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
+import { removedWidth } from '../order/removed-width.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
 import { showLength, showSmall } from '../units/show.js'
@@ -19,7 +20,7 @@ const fittingFrame = (plan: StarPlan, { shop }: Order): GlueFrame | undefined =>
     const frame = glueFrame(plan, shop.jigStock, pieces)
     const fits = frame.parts.every(({ outer }) => {
       const { across, height } = outlineSize(outer)
-      return goesInto(across + cut, height + cut, room)
+      return !room || goesInto(across + cut, height + cut, room)
     })
     if (fits) return frame
   }

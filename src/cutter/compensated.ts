@@ -1,15 +1,12 @@
 import { NO_MITRE, offsetOutline } from '../geometry/offset.js'
 import type { Cutter } from '../order/order.js'
 import { done, type Outcome, refused } from '../order/problem.js'
+import { removedWidth } from '../order/removed-width.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
 import type { CutLines, CutPart } from './cut-part.js'
 import { relieved } from './relief.js'
-
-/** Width that the cutter removes along its line; by hand the line itself is sawn to. */
-export const removedWidth = ({ kind, kerf, bit }: Cutter): Mm =>
-  kind === 'laser' ? kerf : kind === 'router' ? bit : mm(0)
 
 /**
  * The lines that the middle of beam or bit follows so that the part comes out at its true size: half the removed width

@@ -27,7 +27,3 @@ const sorted = (a: number, b: number): CuttingRoom => ({
   width: mm(Math.min(a, b)),
   length: mm(Math.max(a, b)),
 })
-
-/** Does a box go into the room, as it lies or turned by a quarter? */
-export const goesInto = (across: number, height: number, room: CuttingRoom | undefined): boolean =>
-  !room || (Math.min(across, height) <= room.width && Math.max(across, height) <= room.length)

@@ -1,3 +1,4 @@
+import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import type { Units } from '../units/read-length.js'
 import { showAtLeast } from '../units/show.js'
@@ -113,6 +114,7 @@ const hangingChecks = (hanging: Readonly<Group> | undefined, path: Path, units: 
   const strange = (keyhole ? ['apart'] : ['slot', 'rise']).filter((key) => hanging[key] !== undefined)
   const hole = hanging.hole === undefined ? DEFAULTS.keyholeHead : lengthOf(hanging.hole, units)
   const slot = hanging.slot === undefined ? DEFAULTS.keyholeSlot : lengthOf(hanging.slot, units)
+  const rise = hanging.rise === undefined ? DEFAULTS.keyholeRise : lengthOf(hanging.rise, units)
   return [
     ...strange.map((key) => ({
       path: [...path, key],
@@ -128,5 +130,26 @@ const hangingChecks = (hanging: Readonly<Group> | undefined, path: Path, units: 
           },
         ]
       : []),
+    ...(keyhole && hole !== undefined && slot !== undefined && rise !== undefined && slot < hole
+      ? riseChecks(hanging, path, mm((hole + slot) / 2), rise, units)
+      : []),
   ]
 }
+
+/** Where the screw rests, its shank must have left the round end. */
+const riseChecks = (
+  hanging: Readonly<Group>,
+  path: Path,
+  least: Mm,
+  rise: number,
+  units: Units,
+): PathProblem[] =>
+  rise >= least
+    ? []
+    : [
+        {
+          path: [...path, hanging.rise === undefined ? 'hole' : 'rise'],
+          given: `${showGiven(hanging.rise ?? hanging.hole)}${hanging.rise === undefined ? ' without rise' : ''}`,
+          advice: `The screw would stay in the round end, and the star come off it. Allowed: a rise from ${showAtLeast(least, { units, nearest: 64 })}.`,
+        },
+      ]

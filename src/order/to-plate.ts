@@ -2,6 +2,7 @@ import { mm } from '../units/convert.js'
 import { DEFAULTS } from './defaults.js'
 import { optional } from './optional.js'
 import type { BackingOrder, BackingPlaces, Cutter, FixingOrder, HangingOrder, Panel, Where } from './order.js'
+import { removedWidth } from './removed-width.js'
 import type { WrittenOrder } from './schema.js'
 
 type WrittenShop = NonNullable<WrittenOrder['shop']>
@@ -27,8 +28,8 @@ export const toPanel = (panel: NonNullable<WrittenShop['panels']>[number], cutte
   ...optional('price', panel.price),
 })
 
-const usualGap = ({ kind, bit }: Cutter): Panel['gap'] =>
-  kind === 'router' ? mm(Math.max(DEFAULTS.panelGap, bit + DEFAULTS.panelGapBesideBit)) : DEFAULTS.panelGap
+const usualGap = (cutter: Cutter): Panel['gap'] =>
+  mm(Math.max(DEFAULTS.panelGap, removedWidth(cutter) + DEFAULTS.panelGapBesideCut))
 
 export const toBacking = (backing: WrittenBacking): BackingOrder => ({
   shape: backing.shape ?? 'star',

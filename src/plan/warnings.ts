@@ -1,10 +1,11 @@
 import { blankIsArm } from '../geometry/kite.js'
-import type { Panel, Shop } from '../order/order.js'
+import type { Shop } from '../order/order.js'
 import { BOARD_WIDTHS } from '../tables/lumber.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, inches, mm, toRadians } from '../units/convert.js'
 import { type LengthStyle, showAngle, showLength } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
+import { backingWarnings } from './backing-warnings.js'
 import { boardFits } from './boards.js'
 import { closureGap } from './closure.js'
 import type { PlannedCut, StarPlan } from './plan.js'
@@ -27,9 +28,11 @@ export type WarningCode =
   | 'marks-leave-gap'
   | 'panel-too-small'
   | 'backing-covers-little'
+  | 'beyond-bed'
+  | 'tabs-missing'
 
-type Draft = Omit<StarPlan, 'warnings'>
-type Show = (length: Mm) => string
+export type Draft = Omit<StarPlan, 'warnings'>
+export type Show = (length: Mm) => string
 
 /** Hands stay this far from either side of the blade: AS/NZS 62841.3.9:2020 (IEC 62841-3-9), safety warnings. */
 export const HAND_DISTANCE = mm(100)
@@ -59,7 +62,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
     ...unusualSize(plan, lengths, show),
     ...fragileTip(plan),
     ...marks(plan, shop, show),
-    ...backing(plan, shop, show),
+    ...backingWarnings(plan, shop, show),
   ]
 }
 
@@ -209,36 +212,4 @@ const marks = ({ firstCut, jointCut, star }: Draft, shop: Shop, show: Show): War
         },
       ]
     : []
-}
-
-const backing = ({ backing: plate, star }: Draft, shop: Shop, show: Show): Warning[] => {
-  if (!plate) return []
-  const warnings: Warning[] = []
-  if (shop.panels.length > 0 && !shop.panels.some((panel) => plateFits(plate, panel))) {
-    warnings.push({
-      code: 'panel-too-small',
-      text: `The backing is ${show(plate.across)} × ${show(plate.height)}${plate.thickness === undefined ? '' : ` and ${show(plate.thickness)} thick`}; no panel of the order holds it.`,
-    })
-  }
-  if (plate.covers < star.jointEdge / 2) {
-    warnings.push({
-      code: 'backing-covers-little',
-      text: `The backing covers only ${show(plate.covers)} of each ${show(star.jointEdge)} joint. A smaller inset makes the star stronger.`,
-    })
-  }
-  return warnings
-}
-
-/** Does the panel hold the plate, lying or standing, and is it as thick? */
-export const plateFits = (
-  plate: { readonly across: Mm; readonly height: Mm; readonly thickness?: Mm },
-  panel: Panel,
-): boolean => {
-  const [length, width] = [panel.length - 2 * panel.edge, panel.width - 2 * panel.edge]
-  const fits = (along: number, over: number) => along <= length && over <= width
-  const thick =
-    plate.thickness === undefined ||
-    panel.thickness === undefined ||
-    Math.abs(plate.thickness - panel.thickness) <= SHOP
-  return thick && (fits(plate.across, plate.height) || fits(plate.height, plate.across))
 }

@@ -5,7 +5,7 @@ import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
 import type { BoardUse } from './boards.js'
 import { starBody } from './body.js'
 import type { StarPlan } from './plan.js'
-import { plateFits } from './warnings.js'
+import { plateFits } from './backing-warnings.js'
 import { weighStar } from './weight.js'
 
 type Drawn = Pick<StarPlan, 'star' | 'order' | 'boardUse' | 'backing'>

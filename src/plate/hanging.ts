@@ -5,7 +5,7 @@ import type { BackingPlaces, HangingOrder } from '../order/order.js'
 import { done, type Outcome, refused } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
+import { type LengthStyle, showAtLeast, showAtMost, showLength } from '../units/show.js'
 import { type Capsule, type Obstacles, wallOf } from './clearance.js'
 
 /** Openings on the plate's upper axis that the star hangs by. */
@@ -65,7 +65,8 @@ export const planHanging = (
     ])
   }
   if (order.kind === 'keyhole') return done(hangingOf(order, 0, nearest))
-  const wanted = order.apart ?? (order.kind === 'cord' ? DEFAULTS.cordApart : DEFAULTS.hangerApart)
+  const usual = order.kind === 'cord' ? DEFAULTS.cordApart : DEFAULTS.hangerApart
+  const wanted = order.apart ?? Math.max(least, usual)
   const most = does(place(order.hole, wanted))
     ? wanted
     : mostThat((apart) => apart >= least && does(place(order.hole, apart)), wanted, least)
@@ -76,7 +77,7 @@ export const planHanging = (
         given: showLength(order.apart, lengths),
         advice:
           order.apart < least
-            ? `Too little wood would be left between the holes. Allowed here: from ${showLength(mm(least), lengths)}.`
+            ? `Too little wood would be left between the holes. Allowed here: from ${showAtLeast(mm(least), lengths)}.`
             : `The upper arm is too narrow for that. Allowed here: up to ${showAtMost(mm(most), lengths)}.`,
       },
     ])

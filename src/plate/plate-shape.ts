@@ -1,4 +1,3 @@
-import { removedWidth } from '../cutter/compensated.js'
 import { type InsetShape, insetLimit, insetOutline, jointCovered } from '../geometry/inset.js'
 import type { Outline } from '../geometry/outline.js'
 import { closedOutline } from '../geometry/outline.js'
@@ -7,6 +6,7 @@ import { roundedCover, roundedInset, roundingLimit } from '../geometry/rounded-s
 import { cornerDirection, type Star } from '../geometry/star.js'
 import type { BackingOrder, BackingPlaces, Cutter } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
+import { removedWidth } from '../order/removed-width.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { type LengthStyle, showAtLeast, showAtMost, showLength } from '../units/show.js'

@@ -1,9 +1,10 @@
 import { describe, expect, it, vi } from 'vitest'
 import { drawJig, jigOf } from '../../src/compose/jigs.js'
-import { compensated, removedWidth } from '../../src/cutter/compensated.js'
+import { compensated } from '../../src/cutter/compensated.js'
 import type { Outline } from '../../src/geometry/outline.js'
 import type { Point } from '../../src/geometry/point.js'
 import { trialWindow } from '../../src/jigs/trial-window.js'
+import { removedWidth } from '../../src/order/removed-width.js'
 import { areaBeyond, commonArea, grown, inside, openedBy, shrunk } from '../cutter/swept.js'
 import { sweptPlans } from './sweep-plans.js'
 

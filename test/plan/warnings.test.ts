@@ -174,6 +174,37 @@ const CASES: readonly (readonly [string, readonly string[], Keys, Keys, Keys?])[
   ],
 
   [
+    'backing larger than what the cutter takes',
+    ['beyond-bed'],
+    star({ backing: BACKING }),
+    { ...SHOP, cutter: { bed: { width: 300, length: 5000 } } },
+  ],
+  [
+    'backing that the cutter takes, turned',
+    [],
+    star({ backing: BACKING }),
+    { ...SHOP, cutter: { bed: { width: 2000, length: 1500 } } },
+  ],
+  [
+    'tabs asked of a disc, whose edge is all curve',
+    ['tabs-missing'],
+    star({ backing: { ...BACKING, shape: 'disc' } }),
+    { ...SHOP, cutter: { kind: 'router', tabs: 3 } },
+  ],
+  [
+    'tabs on ten straight edges',
+    [],
+    star({ backing: BACKING }),
+    { ...SHOP, cutter: { kind: 'router', tabs: 10 } },
+  ],
+  [
+    'one tab more than there are edges',
+    ['tabs-missing'],
+    star({ backing: BACKING }),
+    { ...SHOP, cutter: { kind: 'router', tabs: 11 } },
+  ],
+
+  [
     'everything at once',
     [
       'backing-covers-little',

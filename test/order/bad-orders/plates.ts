@@ -49,6 +49,20 @@ export const PLATES: readonly BadOrder[] = [
     ],
   ],
   [
+    'a keyhole whose screw never leaves the round end',
+    star('hanging: { kind: keyhole, rise: 2 }'),
+    [
+      'stars[0].backing.hanging.rise, line 1: given 2. The screw would stay in the round end, and the star come off it. Allowed: a rise from 6.8 mm.',
+    ],
+  ],
+  [
+    'a round end as large as the usual rise',
+    star('hanging: { kind: keyhole, hole: 20 }'),
+    [
+      'stars[0].backing.hanging.hole, line 1: given 20 without rise. The screw would stay in the round end, and the star come off it. Allowed: a rise from 12.3 mm.',
+    ],
+  ],
+  [
     'hanging and fixing without their kinds, and a hole of nothing',
     star('hanging: { hole: 0 }, fixing: { length: -3 }'),
     [
