@@ -14,6 +14,7 @@ import { forCutter } from './drawing/drawing.js'
 import type { Drawing } from './drawing/model.js'
 import type { FurnitureTexts } from './furniture/furniture-names.js'
 import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
+import { lastOf, type Steps, toldAs } from './nest/run-steps.js'
 import type { Order } from './order/order.js'
 import { type OrderInput, parseOrder } from './order/parse.js'
 import { done, type Outcome, problemsOf, refused } from './order/problem.js'
@@ -77,29 +78,19 @@ export interface MakeOptions {
 /** The whole flow in one go. */
 export const makeOrder = (
   input: OrderInput,
-  { furniture = {}, onProgress = () => {} }: MakeOptions = {},
-): Outcome<MadeOrder> => {
-  const steps = makeSteps(input, furniture)
-  for (;;) {
-    const step = steps.next()
-    if (step.done) return step.value
-    onProgress(step.value)
-  }
-}
+  { furniture = {}, onProgress }: MakeOptions = {},
+): Outcome<MadeOrder> => lastOf(makeSteps(input, furniture), onProgress)
 
 /**
  * The whole flow: order -> plan -> panels -> drawings -> pages -> files. Nothing is written to disk here. It tells what
  * it does at every step; `true` given back ends the search for room on panels with the best so far.
  */
-export function* makeSteps(
-  input: OrderInput,
-  own: FurnitureTexts = {},
-): Generator<string, Outcome<MadeOrder>, boolean | undefined> {
+export function* makeSteps(input: OrderInput, own: FurnitureTexts = {}): Steps<string, Outcome<MadeOrder>> {
   const order = parseOrder(input)
   const plan = order.ok ? planOrder(order.value) : order
   const furniture = furnitureWith(own, order.ok ? order.value.lengths.units : 'mm')
   if (!order.ok || !plan.ok || !furniture.ok) return refused([plan, furniture].flatMap(problemsOf))
-  const panels = yield* toldPanels(plan.value)
+  const panels = yield* toldAs(panelSteps(plan.value), stepText)
   const jigs = new Map(plan.value.stars.map((star) => [star, drawJigs(star, order.value)]))
   const printed = yield* printDrawings(plan.value, jigs, furniture.value)
   if (!printed.ok) return printed
@@ -162,16 +153,6 @@ const stockFiles = (stock: StockPlan): MadeFile[] => [
     content: () => pdfChunks(cuttingBook(cuttingPages(stock), stock.plan.order)),
   },
 ]
-
-function* toldPanels(plan: Plan): Generator<string, PanelPlan, boolean | undefined> {
-  const steps = panelSteps(plan)
-  let next = steps.next()
-  while (!next.done) {
-    const stop = yield stepText(next.value)
-    next = steps.next(stop)
-  }
-  return next.value
-}
 
 /** Each panel for the cutter, and how all are laid out. */
 const panelFiles = (found: PanelPlan, drawn: readonly DrawnPanel[]): MadeFile[] => {

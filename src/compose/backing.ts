@@ -7,6 +7,7 @@ import { distanceToEdge } from '../geometry/leaves-room.js'
 import { edges, outlineSize } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
+import { sentence } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { BackingPlan } from '../plate/plan-backing.js'
@@ -40,11 +41,12 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
   const title = `${plan.order.name}: backing`
   const inside = `${showLength(plate.margin, lengths)} inside the star`
   const ownSize = sizeText({ across: plate.across, height: plate.height }, lengths)
+  const centre = cross('GUIDE', point(0, 0), CROSS)
   const plain: Shape[] = [
     ...plate.part.inner.map((opening) => path('CUT-INSIDE', opening)),
     path('CUT-OUTSIDE', plate.outline),
     ...nailMarks(plate),
-    ...cross('GUIDE', point(0, 0), CROSS),
+    ...centre,
   ]
   const up = label('UP', point(0, CROSS + WHITE + TAIL * UP), { height: UP, anchor: 'middle' })
   const onPaper = [ownSize, `drawn in mm, ${inside}`, 'true size, no kerf allowance']
@@ -56,13 +58,12 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
     ...shapes,
     ...noteInside(title, lines, radiusInside(plate), shapes),
   ]
-  const inFileCuts = [...plateCuts(plate, shop.cutter), ...cross('GUIDE', point(0, 0), CROSS)]
   return {
     kind: 'backing',
     title,
     trueSize,
     shapes: noted(plain, onPaper),
-    ...(byHand ? {} : { toCut: noted(inFileCuts, inFile) }),
+    ...(byHand ? {} : { toCut: noted([...plateCuts(plate, shop.cutter), ...centre], inFile) }),
     // On paper the note goes where no seam runs through it.
     figure: [...plain, up],
     notes: { title, lines: [...onPaper, ...held.map(sentence)] },
@@ -70,8 +71,6 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
     pieces: [plate.outline],
   }
 }
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
 
 /** `it allows for a bit of 3.2 mm`. */
 const allowance = ({ shop, lengths }: Order): string =>

@@ -3,6 +3,7 @@ import { label } from '../drawing/shapes.js'
 import { blankIsArm } from '../geometry/kite.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
+import { sentence } from '../order/problem.js'
 import type { PlannedCut, StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
@@ -59,11 +60,9 @@ const stopFigure = (caption: string, length: Mm, { lengths }: Order): Figure => 
 const markNote = (plan: StarPlan, cut: PlannedCut, order: Order): string => {
   const left = leftOpenText(cut, plan, order)
   const bias = biasText(cut, order)
-  const told = bias === undefined ? '' : ` ${capital(bias)}.`
+  const told = bias === undefined ? '' : ` ${sentence(bias)}`
   return `Nearest mark ${showAngle(cut.mark)}: leaves ${left === 'nothing' ? 'nothing open' : `open ${left}`}.${told}`
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** Figures from left to right, on a further row where one finds no room; the note beside the last or below. */
 const cutRow = (figures: readonly Figure[], note: string, height: number, width: number): Block => {

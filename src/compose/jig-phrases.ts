@@ -1,6 +1,7 @@
 import { inStrokes } from '../drawing/stroke-lettering.js'
 import type { Jig } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
+import { capital } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { HAND_DISTANCE } from '../plan/warnings.js'
 import { showLength } from '../units/show.js'
@@ -39,6 +40,6 @@ export const handWords = (jig: Jig, order: Order): string[] =>
     if (place === "the spacer's grip")
       return `The spacer's grip is ${far} from the blade: touch it only while the saw is off.`
     return fromBlade >= order.shop.jigStock.hands - SAME_POINT
-      ? `${place.charAt(0).toUpperCase()}${place.slice(1)}: ${far} from the blade.`
-      : `${place.charAt(0).toUpperCase()}${place.slice(1)}: only ${far} from the blade${fromBlade < HAND_DISTANCE ? ', nearer than a hand may come' : ''}. Hands stay off while the saw runs; the clamp is required.`
+      ? `${capital(place)}: ${far} from the blade.`
+      : `${capital(place)}: only ${far} from the blade${fromBlade < HAND_DISTANCE ? ', nearer than a hand may come' : ''}. Hands stay off while the saw runs; the clamp is required.`
   })

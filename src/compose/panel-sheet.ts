@@ -4,6 +4,7 @@ import { movedShape } from '../drawing/moved.js'
 import { path } from '../drawing/shapes.js'
 import { type Outline, rectangle, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
+import { sentence } from '../order/problem.js'
 import type { PanelPlan } from '../panels/plan-panels.js'
 import { radians } from '../units/convert.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
@@ -50,7 +51,7 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
         textBlock(
           [
             `${use.stars.map(({ order }) => order.name).join(', ')}: ${useText(use, lengths)}.`,
-            capital(worthText(use)),
+            sentence(worthText(use)),
           ],
           MEDIUM,
           inside,
@@ -73,8 +74,6 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
     2.4,
   )
 }
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
 
 /** How high a picture may be; a larger panel is drawn smaller. */
 const PICTURE = 150

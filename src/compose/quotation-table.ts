@@ -22,7 +22,7 @@ export const quotationTable = ({ stars, priced, plan: { order } }: StockPlan): s
     money(isPriced(cost) ? allOf(cost) : undefined),
   ])
   const total = stars.reduce((sum, cost) => sum + allOf(cost), 0)
-  const sum = ['Together', '', '', '', '', '', '', money(total)]
+  const sum = ['Together', '', '', '', '', '', '', money(stars.some(isPriced) ? total : undefined)]
   return [HEADING, ...rows, ...(stars.length > 1 ? [sum] : [])]
 }
 

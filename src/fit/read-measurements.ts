@@ -6,6 +6,7 @@ import {
   type Problem,
   problemsOf,
   refused,
+  sentence,
   sentences,
   showGiven,
 } from '../order/problem.js'
@@ -179,5 +180,3 @@ const lengthReading = (text: string, lengths: LengthStyle, usual: number): Readi
 
 const refuse = (place: string, given: string, advice: string): Outcome<never> =>
   refused([{ place, given: showGiven(given), advice }])
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`

@@ -36,15 +36,17 @@ export const insetOutline = (star: Star, shape: InsetShape, inset: Mm): Outline 
     case 'star':
       return closedOutline(starOutline(star).vertices.map((corner) => scale(corner, left)))
     case 'polygon':
-      return closedOutline(
-        Array.from({ length: star.points }, (_, index) =>
-          polar(star.valleyRadius * left, cornerDirection(star.points, index + 0.5)),
-        ),
-      )
+      return polygonOnJoints(star.points, star.valleyRadius * left)
     case 'disc':
       return circle(point(0, 0), star.valleyRadius * left)
   }
 }
+
+/** Its corners on the joints, so far from the centre; counter-clockwise. */
+export const polygonOnJoints = (points: number, radius: number): Outline =>
+  closedOutline(
+    Array.from({ length: points }, (_, index) => polar(radius, cornerDirection(points, index + 0.5))),
+  )
 
 /** How much of each joint, from the centre outwards, the plate covers. */
 export const jointCovered = (star: Star, shape: InsetShape, inset: Mm): Mm =>

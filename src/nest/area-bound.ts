@@ -1,6 +1,7 @@
 import { area, EndType, inflatePaths, JoinType } from 'clipper2-ts'
 import { placesOn } from '../geometry/leaves-room.js'
 import { edges, type Outline } from '../geometry/outline.js'
+import { WHOLE } from '../units/tolerance.js'
 import { PER_MM, toPath } from './no-fit.js'
 import type { Panel } from './panel.js'
 
@@ -19,11 +20,8 @@ export const fewestPanels = (plates: readonly Counted[], panel: Panel): number =
   const own = plates.map(({ outline, count }) => ({ count, share: shareOf(outline, panel) }))
   const together = own.reduce((sum, { count, share }) => sum + count * share, 0)
   const each = own.map(({ count, share }) => Math.ceil(count / Math.max(1, Math.floor(1 / share))))
-  return Math.max(Math.ceil(together - NOISE), ...each)
+  return Math.max(Math.ceil(together - WHOLE), ...each)
 }
-
-/** Of a panel: rounding noise of an area. */
-const NOISE = 1e-9
 
 /**
  * The part of a panel that a plate takes at least: grown by half the gap plates do not overlap, and lie on what the edge

@@ -31,12 +31,6 @@ export const surroundings = (polygon: Polygon, gap: Mm): Surroundings => {
   return { equal, half, reach: Math.max(reachOf(equal), reachOf(half)), symmetry: symmetryOf(polygon) }
 }
 
-export const polygonArea = (polygon: Polygon): number =>
-  polygon.reduce((sum, a, index) => {
-    const b = polygon[(index + 1) % polygon.length] as Point
-    return sum + (a.x * b.y - b.x * a.y) / 2
-  }, 0)
-
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x
 
 /** mm² of panel a plate takes. */

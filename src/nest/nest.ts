@@ -5,6 +5,7 @@ import { inBoxes } from './in-boxes.js'
 import { containing } from './no-fit.js'
 import type { Panel, Placed } from './panel.js'
 import { type PlateSet, plateSet } from './plate-set.js'
+import { lastOf, type Steps } from './run-steps.js'
 import { searchPanel } from './search-panel.js'
 
 /** Equal plates to be cut. The outline is closed, counter-clockwise, and holds its origin. */
@@ -31,7 +32,7 @@ export interface Nesting {
 }
 
 /** Tells every step; `true` given back ends the search of every plate with the best so far. */
-export type NestSteps = Generator<NestStep, Nesting, boolean | undefined>
+export type NestSteps = Steps<NestStep, Nesting>
 
 /**
  * All plates on as few panels as the search finds. The largest come first, by lattice, then each smaller one first into
@@ -95,7 +96,8 @@ function* nestInOrder(
       stopped ||= stop === true
       if (stopped || enough(best.length)) break
     }
-    const full = fromLeft(best)
+    // Ended before the search put one anywhere: one by one, as few plates are.
+    const full = fromLeft(best.length > 0 ? best : fill(plates, plate, left, panel, []))
     if (full.length === 0) unplaced[plate] = left
     else for (; left > 0; left -= full.length) panels.push(full.slice(0, left))
   }
@@ -103,13 +105,8 @@ function* nestInOrder(
 }
 
 /** All steps at once. */
-export const nest = (wanted: readonly Wanted[], panel: Panel, seed: number): Nesting => {
-  const steps = nestSteps(wanted, panel, seed)
-  for (;;) {
-    const step = steps.next()
-    if (step.done) return step.value
-  }
-}
+export const nest = (wanted: readonly Wanted[], panel: Panel, seed: number): Nesting =>
+  lastOf(nestSteps(wanted, panel, seed))
 
 /** Plates that even rows of boxes would hold need no search: they go one by one into the panel's left end. */
 const fewPlates = (

@@ -9,7 +9,7 @@ import { WHOLE } from '../units/tolerance.js'
 import { didYouMean } from './did-you-mean.js'
 import { plainText, refusalOf, SIGNS_TOLD, strangeSign, type TextUse } from './lettered-text.js'
 import type { PrintedLength } from './order.js'
-import { sentences } from './problem.js'
+import { sentence, sentences } from './problem.js'
 
 /*
  * The kinds of value an order's keys can have. Each takes `says`, what the key means (it becomes the schema's
@@ -37,7 +37,7 @@ export const lengthField = (units: Units, { says, wayOut, least, most }: LengthR
     v.rawTransform<string | number, Mm>(({ dataset, addIssue, NEVER }) => {
       const reading = readLength(dataset.value, units)
       if ('refused' in reading) {
-        addIssue({ message: sentences(`${capital(reading.refused)}.`, allowed, wayOut) })
+        addIssue({ message: sentences(sentence(reading.refused), allowed, wayOut) })
         return NEVER
       }
       if (reading.length < least || reading.length > most) {
@@ -100,7 +100,7 @@ export const angleField = ({ says, wayOut, above, most, inclusive = false }: Ang
     v.rawTransform<string | number, Degrees>(({ dataset, addIssue, NEVER }) => {
       const reading = readAngle(dataset.value)
       if ('refused' in reading) {
-        addIssue({ message: sentences(`${capital(reading.refused)}.`, allowed, wayOut) })
+        addIssue({ message: sentences(sentence(reading.refused), allowed, wayOut) })
         return NEVER
       }
       if (reading.angle > most || reading.angle < above || (reading.angle === above && !inclusive)) {
@@ -136,7 +136,7 @@ export const printedField = (units: Units, says: string) => {
     v.rawTransform<string | number, PrintedLength>(({ dataset, addIssue, NEVER }) => {
       const reading = readLength(dataset.value, units)
       if ('refused' in reading) {
-        addIssue({ message: sentences(`${capital(reading.refused)}.`, allowed) })
+        addIssue({ message: sentences(sentence(reading.refused), allowed) })
         return NEVER
       }
       const of = PRINT_CHECK_LENGTHS[reading.units]
@@ -266,5 +266,3 @@ const guess = (written: string, words: readonly string[]): string | undefined =>
 
 export const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -2,8 +2,8 @@ import * as v from 'valibot'
 import type { Units } from '../units/read-length.js'
 import { type Measure, readMeasure } from '../units/read-measure.js'
 import { WHOLE } from '../units/tolerance.js'
-import { capital, type Meaning } from './fields.js'
-import { sentences } from './problem.js'
+import type { Meaning } from './fields.js'
+import { sentence, sentences } from './problem.js'
 
 export interface MeasureRange extends Meaning {
   readonly measure: Measure
@@ -25,7 +25,7 @@ export const measureField = (units: Units, { says, wayOut, measure, least, most,
     v.rawTransform<string | number, number>(({ dataset, addIssue, NEVER }) => {
       const reading = readMeasure(dataset.value, measure, units)
       if ('refused' in reading) {
-        addIssue({ message: sentences(`${capital(reading.refused)}.`, told, wayOut) })
+        addIssue({ message: sentences(sentence(reading.refused), told, wayOut) })
         return NEVER
       }
       if (!within(reading.value)) {

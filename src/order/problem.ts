@@ -26,6 +26,11 @@ export const problemsOf = (outcome: Outcome<unknown>): readonly Problem[] =>
 export const sentences = (...parts: readonly (string | undefined)[]): string =>
   parts.filter(Boolean).join(' ')
 
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** With a capital and a full stop. */
+export const sentence = (text: string): string => `${capital(text)}.`
+
 /** `stars[0].tip-angle, line 12: given 190. A 5-point star needs …` on one line, with nothing in it that can act. */
 export const showProblem = ({ place, line, given, advice }: Problem): string =>
   harmless(`${place}${line === undefined ? '' : `, line ${line}`}: given ${given}. ${advice}`)

@@ -1,5 +1,7 @@
-import { type NestSteps, nestSteps } from '../nest/nest.js'
+import { fewestPanels } from '../nest/area-bound.js'
+import { nestSteps, type Wanted } from '../nest/nest.js'
 import type { Placed, Panel as Sheet } from '../nest/panel.js'
+import { lastOf, type Steps, toldAs } from '../nest/run-steps.js'
 import type { Panel } from '../order/order.js'
 import { plateFits } from '../plan/backing-warnings.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
@@ -41,7 +43,7 @@ export interface PanelStep {
 }
 
 /** Tells every step; `true` given back ends the search with the best so far. */
-export type PanelSteps = Generator<PanelStep, PanelPlan, boolean | undefined>
+export type PanelSteps = Steps<PanelStep, PanelPlan>
 
 /** Another number would turn and move lattices otherwise; one is as good as another. */
 const SEED = 1
@@ -63,9 +65,11 @@ export function* panelSteps(plan: Plan): PanelSteps {
     let best: Nested | undefined
     for (const panel of panels) {
       if (!stars.every((star) => plateFits(thickPlate(star), panel))) continue
+      // Not even the fewest panels of this kind could be cheaper.
+      if (best && priceOf(panel) * fewestPanels(wantedOf(stars), sheetOf(panel)) >= costOf(best)) continue
       const nested: Nested = yield* nestOn(stars, panel, stopped)
       stopped ||= nested.stopped
-      if (!best || costOf(nested) < costOf(best)) best = nested
+      if (nested.holdsAll && (!best || costOf(nested) < costOf(best))) best = nested
     }
     if (best) {
       filled.push(...best.filled)
@@ -77,13 +81,7 @@ export function* panelSteps(plan: Plan): PanelSteps {
 }
 
 /** All steps at once. */
-export const planPanels = (plan: Plan): PanelPlan => {
-  const steps = panelSteps(plan)
-  for (;;) {
-    const step = steps.next()
-    if (step.done) return step.value
-  }
-}
+export const planPanels = (plan: Plan): PanelPlan => lastOf(panelSteps(plan))
 
 /** A backing without a thickness of its own is cut from whatever panel was found for it. */
 const thickPlate = ({ backing, plateThickness }: Backed) => ({
@@ -111,39 +109,45 @@ const sameThickness = (a: Backed | undefined, b: Backed): boolean =>
 interface Nested {
   readonly filled: readonly FilledPanel[]
   readonly use: SharedPanels
+  readonly holdsAll: boolean
   readonly stopped: boolean
 }
 
-const costOf = ({ use: { panel, count } }: Nested): number =>
-  count * (panel.price ?? panel.length * panel.width * UNPRICED)
+const costOf = ({ use: { panel, count } }: Nested): number => count * priceOf(panel)
+
+const priceOf = (panel: Panel): number => panel.price ?? panel.length * panel.width * UNPRICED
 
 /** A panel without a price ranks by its area alone, in m². */
 const UNPRICED = 1e-6
 
-function* nestOn(
-  stars: readonly Backed[],
-  panel: Panel,
-  stopped: boolean,
-): Generator<PanelStep, Nested, boolean | undefined> {
+function* nestOn(stars: readonly Backed[], panel: Panel, stopped: boolean): Steps<PanelStep, Nested> {
   const sheet = sheetOf(panel)
-  const wanted = stars.map(({ backing, order }) => ({ outline: backing.outline, count: order.quantity }))
-  const steps: NestSteps = nestSteps(wanted, sheet, SEED)
-  let next = steps.next()
-  while (!next.done) {
-    const { plate, ...told } = next.value
-    const stop = yield { star: stars[plate]?.order.name ?? '', ...told }
-    next = steps.next(stop === true || stopped)
-  }
-  const { panels, stopped: ended } = next.value
+  const {
+    panels,
+    unplaced,
+    stopped: ended,
+  } = yield* toldAs(
+    nestSteps(wantedOf(stars), sheet, SEED),
+    ({ plate, ...told }) => ({ star: stars[plate]?.order.name ?? '', ...told }),
+    stopped,
+  )
   const filled = alike(
     panels.map((placed) => placed.map((each) => laidPlate(each, stars))),
     panel,
   )
-  return { filled, use: useOf(stars, panel, sheet, panels.length), stopped: ended }
+  return {
+    filled,
+    use: useOf(stars, panel, sheet, panels.length),
+    holdsAll: unplaced.every((count) => count === 0),
+    stopped: ended,
+  }
 }
 
+const wantedOf = (stars: readonly Backed[]): Wanted[] =>
+  stars.map(({ backing, order }) => ({ outline: backing.outline, count: order.quantity }))
+
 /** As the panel lies: its length to the right. */
-export const sheetOf = ({ length, width, edge, gap }: Panel): Sheet => ({
+const sheetOf = ({ length, width, edge, gap }: Panel): Sheet => ({
   width: length,
   height: width,
   edge,

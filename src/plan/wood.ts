@@ -2,10 +2,10 @@ import type { Shop, StarOrder } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
+import { plateFits } from './backing-warnings.js'
 import type { BoardUse } from './boards.js'
 import { starBody } from './body.js'
 import type { StarPlan } from './plan.js'
-import { plateFits } from './backing-warnings.js'
 import { weighStar } from './weight.js'
 
 type Drawn = Pick<StarPlan, 'star' | 'order' | 'boardUse' | 'backing'>

@@ -21,11 +21,7 @@ export interface Obstacles {
   readonly isInArm: (at: Point) => boolean
 }
 
-export const obstaclesOf = (
-  outline: Outline,
-  { points, valleyRadius }: Star,
-  openings: readonly Capsule[] = [],
-): Obstacles => {
+export const obstaclesOf = (outline: Outline, { points, valleyRadius }: Star): Obstacles => {
   const inArm = betweenJoints(points)
   const plate = edges(outline).filter((edge) => chordsOf(edge).some((chord) => reachesInto(chord, inArm)))
   const rim = plate.flatMap(chordsOf).filter((chord) => reachesInto(chord, inArm))
@@ -37,7 +33,7 @@ export const obstaclesOf = (
       from: point(0, 0),
       to: polar(valleyRadius, cornerDirection(points, turn)),
     })),
-    openings,
+    openings: [],
   }
 }
 

@@ -72,7 +72,13 @@ export const planFixing = (
 
 const bestPair = (obstacles: Obstacles, top: number): Pair => {
   const beside = bestOf(([up, aside]) => sideBySide(up, aside, obstacles), top)
-  const above = bestOf(([low, high]) => oneAboveOther(low, high, obstacles), top)
+  const known = new Map<number, number>()
+  const onAxis = (height: number): number => {
+    const clear = known.get(height) ?? clearOf(point(0, height), obstacles)
+    known.set(height, clear)
+    return clear
+  }
+  const above = bestOf(([low, high]) => oneAboveOther(low, high, onAxis), top)
   return above.clear > beside.clear ? above : beside
 }
 
@@ -82,9 +88,9 @@ const sideBySide = (up: number, aside: number, obstacles: Obstacles): Pair => ({
   clear: Math.min(aside, clearOf(point(aside, up), obstacles)),
 })
 
-const oneAboveOther = (low: number, high: number, obstacles: Obstacles): Pair => ({
+const oneAboveOther = (low: number, high: number, onAxis: (height: number) => number): Pair => ({
   marks: [point(0, low), point(0, high)],
-  clear: Math.min((high - low) / 2, clearOf(point(0, low), obstacles), clearOf(point(0, high), obstacles)),
+  clear: Math.min((high - low) / 2, onAxis(low), onAxis(high)),
 })
 
 /** The best of a grid, then nearer and nearer to it. */
@@ -137,6 +143,6 @@ export const fastenerProblem = (
     advice:
       most >= least
         ? `${why} Allowed: from ${showAtLeast(least, lengths)} to ${showAtMost(most, lengths)}.`
-        : `${why} They are too thin for ${fixing.kind}: leave fixing out.`,
+        : `${why} Plate and arm are too thin for ${fixing.kind}: leave fixing out.`,
   }
 }

@@ -1,9 +1,13 @@
-import { type InsetShape, insetLimit, insetOutline, jointCovered } from '../geometry/inset.js'
+import {
+  type InsetShape,
+  insetLimit,
+  insetOutline,
+  jointCovered,
+  polygonOnJoints,
+} from '../geometry/inset.js'
 import type { Outline } from '../geometry/outline.js'
-import { closedOutline } from '../geometry/outline.js'
-import { polar } from '../geometry/point.js'
 import { roundedCover, roundedInset, roundingLimit } from '../geometry/rounded-star.js'
-import { cornerDirection, type Star } from '../geometry/star.js'
+import type { Star } from '../geometry/star.js'
 import type { BackingOrder, BackingPlaces, Cutter } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
@@ -59,11 +63,7 @@ export const plateShape = (star: Star, asked: Asked, margin: Mm): PlateShape => 
  */
 const smallestPlate = (star: Star, covers: Mm): PlateShape => ({
   shape: 'polygon',
-  outline: closedOutline(
-    Array.from({ length: star.points }, (_, index) =>
-      polar(covers, cornerDirection(star.points, index + 0.5)),
-    ),
-  ),
+  outline: polygonOnJoints(star.points, covers),
   margin: mm(star.valleyRadius - covers),
   covers,
 })

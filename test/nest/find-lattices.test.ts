@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest'
+import { closedOutline, signedArea } from '../../src/geometry/outline.js'
 import { solveStar, starOutline } from '../../src/geometry/star.js'
 import { findLattices } from '../../src/nest/find-lattices.js'
-import { areaPerPlate, polygonArea, surroundings } from '../../src/nest/lattice.js'
+import { areaPerPlate, surroundings } from '../../src/nest/lattice.js'
 import type { Polygon } from '../../src/nest/no-fit.js'
 import { degrees, mm } from '../../src/units/convert.js'
 
@@ -15,7 +16,7 @@ const PENTAGON: Polygon = Array.from({ length: 5 }, (_, index) => ({
 
 const density = (polygon: Polygon): number => {
   const [best] = findLattices(surroundings(polygon, mm(0)))
-  return best ? polygonArea(polygon) / areaPerPlate(best) : 0
+  return best ? signedArea(closedOutline(polygon)) / areaPerPlate(best) : 0
 }
 
 it('packs regular pentagons at (5 - √5) / 3, proved optimal (Hales and Kusner, 2016)', () => {

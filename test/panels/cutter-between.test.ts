@@ -20,6 +20,7 @@ const CUTTERS = [
   { cutter: 'kind: router, bit: 3', gap: '', removed: 3 },
   { cutter: 'kind: router, bit: 6.35', gap: ', gap: 6.5', removed: 6.35 },
   { cutter: 'kind: laser, kerf: 0.3', gap: ', gap: 0.5', removed: 0.3 },
+  { cutter: 'kind: laser, kerf: 5', gap: '', removed: 5 },
 ]
 
 it.each(CUTTERS)('$cutter: leaves the neighbours of every plate whole', ({ cutter, gap, removed }) => {

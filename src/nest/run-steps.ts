@@ -1,0 +1,28 @@
+/** A search that tells every step and, given back `true`, ends with the best so far. */
+export type Steps<Step, Result> = Generator<Step, Result, boolean | undefined>
+
+/** All steps at once. */
+export const lastOf = <Step, Result>(
+  steps: Steps<Step, Result>,
+  told: (step: Step) => void = () => {},
+): Result => {
+  for (;;) {
+    const step = steps.next()
+    if (step.done) return step.value
+    told(step.value)
+  }
+}
+
+/** The same steps told otherwise. */
+export function* toldAs<Step, Told, Result>(
+  steps: Steps<Step, Result>,
+  tell: (step: Step) => Told,
+  stopped = false,
+): Steps<Told, Result> {
+  let next = steps.next()
+  while (!next.done) {
+    const stop = yield tell(next.value)
+    next = steps.next(stop === true || stopped)
+  }
+  return next.value
+}
