@@ -49,6 +49,17 @@ describe('panels to buy', () => {
     expect([few?.panel.price, many?.panel.price]).toEqual([5, 12])
   })
 
+  it('a panel just as wide as a disc, which the search takes for a little wider, is not bought empty', () => {
+    const [star] = planOf(order(SHEET, disc('A', 3))).stars
+    const exact = (star?.backing?.across ?? 0) + 20
+    const tight = `{ length: ${exact}, width: ${exact}, thickness: 4, price: 1, edge: 10, gap: 5 }`
+    const [use, ...others] = planPanels(planOf(order(`${tight}, ${SHEET}`, disc('A', 3)))).uses
+    expect(others).toEqual([])
+    expect([use?.panel.price, use?.count]).toEqual([12, 1])
+    const alone = planPanels(planOf(order(tight, disc('A', 3))))
+    expect([alone.uses.length, alone.unplaced.length]).toEqual([0, 1])
+  })
+
   it('what no panel holds is told, and the rest is laid', () => {
     const found = planPanels(
       planOf(
