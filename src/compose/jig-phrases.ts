@@ -1,5 +1,6 @@
 import { inStrokes } from '../drawing/stroke-lettering.js'
 import type { Jig } from '../jigs/jig.js'
+import { wallInRail } from '../jigs/on-rail.js'
 import type { Order } from '../order/order.js'
 import { capital } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -16,12 +17,13 @@ export interface JigWords {
   readonly hardware: readonly string[]
 }
 
-/**
- * On a running saw. Hand distance: AS/NZS 62841.3.9:2020, safety warnings; the others: common practice, no published
- * source.
- */
+/** Of jigs that lie beside the blade. Common practice, no published source. */
 export const JIG_CAUTION =
   "Clamp the jig, then lower the blade with the saw off and turn it by hand: it must touch neither jig nor clamps. The saw's manual and local rules come first."
+
+/** The rail is no thicker than the panel: what is left beside the screws in it. */
+export const railScrews = (through: string, { shop: { jigStock }, lengths }: Order): string =>
+  `3 wood screws through ${through}, holes ${showLength(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes`
 
 /** The letters that are cut have no signs of other scripts and few marks: what became of the star's name, if anything. */
 export const nameWords = ({ order: { name } }: StarPlan): string[] =>

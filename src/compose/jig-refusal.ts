@@ -1,4 +1,5 @@
 import { holdRoom } from '../jigs/arm-cradle.js'
+import { thickestScrew } from '../jigs/on-rail.js'
 import { trialWindow } from '../jigs/trial-window.js'
 import type { JigName, Order } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
@@ -6,7 +7,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import { degrees, mm } from '../units/convert.js'
 import { showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
-import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
+import { SAME_ANGLE, SAME_POINT, SHOP } from '../units/tolerance.js'
 import { frameRefusal } from './frame-words.js'
 import { wedgeOf } from './wedge-words.js'
 
@@ -20,13 +21,18 @@ export const at = (name: JigName): Pick<Problem, 'place' | 'given'> => ({ place:
 export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem | undefined => {
   switch (name) {
     case 'blank-stop':
-      return handSawRefusal(name, plan)
+      return handSawRefusal(name, plan) ?? railRefusal(order)
     case 'arm-cradle':
       return handSawRefusal(name, plan) ?? cradleRefusal(name, plan, order)
     case 'first-cut-wedge':
-      return handSawRefusal(name, plan) ?? wedgeRefusal(name, plan, order)
+      return handSawRefusal(name, plan) ?? railRefusal(order) ?? wedgeRefusal(name, plan, order)
     case 'joint-cut-wedge':
-      return handSawRefusal(name, plan) ?? cradleRefusal(name, plan, order) ?? wedgeRefusal(name, plan, order)
+      return (
+        handSawRefusal(name, plan) ??
+        cradleRefusal(name, plan, order) ??
+        railRefusal(order) ??
+        wedgeRefusal(name, plan, order)
+      )
     case 'glue-up-frame':
       return frameRefusal(plan, order)
     case 'trial-window':
@@ -42,6 +48,15 @@ const handSawRefusal = (name: JigName, plan: StarPlan): Problem | undefined =>
     ? {
         ...at(name),
         advice: `An arm of "${plan.order.name}" is too small for a miter saw, in any jig: cut it with a fine hand saw in a miter box, or make the star larger.`,
+      }
+    : undefined
+
+const railRefusal = ({ shop: { jigStock }, lengths }: Order): Problem | undefined =>
+  jigStock.screw > thickestScrew(jigStock) + SAME_POINT
+    ? {
+        place: 'shop.jig-stock.screw',
+        given: showLength(jigStock.screw, lengths),
+        advice: `It would split a rail of ${showLength(jigStock.thickness, lengths)} panel. Allowed there: up to ${showAtMost(thickestScrew(jigStock), lengths)}. Give a thinner screw, or a thicker panel.`,
       }
     : undefined
 

@@ -12,7 +12,7 @@ import { SAME_POINT } from '../units/tolerance.js'
 import { settingText } from './cut-steps.js'
 import { frameWords } from './frame-words.js'
 import { readable } from './jig-letters.js'
-import { handWords, type JigWords, sideWords } from './jig-phrases.js'
+import { handWords, type JigWords, railScrews, sideWords } from './jig-phrases.js'
 import { wedgeWords } from './wedge-words.js'
 import { windowWords } from './window-words.js'
 
@@ -60,10 +60,7 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
       `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The slanted edge leans back; the board still meets it along its whole end.'}`,
       ...handWords(jig, order),
     ],
-    hardware: [
-      `3 wood screws through the plate into the rail, holes ${showLength(order.shop.jigStock.screw, order.lengths)}`,
-      '2 clamps for the rail, 1 for the board',
-    ],
+    hardware: [railScrews('the plate into the rail', order), '2 clamps for the rail, 1 for the board'],
   }
 }
 

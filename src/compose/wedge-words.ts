@@ -1,13 +1,15 @@
+import { point } from '../geometry/point.js'
 import type { WedgeJig } from '../jigs/cut-wedges.js'
 import { firstCutWedge, jointCutWedge } from '../jigs/cut-wedges.js'
 import type { Jig } from '../jigs/jig.js'
+import { CLAMPS, RAIL } from '../jigs/on-rail.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
 import { settingText } from './cut-steps.js'
-import { readable } from './jig-letters.js'
-import { handWords, type JigWords, sideWords } from './jig-phrases.js'
+import { type PartWords, readable } from './jig-letters.js'
+import { handWords, type JigWords, railScrews, sideWords } from './jig-phrases.js'
 
 export const wedgeOf = (
   name: 'first-cut-wedge' | 'joint-cut-wedge',
@@ -24,7 +26,6 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
   const { reach } = wedgeOf(first ? 'first-cut-wedge' : 'joint-cut-wedge', plan, order)
   const wedge = showAngle(cut.wedge?.angle ?? degrees(0))
   const set = showSetting(first ? plan.blank.side : plan.stop, order.lengths)
-  const { screw } = order.shop.jigStock
   const spacerLies = toRadians(degrees(plan.star.tipAngle + Math.sign(cut.miter) * (cut.wedge?.angle ?? 0)))
   const seen = order.shop.jigStock.side === 'left' ? radians(Math.PI - spacerLies) : spacerLies
   return {
@@ -36,7 +37,7 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
         { text: `${first ? 'CUT 1' : 'CUTS 2 + 3'}: ${set}` },
         { text: plan.order.name },
       ],
-      'heel rail': [{ text: 'HEEL RAIL' }],
+      'heel rail': [clampsBeyond(jig, 0), { text: 'HEEL RAIL' }],
       spacer: [
         { text: 'LIFT OUT', turn: readable(seen) },
         { text: 'SPACER', turn: readable(seen) },
@@ -46,7 +47,7 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
         { text: `REST WEDGE ${wedge}` },
         { text: plan.order.name },
       ],
-      'rest rail': [{ text: 'REST RAIL' }],
+      'rest rail': [clampsBeyond(jig, 1), { text: 'REST RAIL' }],
     },
     steps: [
       `Saw ${settingText(cut)}: read ${showAngle(cut.reading)} on its scale, the handle swung ${cut.miter < 0 ? 'towards' : 'away from'} the heel; ${sideWords(order)}. ${first ? 'Each rail stands on its plate' : 'The rail stands on the plate'}, flush with the edge that goes to the fence.`,
@@ -55,10 +56,17 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
       ...handWords(jig, order),
     ],
     hardware: [
-      `3 wood screws through ${first ? 'each plate into its rail' : 'the plate into the rail'}, holes ${showLength(screw, order.lengths)}`,
+      railScrews(first ? 'each plate into its rail' : 'the plate into the rail', order),
       first ? '2 clamps for each rail, 1 for the board' : '2 clamps for the rail, and what the cradle needs',
     ],
   }
+}
+
+/** On the side of a rail's line that is further from the blade. */
+const clampsBeyond = (jig: Jig, rail: number): PartWords => {
+  const from = jig.hands[rail]?.at.x ?? 0
+  const away = Math.sign(from - (jig.inUse?.blade?.[0].x ?? 0))
+  return { text: 'CLAMPS', near: point(from + (away * CLAMPS) / 2, RAIL / 2) }
 }
 
 const boardSteps = (set: string): string[] => [

@@ -1,25 +1,19 @@
 import { hull } from '../geometry/hull.js'
 import { blankCorners } from '../geometry/kite.js'
-import { circle, closedOutline, rectangle } from '../geometry/outline.js'
+import { closedOutline } from '../geometry/outline.js'
 import { add, point, polar } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm, toRadians } from '../units/convert.js'
 import { type BladeLine, fromBlade } from './blade-line.js'
-import { holesAlong } from './holes.js'
 import type { Jig } from './jig.js'
-import { spacer } from './spacer.js'
+import { BEHIND, CLAMPS, DEPTH, onRail } from './on-rail.js'
+import { spacer, spacerPart } from './spacer.js'
 
-/** In mm: the plate behind the face: at the board's far edge, and along the fence. */
-const BEHIND = 40
-const DEPTH = 60
+/** In mm, from the face to the plate's far end. */
 const LEAST_LENGTH = 120
 /** Longer is unhandy: the clamps then stand nearer, and the words say so. */
 const MOST_LENGTH = 900
-/** The rail that is clamped to the fence. */
-const RAIL = 60
-/** Room for two clamps on it. */
-const CLAMPS = 90
 
 /**
  * A plate whose face lies along the slanted end of the board, a rail on it that is clamped to the saw's fence, and a
@@ -48,47 +42,24 @@ export const blankStop = (plan: StarPlan, stock: JigStock): Jig => {
     point(railEnd, stock.thickness),
     point(left, DEPTH),
   ])
-  const rail = [
-    point(left, 0),
-    point(railEnd, 0),
-    point(railEnd, stock.thickness),
-    point(left, stock.thickness),
-  ]
   const clamps = point(left + CLAMPS / 2, 0)
   const [, nearEnd, farEnd, other] = blankCorners(star, blank.side)
   return {
     name: 'blank-stop',
     parts: [
-      {
-        name: 'blank stop, plate',
-        word: 'plate',
-        outer: closedOutline(plate),
-        inner: holesAlong(
-          point(left + 20, stock.thickness / 2),
-          point(railEnd - 20, stock.thickness / 2),
-          3,
-          stock.screw,
-        ),
-        seats: [],
-        marks: [{ closed: false, vertices: [point(left, stock.thickness), point(railEnd, stock.thickness)] }],
-      },
-      {
-        name: 'blank stop, rail',
-        word: 'rail',
-        outer: rectangle(left, 0, railEnd, RAIL),
-        inner: [],
-        seats: [],
-        marks: [{ closed: false, vertices: [point(left + CLAMPS, 0), point(left + CLAMPS, RAIL)] }],
-        footprint: closedOutline(rail),
-      },
-      {
-        name: 'blank stop, spacer',
-        word: 'spacer',
-        outer: closedOutline(corners),
-        inner: [circle(grip, stock.bolt / 2)],
-        seats: [],
-        marks: [],
-      },
+      ...onRail(
+        {
+          jig: 'blank stop',
+          plateWord: 'plate',
+          railWord: 'rail',
+          plate,
+          seats: [],
+          rail: [left, railEnd],
+          clampsFrom: left + CLAMPS,
+        },
+        stock,
+      ),
+      spacerPart('blank stop', corners, grip, stock),
     ],
     inUse: {
       wood: [closedOutline([point(0, 0), nearEnd, farEnd, other])],

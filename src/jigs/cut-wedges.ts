@@ -1,15 +1,15 @@
 import { blankCorners, kite, kiteOutline } from '../geometry/kite.js'
-import { circle, closedOutline, moved } from '../geometry/outline.js'
+import { closedOutline, moved } from '../geometry/outline.js'
 import { add, direction, type Point, point, polar, scale } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
-import { toRadians } from '../units/convert.js'
+import { mm, toRadians } from '../units/convert.js'
 import { armCradle } from './arm-cradle.js'
-import { type BladeLine, onBlade } from './blade-line.js'
+import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
 import { type FenceWedge, fenceWedge } from './fence-wedge.js'
 import type { Jig } from './jig.js'
-import { spacer } from './spacer.js'
+import { spacer, spacerPart } from './spacer.js'
 
 /** The cradle's base bears on the wedge's heel so high, in mm: less than its fence strip is wide. */
 const HEEL = 20
@@ -27,28 +27,21 @@ export const firstCutWedge = (plan: StarPlan, stock: JigStock, kerf: Mm): WedgeJ
   const { star, blank, firstCut } = plan
   const along = polar(1, toRadians(star.tipAngle))
   const blade: BladeLine = { foot: point(blank.side, 0), along }
-  const { face, corners, grip } = spacer(plan, stock)
+  const { face, corners, grip, end } = spacer(plan, stock)
   const wedge = fenceWedge(
     { cut: firstCut, blade, cutEnd: add(blade.foot, scale(along, blank.side)), from: 0, heel: face, kerf },
     stock,
   )
   const [, , , farEnd] = blankCorners(star, blank.side)
   const boardEnd = blank.side + stock.register * 2
-  const lifted = wedge.toFence(closedOutline(corners))
-  const hole = wedge.toFence(circle(grip, stock.bolt / 2))
+  const lying = spacerPart('fence wedge', corners, grip, stock)
+  const [at = grip] = wedge.toFence(closedOutline([grip])).vertices
   return {
     ...wedge,
     name: 'first-cut-wedge',
     parts: [
       ...wedge.parts,
-      {
-        name: 'fence wedge, spacer',
-        word: 'spacer',
-        outer: lifted,
-        inner: [hole],
-        seats: [],
-        marks: [],
-      },
+      { ...lying, outer: wedge.toFence(lying.outer), inner: lying.inner.map(wedge.toFence) },
     ],
     inUse: {
       wood: [
@@ -63,7 +56,7 @@ export const firstCutWedge = (plan: StarPlan, stock: JigStock, kerf: Mm): WedgeJ
       ],
       blade: wedge.blade,
     },
-    hands: handsOn(wedge),
+    hands: [...handsOn(wedge), { place: "the spacer's grip", at, fromBlade: mm(fromBlade(blade, end)) }],
   }
 }
 

@@ -1,25 +1,16 @@
 import { hull } from '../geometry/hull.js'
-import { closedOutline, type Outline, rectangle } from '../geometry/outline.js'
+import type { Outline } from '../geometry/outline.js'
 import { add, distance, type Point, point, scale, turn } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { PlannedCut } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm, radians, toRadians } from '../units/convert.js'
 import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
-import { holesAlong } from './holes.js'
 import type { JigPart } from './jig.js'
+import { BEHIND, CLAMPS, DEPTH, onRail } from './on-rail.js'
 
 /** In mm: between a plate and the blade, square to it. */
 export const BLADE_CLEAR = 4
-/** Plate behind the heel's top, and at the far end of the heel. */
-const BEHIND = 40
-const DEPTH = 60
-/** The rails stand so high above the table, and two clamps have room on the far end of each. */
-const RAIL = 60
-const CLAMPS = 90
-/** From a rail's ends to its outer screws. */
-const SCREW_IN = 20
-
 /** What is laid on a wedge, in its own frame: its edge along y = 0, the piece that is kept left of the blade. */
 export interface LaidOn {
   readonly cut: PlannedCut
@@ -40,6 +31,7 @@ export interface FenceWedge {
   readonly toFence: (outline: Outline) => Outline
   readonly blade: readonly [Point, Point]
   readonly parts: readonly JigPart[]
+  /** Where the clamps' room on each rail ends towards the blade. */
   readonly clamps: readonly { readonly at: Point; readonly fromBlade: Mm }[]
   /** How much of the laid edge bears on wedges. */
   readonly bears: Mm
@@ -88,14 +80,38 @@ export const fenceWedge = (laid: LaidOn, stock: JigStock): FenceWedge => {
   ])
   const railEnd = Math.min(foot.x, onBlade({ foot: bladeEnd, along }, stock.thickness).x)
   const kept = [corner, foot, bladeEnd, heelFoot, ...between(body, heelEnd, corner)]
-  const parts = [...onRail('heel', kept, [left, railEnd], left + CLAMPS, [heelFoot], stock)]
+  const parts = onRail(
+    {
+      jig: 'fence wedge',
+      plateWord: 'heel plate',
+      railWord: 'heel rail',
+      plate: kept,
+      seats: [heelFoot],
+      rail: [left, railEnd],
+      clampsFrom: left + CLAMPS,
+    },
+    stock,
+  )
   const clamps = [point(left + CLAMPS, 0)]
   if (beyond !== undefined && right !== undefined) {
     const bladeSide = at(point(beyond, 0))
     const [start, end] = [onBlade({ foot: bladeSide, along }, 0), at(point(right / Math.cos(slope), 0))]
     const railStart = Math.max(start.x, onBlade({ foot: bladeSide, along }, stock.thickness).x)
     const plate = [start, point(end.x, 0), end, bladeSide]
-    parts.push(...onRail('rest', plate, [railStart, right], right - CLAMPS, [], stock))
+    parts.push(
+      ...onRail(
+        {
+          jig: 'fence wedge',
+          plateWord: 'rest plate',
+          railWord: 'rest rail',
+          plate,
+          seats: [],
+          rail: [railStart, right],
+          clampsFrom: right - CLAMPS,
+        },
+        stock,
+      ),
+    )
     clamps.push(point(right - CLAMPS, 0))
   }
   const cutEnd = at(laid.cutEnd)
@@ -112,42 +128,6 @@ export const fenceWedge = (laid: LaidOn, stock: JigStock): FenceWedge => {
     ),
     reach: mm(distance(onBlade(onFence, 0), cutEnd)),
   }
-}
-
-/** A plate with a rail standing along the fence on it, which is clamped beyond the given place. */
-const onRail = (
-  which: 'heel' | 'rest',
-  plate: readonly Point[],
-  [start, end]: readonly [number, number],
-  clampsFrom: number,
-  seats: readonly Point[],
-  { thickness, screw }: JigStock,
-): JigPart[] => {
-  const upright = (height: number): Outline => rectangle(start, 0, end, height)
-  return [
-    {
-      name: `fence wedge, ${which} plate`,
-      word: `${which} plate`,
-      outer: closedOutline(plate),
-      inner: holesAlong(
-        point(start + SCREW_IN, thickness / 2),
-        point(end - SCREW_IN, thickness / 2),
-        3,
-        screw,
-      ),
-      seats,
-      marks: [{ closed: false, vertices: [point(start, thickness), point(end, thickness)] }],
-    },
-    {
-      name: `fence wedge, ${which} rail`,
-      word: `${which} rail`,
-      outer: upright(RAIL),
-      inner: [],
-      seats: [],
-      marks: [{ closed: false, vertices: [point(clampsFrom, 0), point(clampsFrom, RAIL)] }],
-      footprint: upright(thickness),
-    },
-  ]
 }
 
 /** The steepest way, in mm a mm, that a longer plate moves the blade's place on the fence after its clamps. */

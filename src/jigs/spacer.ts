@@ -1,7 +1,9 @@
+import { circle, closedOutline } from '../geometry/outline.js'
 import { add, leftOf, type Point, point, polar, scale } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { toRadians } from '../units/convert.js'
+import type { JigPart } from './jig.js'
 
 /** In mm: how thick the spacer is at least, square to its faces, and how far its grip stands out past the board. */
 const THICK = 25
@@ -37,3 +39,18 @@ export const spacer = ({ star, blank }: StarPlan, { bolt, thickness }: JigStock)
     end,
   }
 }
+
+/** The spacer as a part of a jig. */
+export const spacerPart = (
+  jig: string,
+  corners: readonly Point[],
+  grip: Point,
+  { bolt }: JigStock,
+): JigPart => ({
+  name: `${jig}, spacer`,
+  word: 'spacer',
+  outer: closedOutline(corners),
+  inner: [circle(grip, bolt / 2)],
+  seats: [],
+  marks: [],
+})

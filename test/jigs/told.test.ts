@@ -50,6 +50,61 @@ describe('an arm that is too small for the saw', () => {
   })
 })
 
+describe('what a jig that holds wood at the saw says', () => {
+  const { order, star } = starOf(
+    'shop: { saw: { limit: 30 } }\nstars: [{ name: Wren, points: 5, tip-angle: 45, tip-edge: 140 }]',
+  )
+  const notes = (name: (typeof JIG_NAMES)[number]): string => {
+    const drawn = drawJig(name, star, order)
+    if (!drawn.ok) throw new Error(`${name} can be made`)
+    return (drawn.value.drawing.notes?.lines ?? []).join('\n')
+  }
+
+  it.each(['blank-stop', 'first-cut-wedge'] as const)(
+    '%s: the spacer is no handle while the saw runs',
+    (name) => {
+      expect(notes(name)).toMatch(
+        /The spacer's grip is \d+\.\d mm from the blade: touch it only while the saw is off\./,
+      )
+    },
+  )
+
+  it('the blade is lowered with the saw off beside jigs that stand there, and beside no others', () => {
+    for (const name of JIG_NAMES)
+      expect(notes(name).includes('lower the blade with the saw off'), name).toBe(
+        SAW_JIGS.some((saw) => saw === name),
+      )
+  })
+
+  it('what is left of the rail beside its screws is told: (12 - 4) / 2 mm', () => {
+    for (const name of ['blank-stop', 'first-cut-wedge', 'joint-cut-wedge'] as const)
+      expect(notes(name).includes('only 4.0 mm beside them, so drill pilot holes'), name).toBe(true)
+  })
+})
+
+/** No screw thicker than half of the rail that it goes into (common practice, no published source). */
+it.each([
+  ['thickness: 8', true],
+  ['thickness: 7.9', false],
+  ['thickness: 6, screw: 3', true],
+])('a rail is not split by its screws: %s', (stock, made) => {
+  const { order, star } = starOf(
+    `shop: { jig-stock: { ${stock} } }\nstars: [{ name: Wren, points: 5, tip-angle: 45, tip-edge: 140 }]`,
+  )
+  const jig = jigOf('blank-stop', star, order)
+  expect(jig.ok).toBe(made)
+  expect(jig.ok ? [] : jig.problems.map(({ place, advice }) => [place, advice])).toEqual(
+    made
+      ? []
+      : [
+          [
+            'shop.jig-stock.screw',
+            'It would split a rail of 7.9 mm panel. Allowed there: up to 3.9 mm. Give a thinner screw, or a thicker panel.',
+          ],
+        ],
+  )
+})
+
 describe("the star's name on the parts", () => {
   const notes = (name: string): string => {
     const { order, star } = starOf(`stars: [{ name: "${name}", points: 5, tip-angle: 36, radius: 150 }]`)
