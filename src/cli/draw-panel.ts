@@ -1,4 +1,3 @@
-import { extname } from 'node:path'
 import { type NumberedPanels, numberedPanels, panelDrawing } from '../compose/panel-drawing.js'
 import { panelPages } from '../compose/panel-sheet.js'
 import { panelText, stepText } from '../compose/panel-words.js'
@@ -8,7 +7,9 @@ import { done, type Outcome, problemsOf, refused, showGiven } from '../order/pro
 import { type PanelPlan, panelSteps } from '../panels/plan-panels.js'
 import { planOrder } from '../plan/plan.js'
 import { drive } from './drive.js'
+import { fileKind } from './file-kind.js'
 import { writeDrawing } from './files.js'
+import { noBacking } from './no-backing.js'
 import type { Typed } from './order-flags.js'
 import { secondsOf } from './seconds.js'
 import { EXIT, progress, say, tellProblems } from './terminal.js'
@@ -18,15 +19,16 @@ export const drawPanel = async (typed: Typed, order: Order): Promise<number> => 
   const file = String(typed.to)
   const plan = planOrder(order)
   const seconds = secondsOf(typed.seconds, Infinity, 'to the last step')
-  const kind = kindOf(file)
+  const kind = fileKind(file, KINDS)
   const needs = needed(order)
-  if (!plan.ok || !seconds.ok || !kind.ok || !needs.ok)
-    return tellProblems([plan, seconds, kind, needs].flatMap(problemsOf))
+  const number = wholePanel(typed.panel)
+  if (!plan.ok || !seconds.ok || !kind.ok || !needs.ok || !number.ok)
+    return tellProblems([plan, seconds, kind, needs, number].flatMap(problemsOf))
   const shown = progress(typed.quiet === true)
   const until = performance.now() + seconds.value * 1000
   const found = await drive(panelSteps(plan.value), (step) => shown.show(stepText(step)), { until })
   shown.clear()
-  const panel = wantedPanel(typed.panel, found)
+  const panel = wantedPanel(number.value, found)
   if (!panel.ok) return tellProblems(panel.problems)
   const content = await contentOf(kind.value, found, panel.value)
   const written = await writeDrawing(file, content, typed.replace === true)
@@ -38,16 +40,8 @@ export const drawPanel = async (typed: Typed, order: Order): Promise<number> => 
   return EXIT.done
 }
 
-type Kind = '.svg' | '.dxf' | '.pdf'
-
-const kindOf = (file: string): Outcome<Kind> => {
-  const ending = extname(file).toLowerCase()
-  return ending === '.svg' || ending === '.dxf' || ending === '.pdf'
-    ? done(ending)
-    : refused([
-        { place: '--to', given: showGiven(file), advice: 'Allowed: a file that ends in .svg, .dxf or .pdf.' },
-      ])
-}
+const KINDS = ['.svg', '.dxf', '.pdf'] as const
+type Kind = (typeof KINDS)[number]
 
 const needed = ({ shop, stars }: Order): Outcome<true> => {
   if (shop.panels.length === 0) {
@@ -60,19 +54,23 @@ const needed = ({ shop, stars }: Order): Outcome<true> => {
       },
     ])
   }
-  return stars.some(({ backing }) => backing)
-    ? done(true)
-    : refused([
-        {
-          place: 'order',
-          given: 'no backing',
-          advice: 'Ask for one: backing: { shape: star, inset: 12 mm } in the order, or --backing star.',
-        },
-      ])
+  return stars.some(({ backing }) => backing) ? done(true) : noBacking('order')
 }
 
+/** The first panel unless another is asked for. */
+const wholePanel = (given: unknown): Outcome<number> =>
+  given === undefined || (typeof given === 'string' && /^[1-9]\d{0,8}$/.test(given))
+    ? done(Number(given ?? 1))
+    : refused([
+        {
+          place: '--panel',
+          given: showGiven(given),
+          advice: 'Allowed: 1, 2 and so on, up to the last panel.',
+        },
+      ])
+
 /** The layout of the panel with that number; panels cut alike have one. */
-const wantedPanel = (given: unknown, found: PanelPlan): Outcome<NumberedPanels> => {
+const wantedPanel = (number: number, found: PanelPlan): Outcome<NumberedPanels> => {
   const all = numberedPanels(found)
   const count = all.at(-1)?.last
   if (count === undefined) {
@@ -80,18 +78,17 @@ const wantedPanel = (given: unknown, found: PanelPlan): Outcome<NumberedPanels> 
       {
         place: 'shop.panels',
         given: found.unplaced.map(({ order }) => order.name).join(', '),
-        advice: 'No panel holds the backing. Give a larger panel, or a smaller edge.',
+        advice: 'No panel holds the backing. Give one that is large enough inside its edge, and as thick.',
       },
     ])
   }
-  const number = given === undefined ? 1 : Number(given)
-  const panel = all.find(({ first, last }) => Number.isInteger(number) && first <= number && number <= last)
+  const panel = all.find(({ first, last }) => first <= number && number <= last)
   return panel
     ? done(panel)
     : refused([
         {
           place: '--panel',
-          given: showGiven(given),
+          given: showGiven(String(number)),
           advice: count === 1 ? 'Allowed: 1, for there is one panel.' : `Allowed: 1 to ${count}.`,
         },
       ])

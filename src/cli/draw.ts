@@ -14,8 +14,10 @@ import { cardBook } from '../paper/card-book.js'
 import { drawingBook } from '../paper/pattern-book.js'
 import { layOnPaper } from '../paper/tile.js'
 import { planOrder, type StarPlan } from '../plan/plan.js'
+import { fileKind } from './file-kind.js'
 import { writeDrawing } from './files.js'
 import { furnishedOrder } from './furnished-order.js'
+import { noBacking } from './no-backing.js'
 import type { Typed } from './order-flags.js'
 import { EXIT, say, tellProblems } from './terminal.js'
 
@@ -30,19 +32,21 @@ export const draw = async (typed: Typed): Promise<number> => {
   if (name === PANEL) return (await import('./draw-panel.js')).drawPanel(typed, order)
   const star = onlyStar(order)
   if (!star.ok) return tellProblems(star.problems)
-  const drawing = oneDrawing(name, star.value, order, furniture)
-  if (!drawing.ok) return tellProblems(drawing.problems)
-  const content =
+  const drawn =
     name === JIG_CARD && extname(file).toLowerCase() === '.pdf'
       ? done(await cardPages(star.value, order))
-      : await contentFor(file, drawing.value, order, furniture)
-  if (!content.ok) return tellProblems(content.problems)
-  const written = await writeDrawing(file, content.value, typed.replace === true)
+      : await drawnFile(name, file, star.value, order, furniture)
+  if (!drawn.ok) return tellProblems(drawn.problems)
+  const written = await writeDrawing(file, drawn.value.content, typed.replace === true)
   if (!written.ok) return tellProblems(written.problems)
-  if (typed.quiet !== true) {
-    say(`${drawing.value.title}, ${sizeText(drawing.value.trueSize, order.lengths)}: ${file}\n`)
-  }
+  if (typed.quiet !== true) say(`${drawn.value.told}: ${file}\n`)
   return EXIT.done
+}
+
+/** What goes into the file, and what is said of it. */
+interface DrawnFile {
+  readonly content: FileContent
+  readonly told: string
 }
 
 /** The star to draw. */
@@ -65,10 +69,30 @@ const onlyStar = (order: Order): Outcome<StarPlan> => {
 }
 
 /** Jigs on cards as `make` writes them: none runs over the edge of a sheet. */
-const cardPages = async (star: StarPlan, order: Order): Promise<FileContent> => {
+const cardPages = async (star: StarPlan, order: Order): Promise<DrawnFile> => {
   const { pdfChunks } = await import('../write/pdf.js')
   const book = cardBook(jigCards(drawJigs(star, order), star, order), order, 'jig cards')
-  return () => pdfChunks(book)
+  const sheets = book.pages.length
+  return {
+    content: () => pdfChunks(book),
+    told: `${star.order.name}: jigs, ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'}`,
+  }
+}
+
+const drawnFile = async (
+  name: DrawnName,
+  file: string,
+  star: StarPlan,
+  order: Order,
+  furniture: Furniture,
+): Promise<Outcome<DrawnFile>> => {
+  const drawing = oneDrawing(name, star, order, furniture)
+  if (!drawing.ok) return drawing
+  const { title, trueSize } = drawing.value
+  const content = await contentFor(file, drawing.value, order, furniture)
+  return content.ok
+    ? done({ content: content.value, told: `${title}, ${sizeText(trueSize, order.lengths)}` })
+    : content
 }
 
 const oneDrawing = (
@@ -85,15 +109,7 @@ const oneDrawing = (
   if (name === JIG_CARD) return done(jigCard(star, order))
   const other = DRAWING_NAMES.find((each) => each === name)
   const drawing = other && DRAWINGS[other](star, order, furniture)
-  return drawing
-    ? done(drawing)
-    : refused([
-        {
-          place: star.order.name,
-          given: 'no backing',
-          advice: 'Ask for one: backing: { shape: star, inset: 12 mm } in the order, or --backing star.',
-        },
-      ])
+  return drawing ? done(drawing) : noBacking(star.order.name)
 }
 
 /** A drawing in the format that the file's ending names. */
@@ -103,7 +119,9 @@ export const contentFor = async (
   order: Order,
   furniture: Furniture,
 ): Promise<Outcome<FileContent>> => {
-  switch (extname(file).toLowerCase()) {
+  const kind = fileKind(file, ['.svg', '.dxf', '.pdf'])
+  if (!kind.ok) return kind
+  switch (kind.value) {
     case '.svg':
       return done((await import('../write/svg.js')).writeSvg(forCutter(drawing)))
     case '.dxf':
@@ -113,9 +131,5 @@ export const contentFor = async (
       const { pdfChunks } = await import('../write/pdf.js')
       return print.ok ? done(() => pdfChunks(drawingBook(print.value))) : print
     }
-    default:
-      return refused([
-        { place: '--to', given: showGiven(file), advice: 'Allowed: a file that ends in .svg, .dxf or .pdf.' },
-      ])
   }
 }

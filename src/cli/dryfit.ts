@@ -1,4 +1,3 @@
-import { extname } from 'node:path'
 import { dryFitCard } from '../compose/dry-fit-card.js'
 import { type DryFit, dryFit } from '../fit/dry-fit.js'
 import { readMeasurements, type WrittenMeasurements } from '../fit/read-measurements.js'
@@ -9,6 +8,7 @@ import { type OrderInput, parseOrder } from '../order/parse.js'
 import { done, type Outcome, problemsOf, refused, showGiven } from '../order/problem.js'
 import { withBias } from '../order/save-bias.js'
 import { planOrder, type StarPlan } from '../plan/plan.js'
+import { fileKind } from './file-kind.js'
 import type { Typed } from './order-flags.js'
 import { orderInput } from './order-input.js'
 import { STANDARD_INPUT } from './standard-input.js'
@@ -141,15 +141,11 @@ const drawingOf = async (
   order: Order,
 ): Promise<Outcome<FileContent | undefined>> => {
   if (typeof to !== 'string') return done(undefined)
-  const ending = extname(to).toLowerCase()
-  if (ending !== '.svg' && ending !== '.pdf') {
-    return refused([
-      { place: '--to', given: showGiven(to), advice: 'Allowed: a file that ends in .svg or .pdf.' },
-    ])
-  }
+  const kind = fileKind(to, ['.svg', '.pdf'])
+  if (!kind.ok) return kind
   const { dryFitDrawing } = await import('../compose/dry-fit-drawing.js')
   const drawing = dryFitDrawing(fit, order)
-  if (ending === '.svg') return done((await import('../write/svg.js')).writeSvg(drawing))
+  if (kind.value === '.svg') return done((await import('../write/svg.js')).writeSvg(drawing))
   const { cardBook } = await import('../paper/card-book.js')
   const { pdfChunks } = await import('../write/pdf.js')
   return done(() => pdfChunks({ ...cardBook([drawing], order), title: drawing.title }))

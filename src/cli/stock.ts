@@ -1,14 +1,14 @@
-import { extname } from 'node:path'
 import { cuttingList } from '../compose/cutting-list.js'
 import { stepText } from '../compose/panel-words.js'
 import { stockJson } from '../compose/stock-json.js'
 import type { FileContent } from '../make.js'
 import { parseOrder } from '../order/parse.js'
-import { done, type Outcome, refused, showGiven } from '../order/problem.js'
-import { panelSteps } from '../panels/plan-panels.js'
+import { done } from '../order/problem.js'
+import { noPanels, type PanelPlan, panelSteps } from '../panels/plan-panels.js'
 import { planOrder } from '../plan/plan.js'
 import { planStock, type StockPlan } from '../stock/stock.js'
 import { drive } from './drive.js'
+import { fileKind } from './file-kind.js'
 import { writeDrawing } from './files.js'
 import type { Typed } from './order-flags.js'
 import { orderInput } from './order-input.js'
@@ -22,14 +22,18 @@ export const stock = async (typed: Typed): Promise<number> => {
   const order = input.ok ? parseOrder(input.value) : input
   const plan = order.ok ? planOrder(order.value) : order
   const seconds = secondsOf(typed.seconds, SECONDS, String(SECONDS))
-  const kind = fileKind(typed.to)
+  const kind = typed.to === undefined ? done(undefined) : fileKind(String(typed.to), KINDS)
   if (!plan.ok || !seconds.ok || !kind.ok) {
     return tellProblems([plan, seconds, kind].flatMap((each) => (each.ok ? [] : each.problems)))
   }
   const shown = progress(typed.quiet === true)
-  const panels = await drive(panelSteps(plan.value), (step) => shown.show(stepText(step)))
-  shown.clear()
-  const stocked = await planStock(plan.value, { until: now() + seconds.value * 1000, now }, panels)
+  const panelsOf = async (): Promise<PanelPlan> => {
+    if (!plan.value.order.shop.panels.some(({ price }) => price !== undefined)) return noPanels(plan.value)
+    const panels = await drive(panelSteps(plan.value), (step) => shown.show(stepText(step)))
+    shown.clear()
+    return panels
+  }
+  const stocked = await planStock(plan.value, { until: now() + seconds.value * 1000, now }, panelsOf)
   if (!stocked.ok) return tellProblems(stocked.problems)
   if (kind.value !== undefined) {
     const content = await contentOf(stocked.value, kind.value)
@@ -44,19 +48,9 @@ export const stock = async (typed: Typed): Promise<number> => {
 /** As long as a maker waits without wondering. */
 const SECONDS = 8
 
-type FileKind = '.svg' | '.pdf'
+const KINDS = ['.svg', '.pdf'] as const
 
-const fileKind = (given: unknown): Outcome<FileKind | undefined> => {
-  if (given === undefined) return done(undefined)
-  const ending = extname(String(given)).toLowerCase()
-  return ending === '.svg' || ending === '.pdf'
-    ? done(ending)
-    : refused([
-        { place: '--to', given: showGiven(given), advice: 'Allowed: a file that ends in .svg or .pdf.' },
-      ])
-}
-
-const contentOf = async (stocked: StockPlan, kind: FileKind): Promise<FileContent> => {
+const contentOf = async (stocked: StockPlan, kind: (typeof KINDS)[number]): Promise<FileContent> => {
   const { cuttingPages, cuttingSheet } = await import('../compose/cutting-sheet.js')
   if (kind === '.svg') return (await import('../write/svg.js')).writeSvg(cuttingSheet(stocked))
   const { cuttingBook } = await import('../paper/card-book.js')

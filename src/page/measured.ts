@@ -12,7 +12,8 @@ export const measuredOf = (stars: MeasuredStars, name: string): Measured =>
   Object.hasOwn(stars, name) ? (stars[name] ?? {}) : {}
 
 /**
- * What was measured goes with a star that gets another name, and away with a star that is taken away.
+ * What was measured goes with a star that gets another name, and away with a star that is taken away. While two stars
+ * have one name, which the order refuses, nothing passes from one to the other.
  *
  * @param namesOf tells the stars' names before the changes; asked only where a star is concerned
  */
@@ -25,8 +26,11 @@ export const measuredAfter = (
     const [list, index, key, ...deeper] = place
     const isTaken = key === undefined && value === undefined
     if (list !== 'stars' || deeper.length > 0 || !(isTaken || key === 'name')) return before
-    const name = namesOf()[Number(index)]
+    const names = namesOf()
+    const name = names[Number(index)]
     if (name === undefined || !Object.hasOwn(before, name)) return before
+    const isShared = names.filter((each) => each === name).length > 1
+    if (isShared || (key === 'name' && names.includes(String(value ?? '')))) return before
     return Object.fromEntries(
       Object.entries(before).flatMap(([star, measured]) =>
         star !== name ? [[star, measured]] : key === 'name' ? [[String(value ?? ''), measured]] : [],

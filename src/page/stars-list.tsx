@@ -1,6 +1,13 @@
 import type { OrderValue } from '../order/edit-text.js'
 import { useBench } from './bench.js'
 
+/** `Star 3`, or the next number that no star has. */
+const freeName = (names: readonly string[]): string => {
+  let number = names.length + 1
+  while (names.includes(`Star ${number}`)) number += 1
+  return `Star ${number}`
+}
+
 /** The stars of the order by name, the one that is shown marked; stars can be added and taken away. */
 export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void }) => {
   const { plan, change, starIndex } = useBench()
@@ -20,7 +27,10 @@ export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void
         type="button"
         class="quiet"
         onClick={() => {
-          change([['stars', stars.length], { name: `Star ${stars.length + 1}`, ...fresh }])
+          change([
+            ['stars', stars.length],
+            { name: freeName(stars.map(({ order }) => order.name)), ...fresh },
+          ])
           onShow(stars.length)
         }}
       >

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact'
 import { useBench } from './bench.js'
 import type { Beside } from './beside.js'
 
-const WHY: Readonly<Record<Exclude<Beside, 'current'>, string>> = {
+const WHY: Readonly<Record<Exclude<Beside, 'current' | 'halted'>, string>> = {
   working: 'Being worked out.',
   stopped: 'Not worked out: the work was stopped, under “The paper, the jigs and the files”.',
   refused: 'Not worked out: see “The paper, the jigs and the files”.',
@@ -19,18 +19,18 @@ export const WorkedOut = ({
   readonly children: ComponentChildren
 }) => {
   const { beside } = useBench()
-  const is = beside === 'current'
+  const why = beside === 'current' || beside === 'halted' ? undefined : WHY[beside]
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group of results is no fieldset
     <div
       role="group"
-      aria-label={is ? what : `${what}, of the order before`}
+      aria-label={why === undefined ? what : `${what}, of the order before`}
       aria-busy={beside === 'working'}
-      class={is ? '' : 'before'}
+      class={why === undefined ? '' : 'before'}
     >
-      {!is && (
+      {why !== undefined && (
         <p class="before-note">
-          {WHY[beside]} {children ? 'What stands here is of the order as it was before.' : ''}
+          {why} {children ? 'What stands here is of the order as it was before.' : ''}
         </p>
       )}
       {children}

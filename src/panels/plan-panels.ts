@@ -83,6 +83,15 @@ export function* panelSteps(plan: Plan): PanelSteps {
 /** All steps at once. */
 export const planPanels = (plan: Plan): PanelPlan => lastOf(panelSteps(plan))
 
+/** Of an order whose panels do not matter. */
+export const noPanels = (plan: Plan): PanelPlan => ({
+  plan,
+  panels: [],
+  uses: [],
+  unplaced: [],
+  stopped: false,
+})
+
 /** A backing without a thickness of its own is cut from whatever panel was found for it. */
 const thickPlate = ({ backing, plateThickness }: Backed) => ({
   ...backing,

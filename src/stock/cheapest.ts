@@ -62,7 +62,7 @@ const search = (problem: CuttingProblem, quick: Cutting, solver: Solver, deadlin
     const root = price(anyNumber(problem), isProof, share(0.5))
     if (better(quick.cuts, root.bound)) return best
     const dived = dive(problem, root, solver, share(0.15))
-    if (dived.cuts && better(dived.cuts, 0)) return best
+    if (dived && better(dived, 0)) return best
     const settled = (cuts: readonly CutSupply[]): boolean => judged(cuts, best.bound, problem).proved
     if (better(improved(problem, root, best.cuts, settled, deadline, SHORT_PATIENCE), 0)) return best
     const branched = branchNumbers(problem, root, price, isProof, share(0.4))

@@ -86,6 +86,10 @@ export const blanksOf = (cuts: readonly CutSupply[], { demands }: CuttingProblem
     ),
   )
 
+/** Each board by itself. */
+export const single = (cuts: readonly CutSupply[]): CutSupply[] =>
+  cuts.flatMap((cut) => Array.from({ length: cut.times }, (): CutSupply => ({ ...cut, times: 1 })))
+
 /** The smallest step between two total costs: no cost lies between two multiples of it. */
 export const costStep = ({ supplies }: CuttingProblem): number => {
   const parts = supplies.map(({ cost }) => Math.round(cost * PARTS)).filter((part) => part > 0)

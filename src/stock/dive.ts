@@ -15,33 +15,33 @@ const FEW_BOARDS = 8
  * Whole boards from parts of boards: what the linear program takes nearly whole is taken, the rest of the order is
  * priced anew, and so on until nothing is left.
  *
- * @returns undefined when the time runs out; and every way of cutting that was found good
+ * @returns undefined when the time runs out
  */
 export const dive = (
   problem: CuttingProblem,
   prices: BoardPrices,
   solver: Solver,
   deadline: Deadline,
-): { cuts?: readonly CutSupply[]; found: readonly CutSupply[] } => {
+): readonly CutSupply[] | undefined => {
   const taken: CutSupply[] = []
   let [left, found, quantities] = [problem, prices.cuts, prices.quantities]
   for (;;) {
     const fixed = fixedParts(found, quantities)
-    if (fixed.length === 0) return { found }
+    if (fixed.length === 0) return undefined
     for (const cut of fixed) {
       if ((left.supplies[cut.supply]?.limit ?? 0) < 1 || isIdle(cut, left)) continue
       taken.push(cut)
       left = problemLeft([cut], left)
     }
-    if (left.demands.every(({ count }) => count === 0)) return { cuts: taken, found }
-    if (deadline.now() > deadline.until) return { found }
+    if (left.demands.every(({ count }) => count === 0)) return taken
+    if (deadline.now() > deadline.until) return undefined
     const rest = firstFit(left)
     const next = priceBoards(left, [...found, ...rest], solver, () => false, deadline)
     const boards = next.quantities.reduce((sum, quantity) => sum + quantity, 0)
     if (boards <= FEW_BOARDS) {
       const seconds = Math.max(0.1, (deadline.until - deadline.now()) / 1000)
       const last = wholeBoards(left, offeredBy(next.cuts, left), rest, solver, seconds)
-      return { cuts: [...taken, ...(last?.cuts ?? rest)], found: next.cuts }
+      return [...taken, ...(last?.cuts ?? rest)]
     }
     ;[found, quantities] = [next.cuts, next.quantities]
   }

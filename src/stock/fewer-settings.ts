@@ -1,21 +1,24 @@
-import { type CutSupply, type CuttingProblem, type Filling, fits } from './cutting-problem.js'
+import {
+  blanksOf,
+  type CutSupply,
+  type CuttingProblem,
+  type Filling,
+  fits,
+  single,
+} from './cutting-problem.js'
 
 /**
  * The same blanks from no more boards, so that the saw is set anew less often: all blanks of a kind leave a board for
  * another that has some of the kind already and room for them, the fewest first.
  */
 export const fewerSettings = (cuts: readonly CutSupply[], problem: CuttingProblem): CutSupply[] => {
-  const boards = cuts.flatMap((cut) =>
-    Array.from({ length: cut.times }, (): CutSupply => ({ ...cut, times: 1 })),
-  )
+  const boards = single(cuts)
   while (moveOne(boards, problem));
   return boards.filter(({ fillings }) => fillings.some((filling) => filling.some((count) => count > 0)))
 }
 
 const moveOne = (boards: CutSupply[], problem: CuttingProblem): boolean => {
-  const held = boards.map(({ fillings }) =>
-    problem.demands.map((_, blank) => fillings.reduce((sum, filling) => sum + (filling[blank] ?? 0), 0)),
-  )
+  const held = boards.map((board) => blanksOf([board], problem))
   const moves = held
     .flatMap((counts, from) => counts.map((count, blank) => ({ from, blank, count })))
     .filter(({ count }) => count > 0)

@@ -2,7 +2,7 @@ import { randomFrom } from '../nest/random.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { worthsOf } from './best-filling.js'
 import { boardFiller, type LeastRates, type Left, type Taste } from './board-filler.js'
-import { blanksOf, type CutSupply, type CuttingProblem, costOf } from './cutting-problem.js'
+import { blanksOf, type CutSupply, type CuttingProblem, costOf, single } from './cutting-problem.js'
 import { byFalling } from './first-fit.js'
 import { type BoardPrices, type Deadline, lossOf } from './price-boards.js'
 import { roomChoices } from './room-choices.js'
@@ -53,10 +53,6 @@ export const improved = (
   }
   return best
 }
-
-/** Each board by itself. */
-const single = (cuts: readonly CutSupply[]): CutSupply[] =>
-  cuts.flatMap((cut) => Array.from({ length: cut.times }, (): CutSupply => ({ ...cut, times: 1 })))
 
 const leftBy = (kept: readonly CutSupply[], problem: CuttingProblem): Left => {
   const held = blanksOf(kept, problem)

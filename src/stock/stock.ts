@@ -36,17 +36,18 @@ export const quickStock = (plan: Plan, panels: PanelPlan): Outcome<StockPlan> =>
 /**
  * The cheapest boards for an order: proved, or the best found in the time with the bound.
  *
- * @param panels the backings on panels, for what each star pays of them
+ * @param panelsOf lays the backings on panels, for what each star pays of them; asked only once boards are found
  * @param deadline when to stop, in milliseconds of a clock of the caller's
  */
 export const planStock = async (
   plan: Plan,
   deadline: Deadline,
-  panels: PanelPlan,
+  panelsOf: () => PanelPlan | Promise<PanelPlan>,
 ): Promise<Outcome<StockPlan>> => {
   const problem = stockProblem(plan)
   if (!problem.ok) return problem
-  return finished(problem.value, await cheapestCutting(problem.value.problem, loadSolver, deadline), panels)
+  const cutting = await cheapestCutting(problem.value.problem, loadSolver, deadline)
+  return finished(problem.value, cutting, await panelsOf())
 }
 
 const finished = (stock: StockProblem, cutting: Cutting, panels: PanelPlan): Outcome<StockPlan> => {

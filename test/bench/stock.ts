@@ -30,7 +30,7 @@ const reportBig = async (what: string, text: string): Promise<void> => {
   const order = parseOrder({ text })
   const plan = order.ok ? planOrder(order.value) : order
   const stock = plan.ok
-    ? await planStock(plan.value, { until: begun + 8000, now }, planPanels(plan.value))
+    ? await planStock(plan.value, { until: begun + 8000, now }, () => planPanels(plan.value))
     : plan
   if (!stock.ok) throw new Error(JSON.stringify(stock.problems))
   const { cost, bound, boards } = stock.value

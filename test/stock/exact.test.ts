@@ -15,7 +15,7 @@ const compare = async (count: number, ripKerf?: number): Promise<number> => {
     const plan = order.ok ? planOrder(order.value) : order
     if (!plan.ok) throw new Error(JSON.stringify(plan.problems))
     const least = leastCost(plan.value)
-    const stock = await planStock(plan.value, counted(10_000), planPanels(plan.value))
+    const stock = await planStock(plan.value, counted(10_000), () => planPanels(plan.value))
     expect(stock.ok, `seed ${seed}`).toBe(least !== undefined)
     if (!stock.ok || least === undefined) continue
     served += 1

@@ -7,7 +7,7 @@ import { counted } from './clock.js'
 /** The boards of an order, or what is wrong with them. */
 export const tryStock = (text: string): Promise<Outcome<StockPlan>> => {
   const plan = planOf(text)
-  return planStock(plan, counted(5000), planPanels(plan))
+  return planStock(plan, counted(5000), () => planPanels(plan))
 }
 
 /** The boards of an order that has enough of them. */

@@ -10,8 +10,8 @@ it('when the time runs out, the best found is told with a bound that cannot be u
   const plan = planOf(bigOrder(1))
   expect(plan.stars.reduce((sum, { arms }) => sum + arms, 0)).toBe(300)
   const [hurried, patient] = [
-    await planStock(plan, counted(1), planPanels(plan)),
-    await planStock(plan, counted(400), planPanels(plan)),
+    await planStock(plan, counted(1), () => planPanels(plan)),
+    await planStock(plan, counted(400), () => planPanels(plan)),
   ]
   if (!hurried.ok || !patient.ok) throw new Error('there are boards enough')
   expect(hurried.value.proved).toBe(false)
