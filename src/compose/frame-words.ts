@@ -1,8 +1,8 @@
 import { goesInto } from '../geometry/goes-into.js'
-import { outlineSize } from '../geometry/outline.js'
 import { cuttingRoom } from '../jigs/cutting-room.js'
 import { armRoom, LEAST_SLOT } from '../jigs/frame-opening.js'
 import { type GlueFrame, glueFrame } from '../jigs/glue-frame.js'
+import { levelledSize } from '../jigs/levelled.js'
 import type { Order } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
@@ -19,7 +19,7 @@ const fittingFrame = (plan: StarPlan, { shop }: Order): GlueFrame | undefined =>
   for (let pieces = 1; pieces <= plan.star.points; pieces++) {
     const frame = glueFrame(plan, shop.jigStock, pieces)
     const fits = frame.parts.every(({ outer }) => {
-      const { across, height } = outlineSize(outer)
+      const { across, height } = levelledSize(outer)
       return !room || goesInto(across + cut, height + cut, room)
     })
     if (fits) return frame
@@ -49,7 +49,7 @@ export const frameRefusal = (plan: StarPlan, order: Order): Problem | undefined 
   const room = cuttingRoom(shop)
   return {
     ...at,
-    advice: `Even in ${plan.star.points} parts, each ${smallest ? sizeText(outlineSize(smallest.outer), lengths) : ''}, the frame of "${plan.order.name}" does not go onto ${room ? sizeText({ across: room.length, height: room.width }, lengths) : 'the panel'}. Give a larger panel or bed, or leave it out and glue with tape.`,
+    advice: `Even in ${plan.star.points} parts, each ${smallest ? sizeText(levelledSize(smallest.outer), lengths) : ''}, the frame of "${plan.order.name}" does not go onto ${room ? sizeText({ across: room.length, height: room.width }, lengths) : 'the panel'}. Give a larger panel or bed, or leave it out and glue with tape.`,
   }
 }
 

@@ -2,7 +2,7 @@ import type { Shape } from '../drawing/model.js'
 import { line, path } from '../drawing/shapes.js'
 import { outlineSides } from '../drawing/sides.js'
 import { hatch } from '../geometry/hatch.js'
-import { boxOf, type Outline } from '../geometry/outline.js'
+import { boxOf, mapped, type Outline } from '../geometry/outline.js'
 import { add, type Point, point, scale, subtract } from '../geometry/point.js'
 import type { Jig } from '../jigs/jig.js'
 import { radians } from '../units/convert.js'
@@ -19,10 +19,7 @@ const FENCE = 1.8
 export const assembly = (jig: Jig): Block => {
   const upright = jig.inUse?.blade === undefined
   const seen = ({ x, y }: Point): Point => (upright ? point(x, y) : point(0 - x, 0 - y))
-  const lie = ({ vertices, closed }: Outline): Outline => ({
-    closed,
-    vertices: vertices.map((vertex) => ({ ...vertex, ...seen(vertex) })),
-  })
+  const lie = (outline: Outline): Outline => mapped(outline, seen)
   const placed = jig.parts.flatMap(({ outer, inner, footprint, copies }, index): Placed[] =>
     (copies ?? [footprint ?? outer]).map((outline) => ({
       number: index + 1,
@@ -39,10 +36,7 @@ export const assembly = (jig: Jig): Block => {
   const lower = upright ? 0 : FENCE
   const at = (place: Point): Point =>
     add(scale(subtract(place, point(min.x, max.y)), reduced), point(BESIDE, -lower))
-  const small = ({ vertices, closed }: Outline): Outline => ({
-    closed,
-    vertices: vertices.map((vertex) => ({ ...vertex, ...at(vertex) })),
-  })
+  const small = (outline: Outline): Outline => mapped(outline, at)
   const shrunk = placed.map(
     ({ number, outline, holes }): Placed => ({
       number,

@@ -1,7 +1,6 @@
 import type { Drawing } from '../drawing/model.js'
-import { outlineSize, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
-import { levelling } from '../jigs/levelled.js'
+import { levelledSize } from '../jigs/levelled.js'
 import type { Order } from '../order/order.js'
 import { showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -88,7 +87,7 @@ const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Orde
   const stock = showLength(order.shop.jigStock.thickness, order.lengths)
   const list = [
     ...jig.parts.map(({ word, outer, copies }, index) => {
-      const size = sizeText(outlineSize(turnedOutline(outer, levelling(outer))), order.lengths)
+      const size = sizeText(levelledSize(outer), order.lengths)
       const count = copies && copies.length > 1 ? `, ${copies.length} pieces` : ''
       return `${index + 1}: ${word}${count}, ${size}`
     }),

@@ -1,7 +1,7 @@
 import { compensated, relievedPart } from '../cutter/compensated.js'
 import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Path, Shape } from '../drawing/model.js'
-import { movedShape, turnedShapes } from '../drawing/moved.js'
+import { cutOutlines, laidShapes } from '../drawing/moved.js'
 import { path } from '../drawing/shapes.js'
 import { layBoxes } from '../geometry/lay-boxes.js'
 import { boxOf, type Extents } from '../geometry/outline.js'
@@ -13,7 +13,7 @@ import type { Cutter, Order, Shop } from '../order/order.js'
 import { done, type Outcome, problemsOf, refused } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
 import type { StarPlan } from '../plan/plan.js'
-import { mm, radians } from '../units/convert.js'
+import { mm } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
 import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
 import { partLettering, turnedWords } from './jig-letters.js'
@@ -50,7 +50,7 @@ export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<JigS
   if (!onPaper.ok || !toCut.ok) return refused([onPaper, toCut].flatMap(problemsOf))
   const figure = onPaper.value.parts.flat()
   const shapes = toCut.value.parts.flat()
-  const { min, max } = boxOf(outlinesOf(shapes))
+  const { min, max } = boxOf(cutOutlines(shapes))
   const title = `${plan.order.name}: ${words.title}`
   const drawing = notedDrawing({
     kind: jig.name,
@@ -69,13 +69,10 @@ export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<JigS
         PRINT_CAUTION,
       ],
     },
-    pieces: outlinesOf(figure),
+    pieces: cutOutlines(figure),
   })
   return done({ drawing: { ...drawing, toCut: shapes }, sheets: toCut.value.sheets })
 }
-
-const outlinesOf = (shapes: readonly Shape[]): Path[] =>
-  shapes.flatMap((shape) => (shape.kind === 'path' && shape.layer === 'CUT-OUTSIDE' ? [shape] : []))
 
 /** Inner cuts, then outlines, then marks, of every part in its place on the panel. */
 const partsShapes = (
@@ -155,11 +152,7 @@ const laidOut = (
     parts: drawn.map(({ shapes, min, max }, index) => {
       const place = places[index]
       if (!place) throw new RangeError('every part has a place')
-      const turned = turnedShapes(shapes, radians(place.turned ? Math.PI / 2 : 0))
-      // Turned by a quarter, its upper left corner is what was its lower left one.
-      const corner = place.turned ? point(-max.y, min.x) : min
-      const by = point(place.x - corner.x, place.y - place.sheet * apart - corner.y)
-      return turned.map((shape) => movedShape(shape, by))
+      return laidShapes(shapes, { min, max }, place.turned, point(place.x, place.y - place.sheet * apart))
     }),
   })
 }

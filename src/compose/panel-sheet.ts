@@ -2,7 +2,7 @@ import { LARGE, MEDIUM, SMALL } from '../drawing/lettering.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { movedShape } from '../drawing/moved.js'
 import { path } from '../drawing/shapes.js'
-import { type Outline, rectangle, turnedOutline } from '../geometry/outline.js'
+import { mapped, type Outline, rectangle, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import { sentence } from '../order/problem.js'
 import type { PanelPlan } from '../panels/plan-panels.js'
@@ -111,7 +111,5 @@ const panelBlock = ({ filled, title }: NumberedPanels, inside: number): Block =>
   )
 }
 
-const scaled = ({ vertices, closed }: Outline, scale: number): Outline => ({
-  closed,
-  vertices: vertices.map((vertex) => ({ ...vertex, x: vertex.x / scale, y: vertex.y / scale })),
-})
+const scaled = (outline: Outline, scale: number): Outline =>
+  mapped(outline, ({ x, y }) => point(x / scale, y / scale))

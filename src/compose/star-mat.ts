@@ -2,7 +2,7 @@ import { dimension } from '../drawing/dimension.js'
 import { notedDrawing } from '../drawing/drawing.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { centredLabel, cross, line, path, ring } from '../drawing/shapes.js'
-import { blankIsArm } from '../geometry/kite.js'
+import { blankIsArm, kiteInscribed } from '../geometry/kite.js'
 import { boxOf, closedOutline, type Extents, type Outline } from '../geometry/outline.js'
 import { add, direction, type Point, point, scale } from '../geometry/point.js'
 import { starOutline } from '../geometry/star.js'
@@ -68,8 +68,8 @@ const centreMarks = ({ star }: StarPlan, tips: readonly Point[]): Shape[] => {
 }
 
 /** Clockwise from the tip that points up, each in the middle of the circle that touches its arm's four edges. */
-const armNumbers = ({ star, kite }: StarPlan, tips: readonly Point[]): Shape[] => {
-  const inscribed = kite.area / (star.tipEdge + star.jointEdge)
+const armNumbers = ({ star }: StarPlan, tips: readonly Point[]): Shape[] => {
+  const inscribed = kiteInscribed(star)
   const fromCentre = star.radius - inscribed / Math.sin(toRadians(degrees(star.tipAngle / 2)))
   const height = Math.min(10, inscribed * 0.7)
   return tips.map((tip, index) => {

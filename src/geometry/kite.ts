@@ -34,6 +34,9 @@ export const kiteWidth = (star: Star): Mm =>
 /** In mm²: half the product of the diagonals. */
 export const kiteArea = (star: Star): number => (star.radius * kiteWidth(star)) / 2
 
+/** Radius, in mm, of the circle that touches all four edges. */
+export const kiteInscribed = (star: Star): number => kiteArea(star) / (star.tipEdge + star.jointEdge)
+
 /**
  * The parallelogram an arm is cut from, in the kite's own place: corners from the tip, counter-clockwise, the first
  * side of the given length along +x.

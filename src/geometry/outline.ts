@@ -1,7 +1,7 @@
 import type { Mm, Radians } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { SAME_POINT } from '../units/tolerance.js'
-import { distance, type Point, point, turn } from './point.js'
+import { add, distance, type Point, point, turn } from './point.js'
 
 /**
  * A corner of an outline. `bulge` shapes the edge that leaves it: tan(included angle / 4), positive when the arc
@@ -141,13 +141,13 @@ const arcExtremes = ({ centre, radius, start, sweep }: Arc): Point[] =>
   })
 
 /** The outline moved by a vector. */
-export const moved = (outline: Outline, by: Point): Outline => ({
-  closed: outline.closed,
-  vertices: outline.vertices.map((vertex) => ({ ...vertex, x: vertex.x + by.x, y: vertex.y + by.y })),
-})
+export const moved = (outline: Outline, by: Point): Outline => mapped(outline, (at) => add(at, by))
 
 /** The outline turned counter-clockwise about the origin. */
-export const turnedOutline = ({ vertices, closed }: Outline, by: Radians): Outline => ({
+export const turnedOutline = (outline: Outline, by: Radians): Outline => mapped(outline, (at) => turn(at, by))
+
+/** The outline with every vertex elsewhere; arcs stay what they are, so the map keeps shapes and does not mirror. */
+export const mapped = ({ vertices, closed }: Outline, to: (at: Point) => Point): Outline => ({
   closed,
-  vertices: vertices.map((vertex) => ({ ...vertex, ...turn(vertex, by) })),
+  vertices: vertices.map((vertex) => ({ ...vertex, ...to(vertex) })),
 })

@@ -1,6 +1,6 @@
 import { leftPart } from '../geometry/half-plane.js'
 import { hull } from '../geometry/hull.js'
-import { kite, kiteOutline } from '../geometry/kite.js'
+import { kite, kiteInscribed, kiteOutline } from '../geometry/kite.js'
 import { distanceToEdge } from '../geometry/leaves-room.js'
 import { circle, closedOutline, edges, type Outline } from '../geometry/outline.js'
 import {
@@ -60,7 +60,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   const tipAway = fromBlade(blade, point(0, 0))
   const half = halfBar(tipAway, stock)
   // On the arm's axis; as near to its middle as the bar's nose may come to the blade.
-  const noseAway = Math.max(plan.kite.area / (star.tipEdge + star.jointEdge), half + NOSE_CLEAR)
+  const noseAway = Math.max(kiteInscribed(star), half + NOSE_CLEAR)
   const nose = between(centre, point(0, 0), noseAway / tipAway)
   const clamp = clampPlace(nose, blade, block, stock)
   const foot = clampCorners(

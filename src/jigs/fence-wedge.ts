@@ -1,5 +1,5 @@
 import { hull } from '../geometry/hull.js'
-import type { Outline } from '../geometry/outline.js'
+import { mapped, type Outline } from '../geometry/outline.js'
 import { add, distance, type Point, point, scale, turn } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { PlannedCut } from '../plan/plan.js'
@@ -116,10 +116,7 @@ export const fenceWedge = (laid: LaidOn, stock: JigStock): FenceWedge => {
   }
   const cutEnd = at(laid.cutEnd)
   return {
-    toFence: ({ closed, vertices }) => ({
-      closed,
-      vertices: vertices.map((vertex) => ({ ...vertex, ...at(vertex) })),
-    }),
+    toFence: (outline) => mapped(outline, at),
     blade: [onBlade(onFence, 0), add(cutEnd, scale(along, CLAMPS / 3))],
     parts,
     clamps: clamps.map((place) => ({ at: place, fromBlade: mm(Math.abs(fromBlade(onFence, place))) })),

@@ -44,3 +44,7 @@ export const turnedPart = (part: JigPart, by: Radians): JigPart => ({
   seats: part.seats.map((seat) => turn(seat, by)),
   marks: part.marks.map((mark) => turnedOutline(mark, by)),
 })
+
+/** The size of a part as it is cut. */
+export const levelledSize = (outer: Outline): ReturnType<typeof outlineSize> =>
+  outlineSize(turnedOutline(outer, levelling(outer)))

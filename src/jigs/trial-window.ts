@@ -1,4 +1,4 @@
-import { kite, kiteArea, kiteOutline } from '../geometry/kite.js'
+import { kite, kiteInscribed, kiteOutline } from '../geometry/kite.js'
 import { boxOf, circle, closedOutline, moved, type Outline, rectangle } from '../geometry/outline.js'
 import { type Point, point, scale, turn } from '../geometry/point.js'
 import type { Cutter, JigStock } from '../order/order.js'
@@ -35,7 +35,7 @@ export const trialWindow = (
   const lies = kiteOutline(kite(star)).vertices.map((corner) => turn(corner, upright))
   const wall = stock.thickness + 2 * removedWidth(cutter)
   // One circle touches all edges of a kite: moved by d, it is the same kite, larger by d over that circle's radius.
-  const inscribed = kiteArea(star) / (star.tipEdge + star.jointEdge)
+  const inscribed = kiteInscribed(star)
   if (stock.tolerance >= inscribed) return undefined
   const openings = [stock.tolerance, 0, -stock.tolerance].map((wider) => ({
     wider: mm(wider),

@@ -1,11 +1,9 @@
 import { shapeExtents } from '../drawing/bounds.js'
 import type { Drawing, Shape } from '../drawing/model.js'
-import { movedShape, turnedShapes } from '../drawing/moved.js'
+import { cutOutlines, laidShapes } from '../drawing/moved.js'
 import { layBoxes } from '../geometry/lay-boxes.js'
-import type { Outline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Paper } from '../order/order.js'
-import { radians } from '../units/convert.js'
 import { sheetsFor } from './fewest-pages.js'
 import { type Laid, layFigure } from './lay-figure.js'
 import { printedPlaces } from './layout.js'
@@ -41,7 +39,7 @@ const pagesOf = ({ figures, notesApart }: LaidApart): number =>
 const laidApart = (drawing: Drawing, parts: readonly (readonly Shape[])[], paper: Paper): LaidApart => {
   const { notes, ...bare } = drawing
   const groups = groupsOf(parts, paper).map(
-    (figure): Drawing => ({ ...bare, figure, shapes: figure, pieces: piecesOf(figure) }),
+    (figure): Drawing => ({ ...bare, figure, shapes: figure, pieces: cutOutlines(figure) }),
   )
   const figures = groups.map((group) => layFigure(group, paper).figure)
   const named = (all: readonly LaidFigure[]): LaidFigure[] => {
@@ -78,13 +76,8 @@ const groupsOf = (parts: readonly (readonly Shape[])[], paper: Paper): (readonly
   for (const [index, { shapes, min, max }] of small.entries()) {
     const place = places[index]
     if (!place) continue
-    const corner = place.turned ? point(-max.y, min.x) : min
-    const by = point(place.x - corner.x, place.y - corner.y)
-    const lying = turnedShapes(shapes, radians(place.turned ? Math.PI / 2 : 0))
-    shared[place.sheet] = [...(shared[place.sheet] ?? []), ...lying.map((shape) => movedShape(shape, by))]
+    const lying = laidShapes(shapes, { min, max }, place.turned, point(place.x, place.y))
+    shared[place.sheet] = [...(shared[place.sheet] ?? []), ...lying]
   }
   return [...boxed.filter((box) => !small.includes(box)).map(({ shapes }) => shapes), ...shared]
 }
-
-const piecesOf = (shapes: readonly Shape[]): Outline[] =>
-  shapes.flatMap((shape) => (shape.kind === 'path' && shape.layer === 'CUT-OUTSIDE' ? [shape] : []))

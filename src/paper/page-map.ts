@@ -1,7 +1,7 @@
 import type { Path, Shape } from '../drawing/model.js'
 import { path } from '../drawing/shapes.js'
 import { hatch } from '../geometry/hatch.js'
-import { closedOutline } from '../geometry/outline.js'
+import { closedOutline, mapped } from '../geometry/outline.js'
 import { type Point, point } from '../geometry/point.js'
 import { radians } from '../units/convert.js'
 import { type Layout, type Place, printedPlaces, windowCorner } from './layout.js'
@@ -38,13 +38,7 @@ export const pageMap = (
     return [point(x, y), point(x + across, y), point(x + across, y + along), point(x, y + along)].map(onMap)
   }
   return [
-    ...outlines.map(({ vertices, closed }) =>
-      path(
-        'NOTE',
-        { closed, vertices: vertices.map((vertex) => ({ ...vertex, ...onMap(vertex) })) },
-        'narrow',
-      ),
-    ),
+    ...outlines.map((outline) => path('NOTE', mapped(outline, onMap), 'narrow')),
     ...printedPlaces(layout).map((place) => path('GUIDE', closedOutline(box(place)))),
     path('NOTE', closedOutline(box(current)), 'wide'),
     ...hatch(box(current), radians(Math.PI / 4), SPACING).map((ends) =>

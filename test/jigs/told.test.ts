@@ -120,3 +120,16 @@ describe("the star's name on the parts", () => {
     expect(notes('Boathouse')).not.toContain('On the parts')
   })
 })
+
+/** Parts are turned before they are laid on the bed: what fits is asked of them as they are cut. */
+it.each([
+  [640, 400, 380],
+  [700, 420, 380],
+  [700, 420, 450],
+])('a frame for a bed of %s × %s mm comes in parts that go onto it', (length, width, radius) => {
+  const { order, star } = starOf(
+    `shop: { cutter: { kind: router, bit: 3, bed: { width: ${width}, length: ${length} } } }\nstars: [{ points: 8, tip-angle: 18, radius: ${radius} }]`,
+  )
+  const drawn = drawJig('glue-up-frame', star, order)
+  expect(drawn.ok ? [] : drawn.problems).toEqual([])
+})
