@@ -145,6 +145,25 @@ describe.each(['cord', 'screws', 'keyhole'] as const)('openings to hang by: %s',
   })
 })
 
+it('holes wider than their usual distance keep the wall between them all the same', () => {
+  let made = 0
+  for (const [shape, star] of SHAPES.flatMap((each) =>
+    twoStarsOf(each).map((sized) => [showShape(each), sized] as const),
+  )) {
+    for (const [kind, hole] of [
+      ['cord', 39],
+      ['screws', 29],
+    ] as const) {
+      const plate = plateOf(star, orderOf(star, { hanging: hanging(kind, { hole: mm(hole), wall: mm(6) }) }))
+      const [one, other] = plate?.part.inner.map((opening) => area(opening)) ?? []
+      if (!one || !other) continue
+      expect(one.distance(other), shape).toBeGreaterThan(6 - ARCS)
+      made++
+    }
+  }
+  expect(made).toBeGreaterThan(3)
+})
+
 it('nails stand two in each arm, clear of edges, joints and holes', () => {
   let made = 0
   for (const [index, [shape, star]] of STARS.entries()) {
