@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks'
+import { useLayoutEffect, useRef } from 'preact/hooks'
 
 /**
  * Browsers take no more than 100 to 200 addresses in half a minute, and a pull has more: a few are written at once, then
@@ -7,10 +7,10 @@ import { useEffect, useRef } from 'preact/hooks'
 const AT_ONCE = 20
 const APART = 400
 
-/** Keeps the page's address, so that nothing is lost on reload. */
+/** Keeps the page's address, before the page is painted: nothing is lost on reload, however soon it comes. */
 export const useAddress = (address: string): void => {
   const credit = useRef({ left: AT_ONCE, since: 0 })
-  useEffect(() => {
+  useLayoutEffect(() => {
     const { left, since } = credit.current
     const now = performance.now()
     const grown = Math.min(AT_ONCE, left + (now - since) / APART)
@@ -18,7 +18,11 @@ export const useAddress = (address: string): void => {
       credit.current = { left: Math.max(0, grown - 1), since: performance.now() }
       history.replaceState(null, '', address)
     }
-    const timer = setTimeout(write, Math.max(0, 1 - grown) * APART)
+    if (grown >= 1) {
+      write()
+      return
+    }
+    const timer = setTimeout(write, (1 - grown) * APART)
     return () => clearTimeout(timer)
   }, [address])
 }

@@ -67,6 +67,22 @@ describe('undo', () => {
 })
 
 describe('a reload', () => {
+  it('loses nothing, not even when it follows a change at once', () =>
+    using(async (page) => {
+      await page
+        .getByLabel('Wall or door behind it', { exact: true })
+        .evaluate(async (field: HTMLInputElement) => {
+          field.value = '900 x 2000 mm'
+          field.dispatchEvent(new Event('input', { bubbles: true }))
+          field.dispatchEvent(new Event('change', { bubbles: true }))
+          await Promise.resolve()
+          location.reload()
+        })
+      await page.waitForURL(/wall=/)
+      await page.waitForSelector('.star')
+      expect(await valueAt(page, 'Wall or door behind it')).toBe('900 x 2000 mm')
+    }))
+
   it('loses nothing: order, wall, dry fit, the star that is shown and its tone', () =>
     using(async (page) => {
       await work(page)
