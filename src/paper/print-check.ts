@@ -185,10 +185,12 @@ const words = (units: Units, middle: Point, ways: Ways): Shape[] => {
     ...field(
       '3. Write it into the order',
       [
-        'under the shop: and paper: that it has,',
-        '  printed:',
-        `    across: ${sample[0]}`,
-        `    along: ${sample[1]}`,
+        ' shop:',
+        '   paper:',
+        '     printed:',
+        `       across: ${sample[0]}`,
+        `       along: ${sample[1]}`,
+        'Lines that stand there already are not written twice.',
         'Make the files anew: every page is then corrected both ways, and says so. This page never is.',
       ],
       -1,
