@@ -11,6 +11,7 @@ import {
   benchBands,
   cautions,
   listBand,
+  PACKED,
   ROOMY,
   SETTINGS,
   type Setting,
@@ -92,9 +93,10 @@ const cardPages = (
       bands: () => [...upper, stepDrawings(plan, order, inside, left), ...lower],
     }
   }
-  const onOnePage = SETTINGS.map((each) => layout(each, [lists, cautions(plan, order, each, inside)]))
-  const roomy = firstWithRoom(onOnePage)
-  if (roomy) return [{ height, bands: roomy.bands() }]
+  const onOnePage = (settings: readonly Setting[]) =>
+    firstWithRoom(settings.map((each) => layout(each, [lists, cautions(plan, order, each, inside)])))
+  const whole = onOnePage(SETTINGS) ?? onOnePage(PACKED)
+  if (whole) return [{ height, bands: whole.bands() }]
   const after = benchBands(plan, order, inside)
   const saw = [atTheSaw(plan, order, inside)]
   const tightest = layout(TIGHT, saw)
