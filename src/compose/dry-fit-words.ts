@@ -144,7 +144,7 @@ const mendSteps = (fit: DryFit, order: Order): string[] => {
   return [
     first,
     'Recut one arm first, both joint faces: the tip at the stop, as at cut 2, then turned over, as at cut 3. Arm clamped, offcut free; lower the blade slowly, for so thin a slice pushes it aside.',
-    `Check that arm: centre ${showAngle(recut.star.centreAngle)}, sides ${showAngle(recut.star.sideAngle)}, tip edges ${showLength(recut.star.tipEdge, order.lengths)}.`,
+    `Check that arm: centre ${showAngle(recut.star.centreAngle)}, sides ${showAngle(recut.star.sideAngle)}, tip edges ${showSetting(recut.star.tipEdge, order.lengths)}.`,
     `Then the other ${star.points - 1} arms with nothing moved: cut 2 on all, then cut 3 on all. Both faces of all ${star.points} arms, or they no longer match.`,
     'Dry-fit again before any glue.',
   ]
@@ -170,7 +170,7 @@ export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'
     },
     {
       heading: 'New star',
-      text: `${show(recut.star.across)} across, ${show(recut.star.height)} high; tip edge ${show(recut.star.tipEdge)}, joint edge ${show(recut.star.jointEdge)}`,
+      text: `${show(recut.star.across)} across, ${show(recut.star.height)} high; tip edge ${showSetting(recut.star.tipEdge, lengths)}, joint edge ${show(recut.star.jointEdge)}`,
     },
     ...(star.tipEdge - recut.star.tipEdge > SHOP
       ? [
