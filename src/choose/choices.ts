@@ -44,6 +44,8 @@ export interface Choices {
   readonly found: readonly Choice[]
   /** Kinds of star that the saw cannot cut without a wedge, or that are too small to cut on it. */
   readonly beyondSaw: number
+  /** Names of the order's own stars that are left out for the same reasons. */
+  readonly ownLeftOut: readonly string[]
 }
 
 /** Every star that can be made, as {@link shapesFor} lists them, in the sizes of {@link sizesFor}. */
@@ -55,12 +57,12 @@ export const choicesFor = (order: Order, asked: ChoiceAsked): Choices => {
       choiceOf(labelOf(shape), shape, starOf(shape, sized, asked.quantity, order.climate.wall), sized, order),
     ),
   )
-  const own = asked.own
-    ? order.stars.filter((star) => points.includes(star.points)).flatMap((star) => ownChoice(star, order))
-    : []
+  const wanted = asked.own ? order.stars.filter((star) => points.includes(star.points)) : []
+  const own = wanted.flatMap((star) => ownChoice(star, order))
   return {
     found: [...own, ...offered.flat()],
     beyondSaw: offered.filter((sizes) => sizes.length === 0).length,
+    ownLeftOut: wanted.map(({ name }) => name).filter((name) => !own.some(({ label }) => label === name)),
   }
 }
 

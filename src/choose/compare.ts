@@ -45,21 +45,20 @@ export const meant = (
   const found = byNumber ?? byLabel
   if (found) return done(found)
   const shape = shapeOf(text)
-  if (!shape) return refused([unknown(word, listed)])
+  const isOwn = asked.own && order.stars.some(({ name }) => name.toLowerCase() === text.toLowerCase())
+  if (!shape) return refused([isOwn ? notMade(word) : unknown(word, listed)])
   const [made] = sizesFor(shape, order, asked.size, false).flatMap((sized) =>
     choiceOf(labelOf(shape), shape, starOf(shape, sized, asked.quantity, order.climate.wall), sized, order),
   )
-  return made
-    ? done(made)
-    : refused([
-        {
-          place: '--compare',
-          given: showGiven(word),
-          advice:
-            'This star cannot be made with this saw, these boards and this room. starwright plan tells what stands in the way.',
-        },
-      ])
+  return made ? done(made) : refused([notMade(word)])
 }
+
+const notMade = (word: string): Problem => ({
+  place: '--compare',
+  given: showGiven(word),
+  advice:
+    'This star cannot be made with this saw without a wedge, these boards and this room. starwright plan tells what stands in the way.',
+})
 
 /** Reads `5/2` and `5@45`. */
 const shapeOf = (text: string): Shape | undefined => {

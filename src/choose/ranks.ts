@@ -24,8 +24,8 @@ export const starPart = ({ plan, wood }: Choice): number => (plan.star.points * 
 
 /**
  * ease: the likeliest to close on the nearest marks, then fewer arms, then the less sensitive, of each number of points in
- * turn; marks: the smallest gap
- * that the marks leave; size: the largest; wood: the largest part of the board that becomes star.
+ * turn; marks: the smallest gap that the marks leave; size: the largest; wood: the largest part of the board that becomes
+ * star.
  */
 const ORDERS: Readonly<Record<RankName, readonly Worse[]>> = {
   ease: [chance, arms, sensitivity],

@@ -23,7 +23,7 @@ import { wholeFlag } from './whole-flag.js'
 const ANY_STAR: FlagValues = { points: '5', 'tip-angle': '45', 'board-width': '70 mm' }
 
 const RANK_TEXTS: Readonly<Record<RankName, string>> = {
-  ease: 'the likeliest to close on its marks first',
+  ease: 'the likeliest to close on its marks first, each number of points in turn',
   marks: 'the smallest gap on the nearest marks first',
   size: 'the largest first',
   wood: 'the least wood wasted first',

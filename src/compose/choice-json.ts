@@ -4,8 +4,12 @@ import { starPart } from '../choose/ranks.js'
 import type { Order } from '../order/order.js'
 
 /** The choices for programs, a public contract: mm, mm², degrees, chances from 0 to 1, unrounded; all of them, ranked. */
-export const choiceJson = (ranked: readonly Choice[], { beyondSaw }: Choices, order: Order): string =>
-  `${JSON.stringify({ stars: ranked.map((choice) => oneJson(choice, order)), leftOut: beyondSaw }, undefined, 2)}\n`
+export const choiceJson = (
+  ranked: readonly Choice[],
+  { beyondSaw, ownLeftOut }: Choices,
+  order: Order,
+): string =>
+  `${JSON.stringify({ stars: ranked.map((choice) => oneJson(choice, order)), leftOut: beyondSaw, ownLeftOut }, undefined, 2)}\n`
 
 export const comparisonJson = (a: Choice, b: Choice, order: Order): string =>
   `${JSON.stringify({ compared: [oneJson(a, order), oneJson(b, order)] }, undefined, 2)}\n`

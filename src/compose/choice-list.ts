@@ -13,25 +13,26 @@ const LINES = 4
 /** The ranked stars as text: a small picture of each, and beside it what it takes. */
 export const choiceList = (
   listed: readonly Choice[],
-  { beyondSaw, found }: Choices,
+  choices: Choices,
   order: Order,
   rankText: string,
 ): string =>
   [
-    `Stars for this shop, ${rankText}`,
+    ...wrapColumns(`Stars for this shop, ${rankText}`, WIDTH, 0),
     '',
     ...listed.flatMap((choice, index) => [...choiceLines(choice, index + 1, order), '']),
-    ...wrapColumns(footText(listed.length, found.length, beyondSaw), WIDTH, 0),
+    ...wrapColumns(footText(listed.length, choices), WIDTH, 0),
     ...wrapColumns(`Safety: ${SAW_CAUTION}`, WIDTH, 0),
     '',
   ].join('\n')
 
-const footText = (listed: number, found: number, beyondSaw: number): string =>
+const footText = (listed: number, { found, beyondSaw, ownLeftOut }: Choices): string =>
   [
-    found > listed ? `${found - listed} more: --most ${found}.` : '',
+    found.length > listed ? `${found.length - listed} more: --most ${found.length}.` : '',
     beyondSaw === 0
       ? ''
-      : `${countOf(beyondSaw, 'kind')} of star left out: the saw, the boards or the room do not allow them, or their arms are too small for a miter saw.`,
+      : `${countOf(beyondSaw, 'kind')} of star left out: the saw without a wedge, the boards or the room do not allow them, or their arms are too small for a miter saw.`,
+    ownLeftOut.length === 0 ? '' : `Left out for the same reasons, of your order: ${ownLeftOut.join(', ')}.`,
     '"Closes on marks": set on the nearest marks, with a scale that is true and cuts that repeat as the order says.',
     'Compare two with --compare and their numbers or names; starwright plan gives the cuts.',
   ]

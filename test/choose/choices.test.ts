@@ -206,6 +206,18 @@ describe('the star a person means', () => {
   it('a star that this saw does not cut is refused with the way out', () => {
     expect(labelFor('5/2')).toContain('cannot be made with this saw')
   })
+
+  it('a star of the order that this saw does not cut is told to be left out, not to be unknown', () => {
+    // First cut 90° - 36° = 54°, past the saw's 45°.
+    const { order } = planOf(
+      `shop: ${SHOP}\nstars: [{ name: Steep, points: 5, tip-angle: 36, board-width: 70 }]`,
+    )
+    const asked = { quantity: 1, own: true }
+    const { found: all, ownLeftOut } = choicesFor(order, asked)
+    expect(ownLeftOut).toEqual(['Steep'])
+    const outcome = meant('steep', all, order, asked)
+    expect(outcome.ok ? '' : outcome.problems.map(showProblem).join()).toContain('without a wedge')
+  })
 })
 
 describe('backings of a panel', () => {
