@@ -44,7 +44,7 @@ const Laid = ({ panels }: { readonly panels: LaidPanels }) => (
       </figure>
     ))}
     <p class="files">
-      <FileButtons paths={panels.files} of="all panels" />
+      How they all lie: <FileButtons paths={panels.files} of="all panels" />
     </p>
   </>
 )
