@@ -4,14 +4,13 @@ import { movedShape } from '../drawing/moved.js'
 import { path } from '../drawing/shapes.js'
 import { mapped, type Outline, rectangle, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
-import { sentence } from '../order/problem.js'
-import type { PanelPlan } from '../panels/plan-panels.js'
+import type { PanelPlan } from '../panels/panel-plan.js'
 import { radians } from '../units/convert.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { cardSize } from './card-size.js'
 import { type NumberedPanels, numberedPanels } from './panel-drawing.js'
-import { filledText, STOPPED, useText, worthText } from './panel-words.js'
+import { buyLines, filledText, stoppedLines, unplacedLines } from './panel-words.js'
 
 const GAP = 6
 
@@ -47,22 +46,9 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
         ],
         inside,
       ),
-      ...found.uses.map((use) =>
-        textBlock(
-          [
-            `${use.stars.map(({ order }) => order.name).join(', ')}: ${useText(use, lengths)}.`,
-            sentence(worthText(use)),
-          ],
-          MEDIUM,
-          inside,
-        ),
-      ),
-      textBlock(
-        found.unplaced.map(({ order }) => `No panel of the order holds the backing of ${order.name}.`),
-        MEDIUM,
-        inside,
-      ),
-      textBlock(found.stopped ? [`Stopped: ${STOPPED}.`] : [], MEDIUM, inside),
+      ...found.uses.map((use) => textBlock(buyLines(use, lengths), MEDIUM, inside)),
+      textBlock(unplacedLines(found), MEDIUM, inside),
+      textBlock(stoppedLines(found), MEDIUM, inside),
       textBlock(
         [
           'Inside cuts first, then outlines. Clamp or tape the panel so that a plate that comes free cannot lift into the beam or the bit. The short line on a plate points to its upper tip.',

@@ -1,5 +1,7 @@
+import { sentence } from '../order/problem.js'
+import type { FilledPanel, PanelPlan } from '../panels/panel-plan.js'
 import type { SharedPanels } from '../panels/panel-worth.js'
-import type { FilledPanel, PanelPlan, PanelStep } from '../panels/plan-panels.js'
+import type { PanelStep } from '../panels/plan-panels.js'
 import type { Mm } from '../units/brand.js'
 import { fixed, type LengthStyle, showLength } from '../units/show.js'
 import { numberedPanels } from './panel-drawing.js'
@@ -28,6 +30,17 @@ export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: Shar
       : `their area alone would fill ${panels(atLeast)}, ${percent(bestYield)} plates, which no layout betters`
   return `${boxes}; ${best}`
 }
+
+/** What to buy for the stars that share panels, and what that is worth. */
+export const buyLines = (use: SharedPanels, lengths: LengthStyle): string[] => [
+  `${use.stars.map(({ order }) => order.name).join(', ')}: ${useText(use, lengths)}.`,
+  sentence(worthText(use)),
+]
+
+export const unplacedLines = ({ unplaced }: PanelPlan): string[] =>
+  unplaced.map(({ order }) => `No panel of the order holds the backing of ${order.name}.`)
+
+export const stoppedLines = ({ stopped }: PanelPlan): string[] => (stopped ? [`Stopped: ${STOPPED}.`] : [])
 
 /** `54 × Boathouse (rows of boxes hold 32, the area alone 61 at most), 3 × Chapel; 56 % of it becomes plates`. */
 export const filledText = ({ worth }: FilledPanel): string => {
@@ -60,7 +73,7 @@ export const panelText = (found: PanelPlan): string => {
 export const stepText = ({ star, most, step, steps }: PanelStep): string =>
   `${star}: ${most} backings on a panel, step ${step} of ${steps}`
 
-export const STOPPED =
+const STOPPED =
   'the search was ended before its last step: this is the best so far, and another run may come out otherwise'
 
 const panels = (count: number): string => (count === 1 ? '1 panel' : `${count} panels`)

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { panelText } from '../../src/compose/panel-words.js'
-import { type PanelPlan, panelSteps, planPanels } from '../../src/panels/plan-panels.js'
+import type { PanelPlan } from '../../src/panels/panel-plan.js'
+import { panelSteps, planPanels } from '../../src/panels/plan-panels.js'
 import { quickStock } from '../../src/stock/stock.js'
 import { planOf } from '../orders.js'
 
