@@ -37,6 +37,8 @@ export const DEFAULTS = {
   panelGap: mm(4),
   /** What is left beside a wider cut. */
   panelGapBesideCut: mm(1),
+  /** One seed is as good as another. */
+  panelSeed: 1,
   /** Holds a plate of 200 mm against the bit and is cut with a knife. */
   tab: mm(6),
   /** A cord of 3 mm goes through with its knot. */

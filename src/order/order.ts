@@ -32,6 +32,8 @@ export interface Shop {
   readonly acceptedGap: Mm
   readonly boards: readonly Board[]
   readonly panels: readonly Panel[]
+  /** Begins the search of how plates lie on panels: the same number, the same search. */
+  readonly panelSeed: number
   readonly cutter: Cutter
   readonly jigStock: JigStock
   readonly paper: Paper

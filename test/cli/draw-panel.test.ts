@@ -59,6 +59,16 @@ describe('draw panel', () => {
     expect(existsSync(file)).toBe(false)
   })
 
+  it('its flags are refused for other drawings', () => {
+    const file = join(folder, 'y.svg')
+    const asked = ['draw', 'arm-pattern', EXAMPLE, '--star', 'Boathouse', '--panel', '2', '--seconds', '5']
+    const { code, err } = starwright([...asked, '--to', file])
+    expect(code).toBe(2)
+    expect(err).toContain('--panel: given "2". It is for draw panel. Take it out.')
+    expect(err).toContain('--seconds: given "5". It is for draw panel. Take it out.')
+    expect(existsSync(file)).toBe(false)
+  })
+
   it('another ending, an order without backings, and panels too small are refused', () => {
     const ending = starwright(['draw', 'panel', EXAMPLE, '--to', join(folder, 'x.png')])
     expect([ending.code, ending.err]).toEqual([

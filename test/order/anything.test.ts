@@ -104,6 +104,7 @@ const shop = group({
   finish: group({ coverage: mostly('12 m²/l', '400 ft²/gal'), coats: count, dries: mostly('6 h') }),
   sound: mostly('arm', 'blank'),
   'rip-kerf': mostly('3 mm', '1/8 in'),
+  'panel-seed': count,
 })
 
 const size = mostly('70 mm', '3 1/2 in', '300 mm', '1 ft', '20 m', '6 mm')

@@ -140,3 +140,45 @@ describe('a search that is stopped', () => {
     expect(stoppedAfter(20).panels).toEqual(stoppedAfter(20).panels)
   })
 })
+
+describe('the seed', () => {
+  const seeded = (seed: string): PanelPlan =>
+    planPanels(
+      planOf(
+        order(
+          '{ length: 900, width: 600 }',
+          '{ name: A, quantity: 60, points: 5, tip-angle: 45, across: 150, backing: { shape: star, inset: 6 } }',
+        ).replace('shop:', `shop:\n  panel-seed: ${seed}`),
+      ),
+    )
+
+  it('lays alike when it is the same, in other ways when it is another, and all plates either way', () => {
+    const [one, again, other] = [seeded('7'), seeded('7'), seeded('8')]
+    expect(again.panels).toEqual(one.panels)
+    expect(other.panels).not.toEqual(one.panels)
+    for (const { panels } of [one, other])
+      expect(panels.reduce((sum, { times, plates }) => sum + times * plates.length, 0)).toBe(60)
+  })
+
+  it('is told where it is not the usual one', () => {
+    expect(panelText(seeded('7'))).toContain('begun with panel-seed 7')
+    expect(panelText(seeded('1'))).not.toContain('panel-seed')
+  })
+})
+
+describe('panels larger than the bed', () => {
+  const onBed = (bed: string): string =>
+    panelText(
+      planPanels(
+        planOf(order(SHEET, disc('A', 3)).replace('shop:', `shop:\n  cutter: { kind: laser, bed: ${bed} }`)),
+      ),
+    ).replaceAll(/\s+/g, ' ')
+
+  it('are told with the way out, but not where they go on, either way round', () => {
+    expect(onBed('{ width: 600, length: 900 }')).toContain(
+      "A panel of 1220.0 mm × 610.0 mm does not go onto the cutter's bed of 600.0 mm × 900.0 mm. Have it sawn to go on",
+    )
+    expect(onBed('{ width: 610, length: 1220 }')).not.toContain('does not go onto')
+    expect(onBed('{ width: 1220, length: 610 }')).not.toContain('does not go onto')
+  })
+})
