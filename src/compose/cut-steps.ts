@@ -5,10 +5,10 @@ import type { PlannedCut, StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 
 /** What to set for a cut: `45°`, or with a wedge `50° + 4° wedge`. */
-export const settingText = ({ reading, wedge }: PlannedCut): string =>
+export const settingText = ({ reading, wedge }: Pick<PlannedCut, 'reading' | 'wedge'>): string =>
   wedge ? `${showAngle(reading)} + ${showAngle(wedge.angle)} wedge` : showAngle(reading)
 
 /** `read 31.7° to cut 31.5°: …`, where a setting makes a learned bias good; undefined where it does not. */
@@ -113,7 +113,7 @@ const wedgeSteps = ({ star, firstCut, jointCut }: StarPlan): CutStep[] => {
 
 /** `4° of a full turn: 14.9 mm at the valley`, what a closure leaves at the last joint. */
 export const closureText = (closure: number, gap: Mm, order: Order): string =>
-  `${showAngle(degrees(Math.abs(closure)))} of a full turn: ${showLength(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
+  `${showAngle(degrees(Math.abs(closure)))} of a full turn: ${showMovement(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
 
 /** What the nearest mark of a cut leaves open at the last joint: `nothing`, or as {@link closureText} says. */
 export const leftOpenText = ({ closureAtMark }: PlannedCut, { star }: StarPlan, order: Order): string =>
