@@ -167,7 +167,7 @@ export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'
   const { recut, terms, verdict } = fit
   const show = (length: Mm): string => showLength(length, lengths)
   const small = (length: Mm): string => showMovement(length, lengths)
-  if (verdict === 'unknown') return []
+  if (verdict === 'unknown' || verdict === 'unsure') return []
   const bias = {
     heading: 'Saw bias',
     text: by === 'flag' ? `${biasFound(fit)} ${biasWritten(fit)}` : biasFound(fit),
