@@ -127,7 +127,7 @@ const boardUseText = (
   show: (length: Mm) => string,
 ): string => {
   const price = board.price === undefined ? '' : `, price ${fixed(board.price, 2)}`
-  const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} is left over)`
+  const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} comes off)`
   return `of ${show(board.width)} × ${show(board.length)}${price}, gives ${blanksPerBoard} ${blanksPerBoard === 1 ? 'arm' : 'arms'}${rip}`
 }
 
