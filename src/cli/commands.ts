@@ -33,6 +33,7 @@ const DRY_FIT_OPTIONS: Readonly<Record<string, Options>> = {
   gap: measured('Gap at the open end of the last joint, as 2.8mm or 2.8mm+-0.2mm; 0 when it closes'),
   'opens-at': {
     choices: ['valley', 'centre'],
+    coerce: (end: unknown) => (end === 'center' ? 'centre' : end),
     requiresArg: true,
     describe: 'The end at which that gap opens',
   },

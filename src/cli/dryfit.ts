@@ -6,7 +6,7 @@ import type { FileContent } from '../make-files.js'
 import type { Order } from '../order/order.js'
 import { type OrderInput, parseOrder } from '../order/parse.js'
 import { done, type Outcome, problemsOf, refused, showGiven } from '../order/problem.js'
-import { withBias } from '../order/save-bias.js'
+import { biasAsWritten, withBias } from '../order/save-bias.js'
 import { planOrder, type StarPlan } from '../plan/plan.js'
 import { fileKind } from './file-kind.js'
 import type { Typed } from './order-flags.js'
@@ -49,7 +49,10 @@ export const dryfit = async (typed: Typed): Promise<number> => {
   else {
     say(dryFitCard(fit.value, order.value))
     if (drawn.value !== undefined) say(`Drawn: ${typed.to}\n`)
-    if (saved.value !== undefined) say(`Saved in ${typed.ORDER}: the plan now turns the saw by it.\n`)
+    const { bias: old } = order.value.shop.saw
+    const before = old ? `, in place of ${biasAsWritten(old)}` : ''
+    if (saved.value !== undefined)
+      say(`Saved in ${typed.ORDER}${before}: the plan now turns the saw by it.\n`)
   }
   return EXIT.done
 }

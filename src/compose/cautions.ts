@@ -2,6 +2,10 @@
 export const SAW_CAUTION =
   "Hands stay at least 100 mm (4 in) from the blade. Clamp the piece; never leave one loose between blade and stop. The saw's manual and local rules come first."
 
+/** Of boards that have been something else. Common practice, no published source. */
+export const METAL_CAUTION =
+  'Cuts run into stretches that are not sound, and trims begin in them. Before you saw, find every nail and screw in such a board and pull it: metal in the cut throws teeth and splinters.'
+
 /** Of what a laser or a router cuts free. Common practice, no published source. */
 export const LOOSE_CAUTION =
   'Clamp or tape the panel so that a part that comes free cannot lift into the beam or the bit.'

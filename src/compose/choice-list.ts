@@ -33,7 +33,7 @@ const footText = (listed: number, { found, beyondSaw, ownLeftOut }: Choices): st
       ? ''
       : `${countOf(beyondSaw, 'kind')} of star left out: the saw without a wedge, the boards or the room do not allow them, or their arms are too small for a miter saw.`,
     ownLeftOut.length === 0 ? '' : `Left out for the same reasons, of your order: ${ownLeftOut.join(', ')}.`,
-    '"Closes on marks": set on the nearest marks, with a scale that is true and cuts that repeat as the order says.',
+    '"Close on marks, scale true": set on the nearest marks of a saw whose scale has no error, with cuts that repeat as the order says; starwright risk counts the scale too.',
     'Compare two with --compare and their numbers or names; starwright plan gives the cuts.',
   ]
     .filter(Boolean)

@@ -42,7 +42,7 @@ export const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyl
 }
 
 export const difficultyWords = ({ plan, chance }: Choice, lengths: LengthStyle): string =>
-  `${countOf(plan.star.points, 'arm')} a star; 0.1° opens ${showSmall(plan.gapPerTenth, lengths)}; closes on marks ${percent(chance)}`
+  `${countOf(plan.star.points, 'arm')}; 0.1° opens ${showSmall(plan.gapPerTenth, lengths)}; ${percent(chance)} close on marks, scale true`
 
 /** The comparison, row by row: what it is, of the first star, of the second. */
 export const comparisonRows = (

@@ -65,9 +65,13 @@ const firstStep = (plan: StarPlan, order: Order): CutStep => {
   const tolerance = blankIsArm(plan.star)
     ? 'more spoils the arm as well as less'
     : 'a little more does no harm, less spoils the arm'
+  const corner =
+    firstCut.miter > 0 && !blankIsArm(plan.star)
+      ? ", in its corner at the fence on the stop's side, the tip"
+      : ''
   return {
     name: 'Cut 1',
-    text: `pencil a mark on the face side, the one to be seen, of every blank: it lies up. Saw ${settingText(firstCut)}, board edge on the ${firstCut.wedge ? 'wedge' : 'fence'}. Begin each board with a trim: its end sawn off at this setting. The next cut 1 comes ${set(blank.pitch)} further on: ${set(blank.side)} of blank and ${blade} of blade on the slant; ${tolerance}. Repeat by marks, or by a stop ${set(blank.side)} from the near side of the blade, its face cut to the slant, that is lifted away before the blade comes down.`,
+    text: `pencil a mark on the face side, the one to be seen, of every blank${corner}: it lies up. Saw ${settingText(firstCut)}, board edge on the ${firstCut.wedge ? 'wedge' : 'fence'}. Begin each board with a trim: its end sawn off at this setting. The next cut 1 comes ${set(blank.pitch)} further on: ${set(blank.side)} of blank and ${blade} of blade on the slant; ${tolerance}. Repeat by marks, or by a stop ${set(blank.side)} from the near side of the blade, its face cut to the slant, that is lifted away before the blade comes down.`,
   }
 }
 

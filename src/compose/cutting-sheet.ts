@@ -17,6 +17,7 @@ import {
   crosscutText,
   drawnText,
   kindNames,
+  metalLines,
   slotText,
   takenText,
   verdictText,
@@ -101,7 +102,11 @@ const headBlock = (stock: StockPlan, scale: number, width: number): Block => {
       textBlock([`${takenText(stock)}. ${verdictText(stock)}`, ...take], MEDIUM, width),
       textBlock(legend, MEDIUM, width),
       textBlock(
-        [`Drawn 1 : ${scale}. ${drawnText} ${slotText} T marks a trim.`, `Safety: ${SAW_CAUTION}`],
+        [
+          `Drawn 1\u00a0:\u00a0${scale}. ${drawnText} ${slotText} T marks a trim.`,
+          ...metalLines(boards).map((text) => `! ${text}`),
+          `Safety: ${SAW_CAUTION}`,
+        ],
         SMALL,
         width,
       ),

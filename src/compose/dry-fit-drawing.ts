@@ -157,7 +157,7 @@ const gapMark = (
   const joint = (arm.jointEdge * RADIUS) / arm.radius
   const from = point(0, top + 5)
   const foot = closure > 0 ? point(0, joint) : point(0.4 * apex.x, 0.15 * joint)
-  const text = `gap ${showMovement(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
+  const text = `gap ${showMovement(gap, order.lengths)} ${closure > 0 ? 'at the valley' : 'at the centre, or overlap at the valley'}`
   return [
     label(text, add(from, point(0, 1.5)), { layer: 'DIM', anchor: 'middle' }),
     line('DIM', from, foot),

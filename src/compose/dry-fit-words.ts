@@ -21,6 +21,9 @@ export interface Words {
 /** A recut that leaves more of the gap than this is not worth the wood. */
 const HARDLY_BETTER = 0.7
 
+/** Degrees that no scale is off by. Common practice, no published source. */
+const UNLIKELY = 2
+
 const positive = (angle: Degrees): Degrees => degrees(Math.abs(angle))
 const size = (length: Mm): Mm => mm(Math.abs(length))
 
@@ -70,7 +73,11 @@ const closingText = (fit: DryFit, order: Order): string => {
   if (verdict === 'unsure') {
     return `not told apart from closing: ${full}, ${joint}. Measure the gap more finely before you turn the saw.`
   }
-  return `the arms are too ${closure > 0 ? 'slim' : 'fat'}: ${full}, ${joint}.`
+  const doubt =
+    Math.abs(fit.setting.learned) > UNLIKELY
+      ? ' A saw is hardly ever so far off: look at the gap again, and at its unit.'
+      : ''
+  return `the arms are too ${closure > 0 ? 'slim' : 'fat'}: ${full}, ${joint}.${doubt}`
 }
 
 const errorWords = (fit: DryFit, { lengths }: Order): Words[] => {

@@ -41,7 +41,10 @@ export const gapHistogram = (risk: BatchRisk, order: Order): Drawing => {
       ...figures(edges, bar, order.lengths),
       label('open at the centre', point(0, -12), { height: 3.5 }),
       label('open at the valley', point(WIDTH, -12), { height: 3.5, anchor: 'end' }),
-      label(`gap in ${order.lengths.units}`, point(WIDTH / 2, -12), { height: 3.5, anchor: 'middle' }),
+      label(`gap, ${order.lengths.units === 'in' ? 'inches' : 'mm'}`, point(WIDTH / 2, -12), {
+        height: 3.5,
+        anchor: 'middle',
+      }),
     ],
     asides: [],
     notes: { title, lines: riskNotes(risk, order) },

@@ -4,7 +4,15 @@ import type { AdvisedStar, SeasonPlan } from '../season/season-plan.js'
 import { showAngle, trimmed } from '../units/show.js'
 import { showAirShort } from '../units/show-measure.js'
 import { starTitle } from './cut-plan.js'
-import { changeText, gapText, layoutText, stepText, stressText, woodText } from './season-words.js'
+import {
+  acceptedText,
+  changeText,
+  gapText,
+  layoutText,
+  stepText,
+  stressText,
+  woodText,
+} from './season-words.js'
 import { columns, listing, row, WIDTH } from './text-rows.js'
 import { wrapColumns } from './wrap-columns.js'
 
@@ -36,6 +44,7 @@ const starBlock = (star: AdvisedStar, order: Order): string[] => {
     '',
     ...columns(seasonRows(star, order), [8, 0, 6, 7, 6, 6, 0]),
     '',
+    ...row('Closed', acceptedText(star, order)),
     ...(step === undefined ? [] : row('Valleys', step)),
     ...row('Glued', stressText(star, lengths)),
     ...row('Grain', layoutText(star, order.shop.saw, lengths)),

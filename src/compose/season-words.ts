@@ -1,7 +1,8 @@
-import type { Saw } from '../order/order.js'
+import type { Order, Saw } from '../order/order.js'
 import { type MovedStar, type SeasonState, worstGap } from '../season/season.js'
 import type { AdvisedStar } from '../season/season-plan.js'
 import { speciesNamed } from '../tables/species.js'
+import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
 import { showAngle, showLength, showMovement, trimmed } from '../units/show.js'
@@ -65,3 +66,12 @@ export const layoutText = (season: AdvisedStar, saw: Saw, lengths: LengthStyle):
 
 export const changeText = ({ change }: SeasonState): string =>
   `${change > 0 ? '+' : ''}${trimmed(change * 100, 2)} %`
+
+/** Is what free joints would open more than the shop accepts? */
+export const acceptedText = (season: AdvisedStar, { shop, lengths }: Order): string => {
+  const worst = worstGap(season, 'edge')
+  const show = (length: Mm): string => showMovement(length, lengths)
+  return worst > shop.acceptedGap
+    ? `no: free joints would open ${show(worst)} at worst, and you accept ${show(shop.acceptedGap)} (accepted-gap)`
+    : `yes: free joints would open ${show(worst)} at worst, within the ${show(shop.acceptedGap)} you accept (accepted-gap)`
+}

@@ -7,6 +7,7 @@ import type { Mm } from '../units/brand.js'
 import { mm, toInches } from '../units/convert.js'
 import { fixed, type LengthStyle, showLength, showSetting, trimmed } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
+import { METAL_CAUTION } from './cautions.js'
 import { settingText } from './cut-steps.js'
 
 /** `3 boards, 24.80`, or `3 boards, 0.642 m²` where none has a price. */
@@ -108,3 +109,7 @@ export const areaText = (area: number, { units }: LengthStyle): string => {
 }
 
 export const percentText = (part: number): string => `${trimmed(part * 100, 0)} %`
+
+/** What to do before boards with defects are sawn; nothing where none is taken. */
+export const metalLines = (boards: readonly CutBoard[]): string[] =>
+  boards.some(({ board }) => board.defects.length > 0) ? [METAL_CAUTION] : []

@@ -93,7 +93,7 @@ export interface Board {
   readonly price?: number
   /** How many are on the rack; as many as needed when absent. */
   readonly count?: number
-  /** Stretches that no arm may touch, measured from one end. */
+  /** Stretches that no arm may touch, measured from the board's first end. */
   readonly defects: readonly Stretch[]
   readonly wood: Wood
 }

@@ -118,7 +118,11 @@ export const orderSchema = (units: Units) => {
   })
 
   const stretch = group({
-    from: lengthField(units, { least: 0, most: 20_000, says: 'Where it begins, from one end of the board' }),
+    from: lengthField(units, {
+      least: 0,
+      most: 20_000,
+      says: "Where it begins, from the end that will be the board's first: mark that end",
+    }),
     to: lengthField(units, { least: 0, most: 20_000, says: 'Where it ends, from the same end' }),
   })
 

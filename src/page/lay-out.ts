@@ -4,7 +4,7 @@ import { numberedPanels } from '../compose/panel-drawing.js'
 import { buyLines, filledText, stoppedLines, unplacedLines } from '../compose/panel-words.js'
 import { chanceRows, riskWords } from '../compose/risk-report.js'
 import { seasonRows } from '../compose/season-card.js'
-import { layoutText, stepText, stressText, woodText } from '../compose/season-words.js'
+import { acceptedText, layoutText, stepText, stressText, woodText } from '../compose/season-words.js'
 import { takenText, verdictText } from '../compose/stock-words.js'
 import type { Drawing } from '../drawing/model.js'
 import { batchRisk } from '../fit/batch-risk.js'
@@ -85,6 +85,7 @@ const laidStar = (season: AdvisedStar, { order }: Plan): LaidStar => {
     wood: woodText(season),
     seasons: seasonRows(season, order),
     movement: [
+      { heading: 'Closed', text: acceptedText(season, order) },
       ...(step === undefined ? [] : [{ heading: 'Valleys', text: step }]),
       { heading: 'Glued', text: stressText(season, lengths) },
       { heading: 'Grain', text: layoutText(season, shop.saw, lengths) },

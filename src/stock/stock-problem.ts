@@ -109,7 +109,7 @@ export const missingProblems = (
       {
         place: 'shop.boards',
         given: `boards for ${count - short} of ${count} arms of ${names}`,
-        advice: `Add boards, raise count, or make fewer stars: about ${showAtLeast(length, order.lengths)} of sound wood, ${showAtLeast(plan.star.armStrip, order.lengths)} wide, is missing.`,
+        advice: `Add boards, raise count, or make fewer stars: about ${showAtLeast(length, order.lengths)} of sound wood, ${showAtLeast(plan.star.armStrip, order.lengths)} wide, is missing. Or list what can be bought, with its price and without a count.`,
       },
     ]
   })

@@ -102,7 +102,7 @@ describe('boards that do not serve are told with the star and the way out:', () 
       `{ shop: { boards: [{ width: 70, length: 400, count: 1 }] }, ${STAR} }`,
       [],
       [
-        'shop.boards: given boards for 3 of 5 arms of Jetty. Add boards, raise count, or make fewer stars: about 274.8 mm of sound wood, 70.0 mm wide, is missing.',
+        'shop.boards: given boards for 3 of 5 arms of Jetty. Add boards, raise count, or make fewer stars: about 274.8 mm of sound wood, 70.0 mm wide, is missing. Or list what can be bought, with its price and without a count.',
       ],
     ],
     [
