@@ -11,7 +11,7 @@ import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { cardSize } from './card-size.js'
 import { type NumberedPanels, numberedPanels } from './panel-drawing.js'
-import { filledText, STOPPED, useText, worthText } from './panel-words.js'
+import { filledText, STOPPED, seedText, useText, worthText } from './panel-words.js'
 
 const GAP = 6
 
@@ -63,6 +63,7 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
         inside,
       ),
       textBlock(found.stopped ? [`Stopped: ${STOPPED}.`] : [], MEDIUM, inside),
+      textBlock(found.uses.length > 0 ? [`Seed ${seedText(found)}.`] : [], SMALL, inside),
       textBlock(
         [
           'Inside cuts first, then outlines. Clamp or tape the panel so that a plate that comes free cannot lift into the beam or the bit. The short line on a plate points to its upper tip.',

@@ -51,10 +51,15 @@ export const panelText = (found: PanelPlan): string => {
     ...found.uses.flatMap((use) => [...row('Buy', useText(use, lengths)), ...row('', worthText(use))]),
     ...each.flat(),
     ...found.unplaced.flatMap(({ order }) => row('Not on any', `${order.name}: no panel holds its backing`)),
+    ...(found.uses.length > 0 ? row('Seed', seedText(found)) : []),
     ...(found.stopped ? row('Stopped', STOPPED) : []),
     '',
   ].join('\n')
 }
+
+/** `1; another number (panel-seed) may find more room`. */
+export const seedText = ({ plan }: PanelPlan): string =>
+  `${plan.order.shop.panelSeed}; another number (panel-seed) may find more room`
 
 /** What the search for room is doing, for a person who waits. */
 export const stepText = ({ star, most, step, steps }: PanelStep): string =>

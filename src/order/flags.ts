@@ -70,6 +70,7 @@ export const ORDER_FLAGS: readonly OrderFlag[] = [
   orderFlag('end-allowance', ['shop', 'end-allowance']),
   orderFlag('sound', ['shop', 'sound']),
   orderFlag('rip-kerf', ['shop', 'rip-kerf']),
+  orderFlag('panel-seed', ['shop', 'panel-seed']),
   orderFlag('jigs', ['jigs'], 'list'),
   orderFlag('side', ['shop', 'jig-stock', 'side']),
   orderFlag('paper', ['shop', 'paper', 'size']),

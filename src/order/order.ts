@@ -32,6 +32,8 @@ export interface Shop {
   readonly acceptedGap: Mm
   readonly boards: readonly Board[]
   readonly panels: readonly Panel[]
+  /** A whole number that the search for room on panels starts from. */
+  readonly panelSeed: number
   readonly cutter: Cutter
   readonly jigStock: JigStock
   readonly paper: Paper

@@ -196,6 +196,13 @@ export const orderSchema = (units: Units) => {
     'accepted-gap': optionalLength(0.01, 20, 'Widest gap at the last joint that still passes'),
     boards: listOf(board, 100, 'Boards on the rack or to buy'),
     panels: listOf(panel, 100, 'Sheet goods for backings'),
+    'panel-seed': v.optional(
+      wholeField({
+        least: 0,
+        most: 999_999_999,
+        says: 'Start of the search for room on panels: another number may find more; the same one lays them alike',
+      }),
+    ),
     cutter: v.optional(cutter),
     'jig-stock': v.optional(jigStockKeys(units)),
     paper: v.optional(paper),

@@ -79,6 +79,7 @@ const toShop = (shop: WrittenShop, units: Units): Shop => {
     acceptedGap: shop?.['accepted-gap'] ?? DEFAULTS.acceptedGap,
     boards: (shop?.boards ?? []).map((board) => toBoard(board, shop?.wood)),
     panels: (shop?.panels ?? []).map((panel) => toPanel(panel, cutter)),
+    panelSeed: shop?.['panel-seed'] ?? DEFAULTS.panelSeed,
     cutter: toCutter(cutter),
     jigStock: toJigStock(shop?.['jig-stock']),
     paper: toPaper(shop?.paper, units),

@@ -45,9 +45,6 @@ export interface PanelStep {
 /** Tells every step; `true` given back ends the search with the best so far. */
 export type PanelSteps = Steps<PanelStep, PanelPlan>
 
-/** Another number would turn and move lattices otherwise; one is as good as another. */
-const SEED = 1
-
 /** A star with a backing. */
 export type Backed = StarPlan & { readonly backing: BackingPlan }
 
@@ -57,7 +54,7 @@ export type Backed = StarPlan & { readonly backing: BackingPlan }
  */
 export function* panelSteps(plan: Plan): PanelSteps {
   const backed = plan.stars.filter((star): star is Backed => star.backing !== undefined)
-  const { panels } = plan.order.shop
+  const { panels, panelSeed } = plan.order.shop
   const filled: FilledPanel[] = []
   const uses: SharedPanels[] = []
   let stopped = false
@@ -67,7 +64,7 @@ export function* panelSteps(plan: Plan): PanelSteps {
       if (!stars.every((star) => plateFits(thickPlate(star), panel))) continue
       // Not even the fewest panels of this kind could be cheaper.
       if (best && priceOf(panel) * fewestPanels(wantedOf(stars), sheetOf(panel)) >= costOf(best)) continue
-      const nested: Nested = yield* nestOn(stars, panel, stopped)
+      const nested: Nested = yield* nestOn(stars, panel, panelSeed, stopped)
       stopped ||= nested.stopped
       if (nested.holdsAll && (!best || costOf(nested) < costOf(best))) best = nested
     }
@@ -129,14 +126,19 @@ const priceOf = (panel: Panel): number => panel.price ?? panel.length * panel.wi
 /** A panel without a price ranks by its area alone, in m². */
 const UNPRICED = 1e-6
 
-function* nestOn(stars: readonly Backed[], panel: Panel, stopped: boolean): Steps<PanelStep, Nested> {
+function* nestOn(
+  stars: readonly Backed[],
+  panel: Panel,
+  seed: number,
+  stopped: boolean,
+): Steps<PanelStep, Nested> {
   const sheet = sheetOf(panel)
   const {
     panels,
     unplaced,
     stopped: ended,
   } = yield* toldAs(
-    nestSteps(wantedOf(stars), sheet, SEED),
+    nestSteps(wantedOf(stars), sheet, seed),
     ({ plate, ...told }) => ({ star: stars[plate]?.order.name ?? '', ...told }),
     stopped,
   )

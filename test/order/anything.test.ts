@@ -96,6 +96,7 @@ const shop = group({
       'width',
     ]),
   ),
+  'panel-seed': mostly(1, 7),
   cutter: group({ kind: mostly('laser', 'router', 'hand'), kerf: mostly('0.2 mm'), bit: mostly('1/8 in') }),
   paper: group({ size: mostly('A4', 'letter'), margin: mostly('10 mm'), overlap: mostly('10 mm') }),
   'end-allowance': mostly('0 mm', '1 in'),

@@ -159,6 +159,7 @@ export const JETTY_ORDER = {
     acceptedGap: 0.4,
     boards: [{ ...SHED_DOOR, wood: USUAL_WOOD }],
     panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15, gap: 4 }],
+    panelSeed: 1,
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
     paper: { sheet: { size: 'A3' }, margin: 8, overlap: 12 },
     endAllowance: 20,

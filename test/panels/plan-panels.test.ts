@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { numberedPanels, panelDrawing } from '../../src/compose/panel-drawing.js'
 import { panelText } from '../../src/compose/panel-words.js'
 import { type PanelPlan, panelSteps, planPanels } from '../../src/panels/plan-panels.js'
 import { quickStock } from '../../src/stock/stock.js'
+import { writeDxf } from '../../src/write/dxf.js'
 import { planOf } from '../orders.js'
 
 const order = (panels: string, stars: string): string => `
@@ -108,6 +110,28 @@ describe('the price of a panel', () => {
     const plan = planOf(order('{ length: 1220, width: 610, thickness: 4 }', disc('A', 3)))
     const stock = quickStock(plan, planPanels(plan))
     expect(stock.ok && stock.value.stars[0]?.panel).toBeUndefined()
+  })
+})
+
+describe('the seed', () => {
+  /** The bytes of the panels, and what is said of them. */
+  const found = (seed: string) => {
+    const plan = planOf(`
+shop: { ${seed}panels: [{ length: 800, width: 400, thickness: 4, edge: 10, gap: 4 }] }
+stars: [{ name: A, quantity: 60, points: 5, tip-angle: 45, across: 150, backing: { shape: star, inset: 6 } }]
+`)
+    const panels = planPanels(plan)
+    const files = numberedPanels(panels).map((numbered) => writeDxf(panelDrawing(numbered, plan), 'r12'))
+    return { files: files.join('\n'), told: panelText(panels) }
+  }
+
+  it('is 1 when left out; the same one gives the same bytes, another gives others, and each is told', () => {
+    const [usual, one, two, again] = ['', 'panel-seed: 1, ', 'panel-seed: 2, ', 'panel-seed: 2, '].map(found)
+    expect(one).toEqual(usual)
+    expect(two).toEqual(again)
+    expect(two?.files).not.toBe(one?.files)
+    expect(one?.told).toContain('Seed       1; another number (panel-seed) may find more room')
+    expect(two?.told).toContain('Seed       2;')
   })
 })
 

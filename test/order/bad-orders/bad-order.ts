@@ -43,7 +43,7 @@ export const ORDER_KEYS = 'title, date, creator, units, nearest, shop, climate, 
 export const STAR_KEYS =
   'name, note, quantity, points, tip-angle, regular, slenderest, board-width, across, height, radius, tip-edge, chamfer, thickness, backing, wall, hardware.'
 export const SHOP_KEYS =
-  'saw, stop, accepted-gap, boards, panels, cutter, jig-stock, paper, end-allowance, wood, glue, stain, finish, sound, rip-kerf.'
+  'saw, stop, accepted-gap, boards, panels, panel-seed, cutter, jig-stock, paper, end-allowance, wood, glue, stain, finish, sound, rip-kerf.'
 export const BOARD_KEYS = 'name, width, thickness, length, price, count, defects, wood.'
 export const SAW_KEYS = 'limit, kerf, reads-to, detents, crosscut, bias, repeats-to, true-to.'
 export const STARS_ALLOWED =
