@@ -66,16 +66,8 @@ export {
 } from './geometry/star.js'
 export { type CuttingRoom, cuttingRoom } from './jigs/cutting-room.js'
 export type { HandPlace, InUse, Jig, JigPart } from './jigs/jig.js'
-export {
-  type DrawnFile,
-  type DrawnPanel,
-  type FileContent,
-  type MadeFile,
-  type MadeOrder,
-  type MakeOptions,
-  makeOrder,
-  makeSteps,
-} from './make.js'
+export { type MakeOptions, makeOrder, makeSteps } from './make.js'
+export type { DrawnFile, DrawnPanel, FileContent, MadeFile, MadeOrder } from './make-files.js'
 export { areaBound } from './nest/area-bound.js'
 export { inBoxes } from './nest/in-boxes.js'
 export { type Nesting, type NestStep, type NestSteps, nest, nestSteps, type Wanted } from './nest/nest.js'
@@ -106,16 +98,9 @@ export { type OrderInput, parseOrder } from './order/parse.js'
 export { type Outcome, type Problem, showProblem } from './order/problem.js'
 export { biasAsWritten, withBias } from './order/save-bias.js'
 export type { Air, Climate, Finish, Glue, Rings, Stain, Wall, Wood } from './order/season-order.js'
+export type { FilledPanel, LaidPlate, PanelPlan } from './panels/panel-plan.js'
 export type { PanelWorth, SharedPanels, StarOnPanel } from './panels/panel-worth.js'
-export {
-  type FilledPanel,
-  type LaidPlate,
-  type PanelPlan,
-  type PanelStep,
-  type PanelSteps,
-  panelSteps,
-  planPanels,
-} from './panels/plan-panels.js'
+export { type PanelStep, type PanelSteps, panelSteps, planPanels } from './panels/plan-panels.js'
 export { cardBook, cuttingBook, panelBook } from './paper/card-book.js'
 export type { Bookmark, Page, PrintedBook, PrintedDrawing, View } from './paper/page.js'
 export { drawingBook, type PrintedStar, patternBook } from './paper/pattern-book.js'

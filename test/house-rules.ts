@@ -29,6 +29,7 @@ export const ROOMS = [
   'compose',
   'paper',
   'write',
+  'make-files.ts',
   'make.ts',
   'index.ts',
   'page',

@@ -1,7 +1,7 @@
 import { DRAWING_NAMES, type DrawingName } from '../src/compose/drawing-names.js'
 import { DRAWINGS } from '../src/compose/drawings.js'
 import { defaultFurniture } from '../src/furniture/furniture-set.js'
-import type { FileContent } from '../src/make.js'
+import type { FileContent } from '../src/make-files.js'
 import { type Outcome, showProblem } from '../src/order/problem.js'
 import type { PrintedDrawing } from '../src/paper/page.js'
 import { layOnPaper } from '../src/paper/tile.js'

@@ -7,9 +7,9 @@ import { sizeText } from '../compose/size-text.js'
 import { forCutter } from '../drawing/drawing.js'
 import type { Drawing } from '../drawing/model.js'
 import type { Furniture } from '../furniture/furniture-set.js'
-import type { FileContent } from '../make.js'
+import type { FileContent } from '../make-files.js'
 import { JIG_NAMES, type Order } from '../order/order.js'
-import { done, type Outcome, refused, showGiven } from '../order/problem.js'
+import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 import { cardBook } from '../paper/card-book.js'
 import { drawingBook } from '../paper/pattern-book.js'
 import { layOnPaper } from '../paper/tile.js'
@@ -26,6 +26,8 @@ export const draw = async (typed: Typed): Promise<number> => {
   const name = DRAWN_NAMES.find((each) => each === typed.DRAWING)
   if (!name) throw new Error('the command line has checked the drawing')
   const file = String(typed.to)
+  const foreign = name === PANEL ? [] : ofPanelOnly(typed)
+  if (foreign.length > 0) return tellProblems(foreign)
   const furnished = await furnishedOrder(typed)
   if (!furnished.ok) return tellProblems(furnished.problems)
   const { order, furniture } = furnished.value
@@ -42,6 +44,16 @@ export const draw = async (typed: Typed): Promise<number> => {
   if (typed.quiet !== true) say(`${drawn.value.told}: ${file}\n`)
   return EXIT.done
 }
+
+/** Flags that mean nothing for a drawing of one star. */
+const ofPanelOnly = (typed: Typed): Problem[] =>
+  ['panel', 'seconds']
+    .filter((flag) => typed[flag] !== undefined)
+    .map((flag) => ({
+      place: `--${flag}`,
+      given: showGiven(typed[flag]),
+      advice: `It is for draw ${PANEL}. Take it out.`,
+    }))
 
 /** What goes into the file, and what is said of it. */
 interface DrawnFile {

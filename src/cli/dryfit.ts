@@ -1,8 +1,8 @@
 import { dryFitCard } from '../compose/dry-fit-card.js'
-import { type DryFit, dryFit } from '../fit/dry-fit.js'
-import { readMeasurements, type WrittenMeasurements } from '../fit/read-measurements.js'
-import { readTerms } from '../fit/read-terms.js'
-import type { FileContent } from '../make.js'
+import type { DryFit } from '../fit/dry-fit.js'
+import { fitAsWritten } from '../fit/fit-as-written.js'
+import type { WrittenMeasurements } from '../fit/read-measurements.js'
+import type { FileContent } from '../make-files.js'
 import type { Order } from '../order/order.js'
 import { type OrderInput, parseOrder } from '../order/parse.js'
 import { done, type Outcome, problemsOf, refused, showGiven } from '../order/problem.js'
@@ -68,16 +68,8 @@ const ONCE = [
 const fitOf = (typed: Typed, order: Order): Outcome<DryFit> => {
   const star = oneStar(order)
   if (!star.ok) return star
-  const measured = readMeasurements(writtenOf(typed), star.value.star, order.lengths)
-  const terms = readTerms(
-    { cutAt: text(typed['cut-at']), cleanUp: text(typed['clean-up']) },
-    star.value,
-    order.shop,
-    order.lengths,
-  )
-  return measured.ok && terms.ok
-    ? dryFit(star.value, order.shop.saw, measured.value, terms.value, order.lengths)
-    : refused([measured, terms].flatMap(problemsOf))
+  const terms = { cutAt: text(typed['cut-at']), cleanUp: text(typed['clean-up']) }
+  return fitAsWritten(star.value, writtenOf(typed), terms, order)
 }
 
 const oneStar = (order: Order): Outcome<StarPlan> => {

@@ -14,7 +14,7 @@ import {
   stat,
 } from 'node:fs/promises'
 import { dirname, join, relative, resolve } from 'node:path'
-import type { FileContent, MadeFile } from '../make.js'
+import type { FileContent, MadeFile } from '../make-files.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 import { CHECKSUMS, type Checksums, checksumList, readChecksumList, type Sum, sumOf } from './checksums.js'
 import { reasonOf } from './disk-refusal.js'

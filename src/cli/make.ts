@@ -1,6 +1,7 @@
 import { panelText } from '../compose/panel-words.js'
 import { sizeText } from '../compose/size-text.js'
-import { type DrawnPanel, type MadeOrder, makeSteps } from '../make.js'
+import { makeSteps } from '../make.js'
+import type { DrawnPanel, MadeOrder } from '../make-files.js'
 import { parseOrder } from '../order/parse.js'
 import { problemsOf } from '../order/problem.js'
 import { drive } from './drive.js'

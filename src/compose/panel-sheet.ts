@@ -1,17 +1,32 @@
 import { LARGE, MEDIUM, SMALL } from '../drawing/lettering.js'
-import type { Drawing, Shape } from '../drawing/model.js'
+import type { Drawing, Label, Shape } from '../drawing/model.js'
 import { movedShape } from '../drawing/moved.js'
-import { path } from '../drawing/shapes.js'
+import { centredLabel, path } from '../drawing/shapes.js'
 import { mapped, type Outline, rectangle, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
-import { sentence } from '../order/problem.js'
-import type { PanelPlan } from '../panels/plan-panels.js'
-import { radians } from '../units/convert.js'
+import {
+  type Backed,
+  type FilledPanel,
+  isBacked,
+  type LaidPlate,
+  type PanelPlan,
+} from '../panels/panel-plan.js'
+import type { Plan } from '../plan/plan.js'
+import { letterOf } from '../stock/blank-kinds.js'
+import type { Mm } from '../units/brand.js'
+import { mm, radians } from '../units/convert.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { cardSize } from './card-size.js'
 import { type NumberedPanels, numberedPanels } from './panel-drawing.js'
-import { filledText, STOPPED, seedText, useText, worthText } from './panel-words.js'
+import {
+  bedLines,
+  buyLines,
+  filledText,
+  type PlateLetters,
+  stoppedLines,
+  unplacedLines,
+} from './panel-words.js'
 
 const GAP = 6
 
@@ -22,7 +37,7 @@ export const panelPages = (found: PanelPlan): Drawing[] => {
   const inside = insideFrame(size.across)
   const blocks = [
     headBlock(found, inside),
-    ...numberedPanels(found).map((panels) => panelBlock(panels, inside)),
+    ...numberedPanels(found).map((panels) => panelBlock(panels, found.plan, inside)),
   ]
   const pages = onCards(blocks, size, (page) => stacked(page, GAP).height + 2 * PADDING)
   return pages.map((page, index) =>
@@ -47,23 +62,10 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
         ],
         inside,
       ),
-      ...found.uses.map((use) =>
-        textBlock(
-          [
-            `${use.stars.map(({ order }) => order.name).join(', ')}: ${useText(use, lengths)}.`,
-            sentence(worthText(use)),
-          ],
-          MEDIUM,
-          inside,
-        ),
-      ),
-      textBlock(
-        found.unplaced.map(({ order }) => `No panel of the order holds the backing of ${order.name}.`),
-        MEDIUM,
-        inside,
-      ),
-      textBlock(found.stopped ? [`Stopped: ${STOPPED}.`] : [], MEDIUM, inside),
-      textBlock(found.uses.length > 0 ? [`Seed ${seedText(found)}.`] : [], SMALL, inside),
+      ...found.uses.map((use) => textBlock(buyLines(use, lengths), MEDIUM, inside)),
+      textBlock(unplacedLines(found), MEDIUM, inside),
+      textBlock(bedLines(found), MEDIUM, inside),
+      textBlock(stoppedLines(found), MEDIUM, inside),
       textBlock(
         [
           'Inside cuts first, then outlines. Clamp or tape the panel so that a plate that comes free cannot lift into the beam or the bit. The short line on a plate points to its upper tip.',
@@ -78,12 +80,15 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
 
 /** How high a picture may be; a larger panel is drawn smaller. */
 const PICTURE = 150
+/** ISO 3098's smallest lettering. */
+const LEAST_LETTER = 1.8
 const SCALES = [2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150]
 
-const panelBlock = ({ filled, title }: NumberedPanels, inside: number): Block => {
+const panelBlock = ({ filled, title }: NumberedPanels, plan: Plan, inside: number): Block => {
   const { panel, plates } = filled
   const scale = SCALES.find((each) => panel.length / each <= inside && panel.width / each <= PICTURE) ?? 200
   const height = panel.width / scale
+  const letters = lettersOf(filled, plan, scale)
   const picture: Shape[] = [
     path('PATTERN', scaled(rectangle(0, 0, panel.length, panel.width), scale)),
     path(
@@ -100,8 +105,9 @@ const panelBlock = ({ filled, title }: NumberedPanels, inside: number): Block =>
         return { ...shape, ...scaled(movedShape(turned, at), scale) }
       }),
     ),
+    ...plates.flatMap((laid) => plateLetter(laid, letters, scale)),
   ]
-  const count = `${filledText(filled)}. Drawn 1 : ${scale}`
+  const count = `${filledText(filled, letters)}. Drawn 1\u00a0:\u00a0${scale}`
   return stacked(
     [
       fittedText(title, [{ height: MEDIUM, lines: 2 }], inside),
@@ -110,6 +116,34 @@ const panelBlock = ({ filled, title }: NumberedPanels, inside: number): Block =>
     ],
     1.5,
   )
+}
+
+/**
+ * Small letters, for capitals name blanks of boards; a star has one letter on all panels. None where all plates are of one
+ * star; '' where plates are too small for one.
+ */
+const lettersOf = ({ worth }: FilledPanel, { stars }: Plan, scale: number): PlateLetters =>
+  new Map(
+    worth.stars.length < 2
+      ? []
+      : stars
+          .filter(isBacked)
+          .map((star, index) => [
+            star,
+            letterHeight(star, scale) < LEAST_LETTER ? '' : letterOf(index).toLowerCase(),
+          ]),
+  )
+
+const letterHeight = ({ backing }: Backed, scale: number): Mm =>
+  mm(Math.min(MEDIUM, backing.covers / scale / 2))
+
+/** Upright below the plate's middle, clear of the line to its tip. */
+const plateLetter = ({ star, turn, at }: LaidPlate, letters: PlateLetters, scale: number): Label[] => {
+  const letter = letters.get(star) ?? ''
+  if (letter === '') return []
+  const height = letterHeight(star, scale)
+  const middle = point(at.x / scale + height * Math.sin(turn), at.y / scale - height * Math.cos(turn))
+  return [centredLabel(letter, middle, { height })]
 }
 
 const scaled = (outline: Outline, scale: number): Outline =>

@@ -1,5 +1,10 @@
+import { goesInto } from '../geometry/goes-into.js'
+import { DEFAULTS } from '../order/defaults.js'
+import { sentence } from '../order/problem.js'
+import type { FilledPanel, PanelPlan } from '../panels/panel-plan.js'
 import type { SharedPanels } from '../panels/panel-worth.js'
-import type { FilledPanel, PanelPlan, PanelStep } from '../panels/plan-panels.js'
+import type { PanelStep } from '../panels/plan-panels.js'
+import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { fixed, type LengthStyle, showLength } from '../units/show.js'
 import { numberedPanels } from './panel-drawing.js'
@@ -29,20 +34,54 @@ export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: Shar
   return `${boxes}; ${best}`
 }
 
-/** `54 × Boathouse (rows of boxes hold 32, the area alone 61 at most), 3 × Chapel; 56 % of it becomes plates`. */
-export const filledText = ({ worth }: FilledPanel): string => {
+/** What to buy for the stars that share panels, and what that is worth. */
+export const buyLines = (use: SharedPanels, lengths: LengthStyle): string[] => [
+  `${use.stars.map(({ order }) => order.name).join(', ')}: ${useText(use, lengths)}.`,
+  sentence(worthText(use)),
+]
+
+/** Panels that must be cut in pieces before they go onto the cutter. */
+export const bedLines = ({ uses, plan }: PanelPlan): string[] => {
+  const { lengths, shop } = plan.order
+  const { bed } = shop.cutter
+  if (!bed) return []
+  const show = (length: Mm) => showLength(length, lengths)
+  return uses
+    .filter(({ panel }) => !goesInto(panel.length, panel.width, bed))
+    .map(
+      ({ panel }) =>
+        `A panel of ${show(panel.length)} × ${show(panel.width)} does not go onto the cutter's bed of ${show(bed.width)} × ${show(bed.length)}. Have it sawn to go on and give the pieces as panels of the order; or leave the bed out, if the cutter lets a panel through.`,
+    )
+}
+
+export const unplacedLines = ({ unplaced }: PanelPlan): string[] =>
+  unplaced.map(({ order }) => `No panel of the order holds the backing of ${order.name}.`)
+
+export const stoppedLines = ({ stopped }: PanelPlan): string[] => (stopped ? [`Stopped: ${STOPPED}.`] : [])
+
+/** What plates are lettered with in a picture that shows those of several stars; '' where there is no room. */
+export type PlateLetters = ReadonlyMap<StarPlan, string>
+
+/**
+ * `54 × Boathouse (rows of boxes hold 32, the area alone 61 at most), 3 × Chapel; 56 % of it becomes plates`, or with
+ * letters `a: 54 × Boathouse`.
+ */
+export const filledText = ({ worth }: FilledPanel, letters?: PlateLetters): string => {
   const plates = worth.stars.map(({ star, count, beside }) => {
     const more = beside
       ? ` (rows of boxes hold ${beside.inBoxes}, the area alone ${beside.areaBound} at most)`
       : ''
-    return `${count} × ${star.order.name}${more}`
+    const letter = letters?.get(star)
+    const small = letter === '' ? ' (too small for a letter)' : ''
+    return `${letter ? `${letter}: ` : ''}${count} × ${star.order.name}${more}${small}`
   })
   return `${plates.join(', ')}; ${percent(worth.yield)} of it becomes plates`
 }
 
 /** Everything about the panels, for the terminal. */
 export const panelText = (found: PanelPlan): string => {
-  const { lengths } = found.plan.order
+  const { lengths, shop } = found.plan.order
+  const { panelSeed } = shop
   const each = numberedPanels(found).map(({ first, last, filled }) =>
     row(`Panel ${first === last ? first : `${first}-${last}`}`, filledText(filled)),
   )
@@ -51,21 +90,18 @@ export const panelText = (found: PanelPlan): string => {
     ...found.uses.flatMap((use) => [...row('Buy', useText(use, lengths)), ...row('', worthText(use))]),
     ...each.flat(),
     ...found.unplaced.flatMap(({ order }) => row('Not on any', `${order.name}: no panel holds its backing`)),
-    ...(found.uses.length > 0 ? row('Seed', seedText(found)) : []),
+    ...bedLines(found).flatMap((text) => row('!', text)),
+    ...(panelSeed === DEFAULTS.panelSeed ? [] : row('Search', `begun with panel-seed ${panelSeed}`)),
     ...(found.stopped ? row('Stopped', STOPPED) : []),
     '',
   ].join('\n')
 }
 
-/** `1; another number (panel-seed) may find more room`. */
-export const seedText = ({ plan }: PanelPlan): string =>
-  `${plan.order.shop.panelSeed}; another number (panel-seed) may find more room`
-
 /** What the search for room is doing, for a person who waits. */
 export const stepText = ({ star, most, step, steps }: PanelStep): string =>
   `${star}: ${most} backings on a panel, step ${step} of ${steps}`
 
-export const STOPPED =
+const STOPPED =
   'the search was ended before its last step: this is the best so far, and another run may come out otherwise'
 
 const panels = (count: number): string => (count === 1 ? '1 panel' : `${count} panels`)

@@ -33,12 +33,12 @@ export const DEFAULTS = {
   inset: mm(12),
   /** Sheet goods from the shop carry a bruised edge. */
   panelEdge: mm(10),
-  /** One is as good as another. */
-  panelSeed: 1,
   /** A router's bit of 1/8 inch and a little wood that does not break out while the next plate is cut. */
   panelGap: mm(4),
   /** What is left beside a wider cut. */
   panelGapBesideCut: mm(1),
+  /** One seed is as good as another. */
+  panelSeed: 1,
   /** Holds a plate of 200 mm against the bit and is cut with a knife. */
   tab: mm(6),
   /** A cord of 3 mm goes through with its knot. */

@@ -32,7 +32,7 @@ export interface Shop {
   readonly acceptedGap: Mm
   readonly boards: readonly Board[]
   readonly panels: readonly Panel[]
-  /** A whole number that the search for room on panels starts from. */
+  /** Begins the search of how plates lie on panels: the same number, the same search. */
   readonly panelSeed: number
   readonly cutter: Cutter
   readonly jigStock: JigStock

@@ -200,7 +200,7 @@ export const orderSchema = (units: Units) => {
       wholeField({
         least: 0,
         most: 999_999_999,
-        says: 'Start of the search for room on panels: another number may find more; the same one lays them alike',
+        says: 'Another number lays plates on panels in other ways; the same number lays them alike every time',
       }),
     ),
     cutter: v.optional(cutter),

@@ -25,6 +25,7 @@ import { changed, changedOn, redone, type Steps, stepsFrom, undone } from './ste
 import { useAddress } from './use-address.js'
 import { saveAs, useWorker } from './use-worker.js'
 import { WoodPart } from './wood-part.js'
+import type { Given } from './work.js'
 
 const UNITS = [
   { value: 'mm', words: 'millimetres' },
@@ -45,7 +46,8 @@ export const App = ({ example }: { readonly example: string }) => {
   const sound = useLastSound(job, example)
   const { plan } = sound
   const document = useMemo(() => orderDocument(text), [text])
-  const { work, ask, stop, lay } = useWorker(text, job.plan !== undefined)
+  const given = useMemo((): Given => ({ text, furniture: {} }), [text])
+  const { work, ask, stop, lay } = useWorker(given, job.plan !== undefined)
   useAddress(addressOf(steps.now, look))
   useEffect(() => {
     const opened = (): void => {
@@ -70,7 +72,8 @@ export const App = ({ example }: { readonly example: string }) => {
   const star = plan.stars[starIndex]
   /** As it is written, also while the plan still has the name before a mistake. */
   const name = writtenAt(document, ['stars', starIndex, 'name']) ?? star?.order.name ?? ''
-  const beside = besideOf(work, sound.text)
+  const shown = useMemo((): Given => ({ ...given, text: sound.text }), [given, sound.text])
+  const beside = besideOf(work, shown)
   const laidStar = work.laid?.order.stars.find((each) => each.name === star?.order.name)
   const bench: Bench = {
     job,
@@ -78,7 +81,7 @@ export const App = ({ example }: { readonly example: string }) => {
     document,
     starIndex,
     beside,
-    ...(job.plan && beside === 'current' ? { save: (path) => ask({ ask: 'file', path }) } : {}),
+    ...(job.plan && beside === 'current' ? { save: (path) => ask({ ask: 'file', given, path }) } : {}),
     change: (...changes) => setSteps((before) => changed(before, afterChanges(before, changes))),
     changeOn: (...changes) => setSteps((before) => changedOn(before, afterChanges(before, changes))),
   }
@@ -152,11 +155,11 @@ export const App = ({ example }: { readonly example: string }) => {
           />
           <SawPart star={star} />
           <ChancePart laid={laidStar} />
-          <WoodPart star={star} laid={work.laid?.order.boards} />
+          <WoodPart star={star} work={work} stop={stop} />
           <SeasonPart laid={laidStar} />
           <PaperPart
             work={work}
-            saveAll={() => ask({ ask: 'archive' })}
+            saveAll={() => ask({ ask: 'archive', given })}
             stop={stop}
             lay={lay}
             saveOrder={() => saveAs('order.yaml', text)}

@@ -185,7 +185,8 @@ const SavePdf = ({ star, measured }: { readonly star: StarPlan; readonly measure
   const [told, setTold] = useState('')
   const [writing, setWriting] = useState(false)
   const save = async (): Promise<string> => {
-    const answer = await fileOf({ ask: 'dry-fit', text: job.text, star: star.order.name, measured })
+    const given = { text: job.text, furniture: {} }
+    const answer = await fileOf({ ask: 'dry-fit', given, star: star.order.name, measured })
     if (answer.answer === 'refused') return answer.problems.join(' ')
     saveAs(answer.path, answer.bytes)
     return ''

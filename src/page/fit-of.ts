@@ -1,24 +1,24 @@
-import { type DryFit, type DryFitTerms, dryFit } from '../fit/dry-fit.js'
-import { readMeasurements, type WrittenMeasurements } from '../fit/read-measurements.js'
-import { readTerms } from '../fit/read-terms.js'
+import type { DryFit, DryFitTerms } from '../fit/dry-fit.js'
+import { fitAsWritten } from '../fit/fit-as-written.js'
+import type { WrittenMeasurements } from '../fit/read-measurements.js'
+import { readTerms, type WrittenTerms } from '../fit/read-terms.js'
 import type { Order } from '../order/order.js'
-import { type Outcome, problemsOf, refused } from '../order/problem.js'
+import type { Outcome } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Measured } from './measured.js'
 
-/** What the fields of one star's dry fit tell, as the command line reads them. */
-export const fitOf = (star: StarPlan, measured: Measured, order: Order): Outcome<DryFit> => {
-  const { shop, lengths } = order
-  const read = readMeasurements(writtenOf(measured), star.star, lengths)
-  const terms = termsOf(star, measured, order)
-  return read.ok && terms.ok
-    ? dryFit(star, shop.saw, read.value, terms.value, lengths)
-    : refused([read, terms].flatMap(problemsOf))
-}
+/** What the fields of one star's dry fit tell. */
+export const fitOf = (star: StarPlan, measured: Measured, order: Order): Outcome<DryFit> =>
+  fitAsWritten(star, writtenOf(measured), writtenTermsOf(measured), order)
 
 /** How the star was cut; looked at also while nothing is measured. */
 export const termsOf = (star: StarPlan, measured: Measured, { shop, lengths }: Order): Outcome<DryFitTerms> =>
-  readTerms({ cutAt: measured['cut-at'], cleanUp: measured['clean-up'] }, star, shop, lengths)
+  readTerms(writtenTermsOf(measured), star, shop, lengths)
+
+const writtenTermsOf = (measured: Measured): WrittenTerms => ({
+  cutAt: measured['cut-at'],
+  cleanUp: measured['clean-up'],
+})
 
 /** Has anything been measured, or only told with what and how it was cut? */
 export const isMeasured = (measured: Measured): boolean =>

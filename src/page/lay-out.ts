@@ -1,18 +1,21 @@
 import { cuttingSheet } from '../compose/cutting-sheet.js'
 import { gapHistogram } from '../compose/gap-histogram.js'
+import { numberedPanels } from '../compose/panel-drawing.js'
+import { buyLines, filledText, stoppedLines, unplacedLines } from '../compose/panel-words.js'
 import { chanceRows, riskWords } from '../compose/risk-report.js'
 import { seasonRows } from '../compose/season-card.js'
 import { layoutText, stepText, stressText, woodText } from '../compose/season-words.js'
 import { takenText, verdictText } from '../compose/stock-words.js'
 import type { Drawing } from '../drawing/model.js'
 import { batchRisk } from '../fit/batch-risk.js'
-import type { MadeOrder } from '../make.js'
+import type { MadeOrder } from '../make-files.js'
 import { showProblem } from '../order/problem.js'
+import { takesPanels } from '../panels/panel-plan.js'
 import type { Plan } from '../plan/plan.js'
 import { type AdvisedStar, planSeason } from '../season/season-plan.js'
 import { writeSvg } from '../write/svg.js'
 import { gridMap } from './grid-map.js'
-import type { Laid, LaidBoards, LaidStar } from './work.js'
+import type { Laid, LaidBoards, LaidPanels, LaidStar } from './work.js'
 
 /** As many stars as the command line simulates, from the same seed. */
 const SIMULATED = { set: 'told', simulated: 200_000, seed: 1 } as const
@@ -21,22 +24,48 @@ const SIMULATED = { set: 'told', simulated: 200_000, seed: 1 } as const
 const figureOf = (drawing: Drawing): string => writeSvg({ ...drawing, shapes: drawing.figure })
 
 /** Everything about a made order that the page shows besides its plan. */
-export const laidOrder = ({ plan, drawings, files, book, stock }: MadeOrder): Laid => {
-  const ofDrawings = new Set<string>()
-  const ofBoards = files.map(({ path }) => path).filter((path) => path.startsWith('cutting-list.'))
-  const boards = plan.order.shop.boards.length === 0 ? undefined : laidBoards(stock, ofBoards)
+export const laidOrder = (made: MadeOrder): Laid => {
+  const { plan, drawings, book, stock } = made
+  const paths = made.files.map(({ path }) => path)
+  const filesOf = (stem: string): string[] => paths.filter((path) => path.startsWith(`${stem}.`))
+  const boards = plan.order.shop.boards.length === 0 ? undefined : laidBoards(stock, filesOf('cutting-list'))
+  const panels = takesPanels(plan) ? laidPanels(made, filesOf) : undefined
+  const laid = drawings.map(({ star, drawing, print, path }) => ({
+    star,
+    title: drawing.title,
+    sheets: print.pages.length,
+    map: gridMap(print),
+    files: filesOf(path),
+  }))
+  const shown = new Set(
+    [...laid, ...(panels?.drawings ?? []), panels, boards].flatMap((each) => each?.files ?? []),
+  )
   return {
-    drawings: drawings.map(({ star, drawing, print, path }) => {
-      const own = files.map((file) => file.path).filter((file) => file.startsWith(`${path}.`))
-      for (const file of own) ofDrawings.add(file)
-      return { star, title: drawing.title, sheets: print.pages.length, map: gridMap(print), files: own }
-    }),
+    drawings: laid,
     sheets: book.pages.length,
     ...(boards ? { boards } : {}),
+    ...(panels ? { panels } : {}),
     stars: planSeason(plan).stars.map((star) => laidStar(star, plan)),
-    files: files.map(({ path }) => path).filter((path) => !ofDrawings.has(path) && !ofBoards.includes(path)),
+    files: paths.filter((path) => !shown.has(path)),
   }
 }
+
+const laidPanels = (
+  { panels, drawnPanels, plan }: MadeOrder,
+  filesOf: (stem: string) => readonly string[],
+): LaidPanels => ({
+  words: [
+    ...panels.uses.flatMap((use) => buyLines(use, plan.order.lengths)),
+    ...unplacedLines(panels),
+    ...stoppedLines(panels),
+  ],
+  drawings: numberedPanels(panels).map(({ title, filled }, index) => {
+    const { drawing, path } = drawnPanels[index] ?? {}
+    if (!drawing || path === undefined) throw new Error('every panel is drawn')
+    return { title, holds: filledText(filled), drawn: writeSvg(drawing), files: filesOf(path) }
+  }),
+  files: filesOf('panels'),
+})
 
 const laidBoards = (stock: MadeOrder['stock'], files: readonly string[]): LaidBoards =>
   stock.ok

@@ -4,8 +4,9 @@ import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { FileButtons } from './file-buttons.js'
+import { PanelsPart } from './panels-part.js'
 import { Rows } from './rows.js'
-import type { LaidBoards } from './work.js'
+import type { Work } from './use-worker.js'
 import { WorkedOut } from './worked-out.js'
 
 const BOARD_COLUMNS = [
@@ -25,10 +26,12 @@ const PANEL_COLUMNS = [
 /** Boards and panels, and what of them this star takes. */
 export const WoodPart = ({
   star,
-  laid,
+  work,
+  stop,
 }: {
   readonly star: StarPlan
-  readonly laid: LaidBoards | undefined
+  readonly work: Work
+  readonly stop: () => void
 }) => {
   const { plan, document } = useBench()
   const { order } = plan
@@ -39,6 +42,7 @@ export const WoodPart = ({
       ? list.items.length
       : 0
   }
+  const { boards } = work.laid?.order ?? {}
   const boardless = order.shop.boards.length === 0
   return (
     <section aria-labelledby="wood-heading" class="part">
@@ -46,7 +50,7 @@ export const WoodPart = ({
       <p class="live" aria-live="polite">
         {countText(star)}. {boardLines(star, order).join('. ')}.
         {star.backing &&
-          ` Backing ${showLength(star.backing.across, order.lengths)} × ${showLength(star.backing.height, order.lengths)}, ${order.stars.length > 0 ? star.order.quantity : 0} to cut.`}
+          ` Backing ${showLength(star.backing.across, order.lengths)} × ${showLength(star.backing.height, order.lengths)}, ${star.order.quantity} to cut.`}
       </p>
       <Rows
         place={['shop', 'boards']}
@@ -70,19 +74,19 @@ export const WoodPart = ({
             : { length: '4 ft', width: '2 ft', thickness: '1/4' }
         }
       />
-      {(laid || !boardless) && (
+      {(boards || !boardless) && (
         <>
           <h3>The cheapest of these boards for all stars</h3>
           <WorkedOut what="Boards to take">
-            {laid && (
+            {boards && (
               <>
-                <p>{laid.words.join(' ')}</p>
-                {laid.sheet !== undefined && (
-                  <DrawnSvg title="Cutting list: every board with its marks" svg={laid.sheet} wide />
+                <p>{boards.words.join(' ')}</p>
+                {boards.sheet !== undefined && (
+                  <DrawnSvg title="Cutting list: every board with its marks" svg={boards.sheet} wide />
                 )}
-                {laid.files.length > 0 && (
+                {boards.files.length > 0 && (
                   <p class="files">
-                    <FileButtons paths={laid.files} of="the cutting list" />
+                    <FileButtons paths={boards.files} of="the cutting list" />
                   </p>
                 )}
               </>
@@ -90,6 +94,7 @@ export const WoodPart = ({
           </WorkedOut>
         </>
       )}
+      <PanelsPart work={work} stop={stop} />
     </section>
   )
 }

@@ -1,20 +1,30 @@
 import type { Words } from '../compose/dry-fit-words.js'
+import { FURNITURE_NAMES, type FurnitureTexts } from '../furniture/furniture-names.js'
 import type { Measured } from './measured.js'
+
+/** What the maker gave: the order's text, and pieces of sheet furniture in place of ours. */
+export interface Given {
+  readonly text: string
+  readonly furniture: FurnitureTexts
+}
+
+export const isSameGiven = (one: Given, other: Given): boolean =>
+  one.text === other.text && FURNITURE_NAMES.every((name) => one.furniture[name] === other.furniture[name])
 
 /** What the page asks of its worker, which makes files beside the page, so that the page never stands still. */
 export type Ask =
-  /** Lays every drawing of an order on paper. */
-  | { readonly ask: 'lay'; readonly text: string }
-  /** One finished file of the order that was laid last. */
-  | { readonly ask: 'file'; readonly path: string }
+  /** Lays every drawing of an order on paper, and its backings on panels. */
+  | { readonly ask: 'lay'; readonly given: Given }
+  /** One finished file. */
+  | { readonly ask: 'file'; readonly given: Given; readonly path: string }
   /** All of them and the order, in one archive. */
-  | { readonly ask: 'archive' }
+  | { readonly ask: 'archive'; readonly given: Given }
   /** The drawing of a star's dry fit as PDF. */
-  | { readonly ask: 'dry-fit'; readonly text: string; readonly star: string; readonly measured: Measured }
+  | { readonly ask: 'dry-fit'; readonly given: Given; readonly star: string; readonly measured: Measured }
 
 export type Answer =
   | { readonly answer: 'doing'; readonly what: string }
-  | { readonly answer: 'laid'; readonly text: string; readonly laid: Laid }
+  | { readonly answer: 'laid'; readonly given: Given; readonly laid: Laid }
   | { readonly answer: 'file'; readonly path: string; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly answer: 'refused'; readonly problems: readonly string[] }
 
@@ -25,6 +35,8 @@ export interface Laid {
   readonly sheets: number
   /** The cheapest boards; absent where the order has none. */
   readonly boards?: LaidBoards
+  /** The backings on panels; absent where the order has no panels or no backings. */
+  readonly panels?: LaidPanels
   readonly stars: readonly LaidStar[]
   /** Files of the whole order. */
   readonly files: readonly string[]
@@ -36,6 +48,24 @@ export interface LaidBoards {
   /** The cutting list as SVG; absent where the boards do not do. */
   readonly sheet?: string
   /** Paths of the cutting list's files; none where no proof was found at once. */
+  readonly files: readonly string[]
+}
+
+/** Panels to buy, what they are worth, and where each plate lies. */
+export interface LaidPanels {
+  readonly words: readonly string[]
+  readonly drawings: readonly LaidPanel[]
+  /** The file that shows all of them. */
+  readonly files: readonly string[]
+}
+
+/** A panel, or several that are cut alike. */
+export interface LaidPanel {
+  readonly title: string
+  /** Which plates it holds, and what that is worth. */
+  readonly holds: string
+  /** As the cutter gets it, as SVG. */
+  readonly drawn: string
   readonly files: readonly string[]
 }
 

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact'
 import { useBench } from './bench.js'
 import type { Beside } from './beside.js'
+import type { Work } from './use-worker.js'
 
 const WHY: Readonly<Record<Exclude<Beside, 'current' | 'halted'>, string>> = {
   working: 'Being worked out.',
@@ -11,10 +12,15 @@ const WHY: Readonly<Record<Exclude<Beside, 'current' | 'halted'>, string>> = {
 /** Figures and drawings that the worker works out; while they are those of the order before, that stands over them. */
 export const WorkedOut = ({
   what,
+  work,
+  stop,
   children,
 }: {
   /** For whoever hears the page. */
   readonly what: string
+  /** For what takes long: how it goes on is told, and it can be stopped, here too. */
+  readonly work?: Work
+  readonly stop?: () => void
   /** Nothing before the first ones are there. */
   readonly children: ComponentChildren
 }) => {
@@ -31,6 +37,14 @@ export const WorkedOut = ({
       {why !== undefined && (
         <p class="before-note">
           {why} {children ? 'What stands here is of the order as it was before.' : ''}
+        </p>
+      )}
+      {beside === 'working' && work?.doing !== undefined && stop && (
+        <p>
+          {work.doing}{' '}
+          <button type="button" onClick={stop}>
+            Stop<span class="unseen">: {what}</span>
+          </button>
         </p>
       )}
       {children}

@@ -1,14 +1,18 @@
 import { zipSync } from 'fflate'
 import { dryFitDrawing } from '../compose/dry-fit-drawing.js'
-import { type FileContent, type MadeOrder, makeOrder } from '../make.js'
-import { problemsOf, refused, showProblem } from '../order/problem.js'
+import { stepText } from '../compose/panel-words.js'
+import { type FileContent, fileSteps, furnishedPlan, type MadeOrder } from '../make-files.js'
+import { lastOf, toldAs } from '../nest/run-steps.js'
+import { done, type Outcome, problemsOf, refused, showProblem } from '../order/problem.js'
+import { noPanels, type PanelPlan, takesPanels } from '../panels/panel-plan.js'
 import { cardBook } from '../paper/card-book.js'
+import type { Plan } from '../plan/plan.js'
 import { writePdf } from '../write/pdf.js'
 import { dryFitFile, fitOf } from './fit-of.js'
 import { jobOf } from './job.js'
 import { laidOrder } from './lay-out.js'
 import type { Measured } from './measured.js'
-import type { Answer, Ask } from './work.js'
+import { type Answer, type Ask, type Given, isSameGiven } from './work.js'
 
 /** What an archive's entries are dated, so that the same order gives the same archive. */
 const FIXED_DATE = new Date(2000, 0, 1)
@@ -17,22 +21,28 @@ const FIXED_DATE = new Date(2000, 0, 1)
 const ARCHIVE = 'starwright.zip'
 const ORDER_FILE = 'order.yaml'
 
-let made: { readonly text: string; readonly order: MadeOrder } | undefined
+/** The order that was made last. */
+let made: { readonly given: Given; readonly order: MadeOrder } | undefined
 
 const answer = (message: Answer): void => self.postMessage(message)
+const tell = (what: string): void => answer({ answer: 'doing', what: `Laying out: ${what}` })
 
-const lay = (text: string): void => {
-  const outcome = makeOrder(
-    { text },
-    { onProgress: (what) => answer({ answer: 'doing', what: `Laying out: ${what}` }) },
-  )
-  if (!outcome.ok) {
-    made = undefined
-    answer({ answer: 'refused', problems: outcome.problems.map(showProblem) })
-    return
-  }
-  made = { text, order: outcome.value }
-  answer({ answer: 'laid', text, laid: laidOrder(outcome.value) })
+/** What is asked of the order that was made last is at hand; any other is made anew. */
+const madeOf = async (given: Given): Promise<Outcome<MadeOrder>> => {
+  if (made && isSameGiven(made.given, given)) return done(made.order)
+  const ready = furnishedPlan({ text: given.text }, given.furniture)
+  if (!ready.ok) return ready
+  const { plan, furniture } = ready.value
+  const order = lastOf(fileSteps(plan, await panelsOf(plan), furniture), tell)
+  if (order.ok) made = { given, order: order.value }
+  return order
+}
+
+/** The code that searches for room on panels is unpacked when an order needs it. */
+const panelsOf = async (plan: Plan): Promise<PanelPlan> => {
+  if (!takesPanels(plan)) return noPanels(plan)
+  const { panelSteps } = await import('../panels/plan-panels.js')
+  return lastOf(toldAs(panelSteps(plan), stepText), tell)
 }
 
 const bytesOf = async (content: FileContent): Promise<Uint8Array<ArrayBuffer>> => {
@@ -41,49 +51,59 @@ const bytesOf = async (content: FileContent): Promise<Uint8Array<ArrayBuffer>> =
   return new Uint8Array(await new Blob(parts).arrayBuffer())
 }
 
-const sendFile = async (path: string): Promise<void> => {
-  const file = made?.order.files.find((each) => each.path === path)
-  if (file) answer({ answer: 'file', path, bytes: await bytesOf(file.content) })
+const fileIn = async ({ files }: MadeOrder, wanted: string): Promise<Answer> => {
+  const file = files.find(({ path }) => path === wanted)
+  return file
+    ? { answer: 'file', path: wanted, bytes: await bytesOf(file.content) }
+    : { answer: 'refused', problems: [`The order has no file ${wanted}.`] }
 }
 
-const sendArchive = async (): Promise<void> => {
-  if (!made) return
-  const entries: Record<string, Uint8Array> = { [ORDER_FILE]: new TextEncoder().encode(made.text) }
-  const { files } = made.order
+const archiveOf = async ({ files }: MadeOrder, text: string): Promise<Answer> => {
+  const entries: Record<string, Uint8Array> = { [ORDER_FILE]: new TextEncoder().encode(text) }
   for (const [index, { path, content }] of files.entries()) {
     answer({ answer: 'doing', what: `Writing ${index + 1} of ${files.length}: ${path}` })
     entries[path] = await bytesOf(content)
   }
   const bytes = new Uint8Array(zipSync(entries, { mtime: FIXED_DATE, level: 6 }))
-  answer({ answer: 'file', path: ARCHIVE, bytes })
+  return { answer: 'file', path: ARCHIVE, bytes }
 }
 
-const sendDryFit = async (text: string, name: string, measured: Measured): Promise<void> => {
+const dryFitOf = async (text: string, name: string, measured: Measured): Promise<Answer> => {
   const { plan, problems } = jobOf(text)
   const star = plan?.stars.find(({ order }) => order.name === name)
   const fit = plan && star ? fitOf(star, measured, plan.order) : refused(problems)
-  if (!plan || !star || !fit.ok) {
-    answer({ answer: 'refused', problems: problemsOf(fit).map(showProblem) })
-    return
-  }
+  if (!plan || !star || !fit.ok) return refusedBy(fit)
   const drawing = dryFitDrawing(fit.value, plan.order)
   const bytes = await writePdf({ ...cardBook([drawing], plan.order), title: drawing.title })
-  answer({ answer: 'file', path: dryFitFile(star, 'pdf'), bytes: new Uint8Array(bytes) })
+  return { answer: 'file', path: dryFitFile(star, 'pdf'), bytes: new Uint8Array(bytes) }
 }
 
-const serve = async (asked: Ask): Promise<void> => {
+const refusedBy = (outcome: Outcome<unknown>): Answer => ({
+  answer: 'refused',
+  problems: problemsOf(outcome).map(showProblem),
+})
+
+const answerTo = async (asked: Ask): Promise<Answer> => {
+  const { given } = asked
+  if (asked.ask === 'dry-fit') return dryFitOf(given.text, asked.star, asked.measured)
+  const order = await madeOf(given)
+  if (!order.ok) return refusedBy(order)
   switch (asked.ask) {
     case 'lay':
-      return lay(asked.text)
+      return { answer: 'laid', given, laid: laidOrder(order.value) }
     case 'file':
-      return sendFile(asked.path)
+      return fileIn(order.value, asked.path)
     case 'archive':
-      return sendArchive()
-    case 'dry-fit':
-      return sendDryFit(asked.text, asked.star, asked.measured)
+      return archiveOf(order.value, given.text)
   }
 }
 
+/** One after the other, as they were asked. */
+let before = Promise.resolve()
+
 self.onmessage = ({ data }: MessageEvent<Ask>): void => {
-  serve(data).catch((error: unknown) => answer({ answer: 'refused', problems: [String(error)] }))
+  before = before
+    .then(() => answerTo(data))
+    .catch((error: unknown): Answer => ({ answer: 'refused', problems: [String(error)] }))
+    .then(answer)
 }

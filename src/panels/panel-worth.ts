@@ -4,7 +4,7 @@ import { inBoxes, panelsInBoxes } from '../nest/in-boxes.js'
 import type { Panel as Sheet } from '../nest/panel.js'
 import type { Panel } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import type { Backed, LaidPlate } from './plan-panels.js'
+import type { Backed, LaidPlate } from './panel-plan.js'
 
 /** The stars whose plates share panels of one kind. */
 export interface SharedPanels {

@@ -4,34 +4,10 @@ import type { Placed, Panel as Sheet } from '../nest/panel.js'
 import { lastOf, type Steps, toldAs } from '../nest/run-steps.js'
 import type { Panel } from '../order/order.js'
 import { plateFits } from '../plan/backing-warnings.js'
-import type { Plan, StarPlan } from '../plan/plan.js'
-import type { BackingPlan } from '../plate/plan-backing.js'
+import type { Plan } from '../plan/plan.js'
 import { SHOP } from '../units/tolerance.js'
-import { type PanelWorth, panelWorth, type SharedPanels, useOf } from './panel-worth.js'
-
-/** All backings of an order on panels. */
-export interface PanelPlan {
-  readonly plan: Plan
-  /** Panels cut alike stand once. */
-  readonly panels: readonly FilledPanel[]
-  readonly uses: readonly SharedPanels[]
-  /** Backings that no panel of the order holds. */
-  readonly unplaced: readonly StarPlan[]
-  /** Was the search ended before its last step, so that another run may find more? */
-  readonly stopped: boolean
-}
-
-export interface FilledPanel {
-  readonly panel: Panel
-  readonly times: number
-  readonly plates: readonly LaidPlate[]
-  readonly worth: PanelWorth
-}
-
-/** A plate turned counter-clockwise about its centre, then moved there; the panel's lower left corner is the origin. */
-export interface LaidPlate extends Pick<Placed, 'turn' | 'at'> {
-  readonly star: Backed
-}
+import { type Backed, type FilledPanel, isBacked, type LaidPlate, type PanelPlan } from './panel-plan.js'
+import { panelWorth, type SharedPanels, useOf } from './panel-worth.js'
 
 /** How the search goes on, for a person who waits. */
 export interface PanelStep {
@@ -45,15 +21,12 @@ export interface PanelStep {
 /** Tells every step; `true` given back ends the search with the best so far. */
 export type PanelSteps = Steps<PanelStep, PanelPlan>
 
-/** A star with a backing. */
-export type Backed = StarPlan & { readonly backing: BackingPlan }
-
 /**
  * Stars of one plate thickness share panels. Of the panels that hold all of them the cheapest is taken, or the least
  * area where prices are missing.
  */
 export function* panelSteps(plan: Plan): PanelSteps {
-  const backed = plan.stars.filter((star): star is Backed => star.backing !== undefined)
+  const backed = plan.stars.filter(isBacked)
   const { panels, panelSeed } = plan.order.shop
   const filled: FilledPanel[] = []
   const uses: SharedPanels[] = []
@@ -79,15 +52,6 @@ export function* panelSteps(plan: Plan): PanelSteps {
 
 /** All steps at once. */
 export const planPanels = (plan: Plan): PanelPlan => lastOf(panelSteps(plan))
-
-/** Of an order whose panels do not matter. */
-export const noPanels = (plan: Plan): PanelPlan => ({
-  plan,
-  panels: [],
-  uses: [],
-  unplaced: [],
-  stopped: false,
-})
 
 /** A backing without a thickness of its own is cut from whatever panel was found for it. */
 const thickPlate = ({ backing, plateThickness }: Backed) => ({

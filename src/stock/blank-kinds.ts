@@ -51,7 +51,7 @@ const interchangeable = (a: StarPlan, b: StarPlan): boolean =>
 const ALPHABET = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
 
 /** A to Z, then AA, AB and so on. */
-const letterOf = (index: number): string => {
+export const letterOf = (index: number): string => {
   const last = ALPHABET[index % ALPHABET.length] ?? ''
   return index < ALPHABET.length ? last : `${letterOf(Math.floor(index / ALPHABET.length) - 1)}${last}`
 }

@@ -1,5 +1,5 @@
 import { signedArea } from '../geometry/outline.js'
-import type { FilledPanel, PanelPlan } from '../panels/plan-panels.js'
+import type { FilledPanel, PanelPlan } from '../panels/panel-plan.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { BlankKind } from './blank-kinds.js'
 import type { CutBoard } from './cut-board.js'

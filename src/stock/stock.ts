@@ -1,5 +1,5 @@
 import { done, type Outcome, refused } from '../order/problem.js'
-import type { PanelPlan } from '../panels/plan-panels.js'
+import type { PanelPlan } from '../panels/panel-plan.js'
 import type { Plan } from '../plan/plan.js'
 import type { BlankKind } from './blank-kinds.js'
 import { alikeTogether, type Cutting, cheapestCutting, quickCutting } from './cheapest.js'

@@ -34,19 +34,6 @@ describe('draw panel', () => {
     )
   })
 
-  it('another seed is told', () => {
-    const { code, out } = starwright([
-      'draw',
-      'panel',
-      EXAMPLE,
-      '--panel-seed',
-      '7',
-      '--to',
-      join(folder, 'seed.svg'),
-    ])
-    expect([code, out]).toEqual([0, expect.stringContaining('  Seed       7;')])
-  })
-
   it('writes what make writes', () => {
     const [made, drawn] = [join(folder, 'made'), join(folder, 'drawn.dxf')]
     starwright(['make', EXAMPLE, '--out', made, '--quiet'])
@@ -61,7 +48,6 @@ describe('draw panel', () => {
       [EXAMPLE, '--panel', '2'],
       '--panel: given "2". Allowed: 1, for there is one panel.',
     ],
-    ['half a seed', [EXAMPLE, '--panel-seed', '0.5'], 'Allowed: a whole number from 0 to 999999999.'],
     ['half a panel', [EXAMPLE, '--panel', '0.5'], '--panel: given "0.5". Allowed: 1'],
     ['no time', [EXAMPLE, '--seconds', '0'], '--seconds: given "0". Allowed: whole seconds from 1 to 3600.'],
   ])('%s is refused with the way out', (_, words, told) => {
@@ -70,6 +56,16 @@ describe('draw panel', () => {
     expect(code).toBe(2)
     expect(err).toContain(told)
     expect(err).toContain('Nothing was written.')
+    expect(existsSync(file)).toBe(false)
+  })
+
+  it('its flags are refused for other drawings', () => {
+    const file = join(folder, 'y.svg')
+    const asked = ['draw', 'arm-pattern', EXAMPLE, '--star', 'Boathouse', '--panel', '2', '--seconds', '5']
+    const { code, err } = starwright([...asked, '--to', file])
+    expect(code).toBe(2)
+    expect(err).toContain('--panel: given "2". It is for draw panel. Take it out.')
+    expect(err).toContain('--seconds: given "5". It is for draw panel. Take it out.')
     expect(existsSync(file)).toBe(false)
   })
 

@@ -96,7 +96,6 @@ const shop = group({
       'width',
     ]),
   ),
-  'panel-seed': mostly(1, 7),
   cutter: group({ kind: mostly('laser', 'router', 'hand'), kerf: mostly('0.2 mm'), bit: mostly('1/8 in') }),
   paper: group({ size: mostly('A4', 'letter'), margin: mostly('10 mm'), overlap: mostly('10 mm') }),
   'end-allowance': mostly('0 mm', '1 in'),
@@ -105,6 +104,7 @@ const shop = group({
   finish: group({ coverage: mostly('12 m²/l', '400 ft²/gal'), coats: count, dries: mostly('6 h') }),
   sound: mostly('arm', 'blank'),
   'rip-kerf': mostly('3 mm', '1/8 in'),
+  'panel-seed': count,
 })
 
 const size = mostly('70 mm', '3 1/2 in', '300 mm', '1 ft', '20 m', '6 mm')

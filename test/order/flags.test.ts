@@ -38,6 +38,7 @@ describe('flags alone say the same as an order file:', () => {
         'end-allowance': '20',
         sound: 'blank',
         'rip-kerf': '3',
+        'panel-seed': '42',
         hardware: '1.20',
         paper: 'a3',
         margin: '8',
@@ -53,6 +54,7 @@ shop:
   end-allowance: 20
   sound: blank
   rip-kerf: 3
+  panel-seed: 42
 stars:
   - name: Jetty
     note: silver side out

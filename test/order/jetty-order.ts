@@ -47,6 +47,7 @@ shop:
   end-allowance: 20
   sound: blank
   rip-kerf: 3
+  panel-seed: 42
 space:
   across: 90 cm
   height: 600
@@ -83,6 +84,7 @@ shop:
   end-allowance: 2 cm
   sound: blank
   rip-kerf: 0.3 cm
+  panel-seed: 42
 space: { across: 900, height: 600 mm }
 stars:
   - { name: Jetty, quantity: "6", points: "5", tip-angle: 45°, board-width: 70 mm, chamfer: 3, thickness: 19,
@@ -124,6 +126,7 @@ export const JETTY_JSON = {
     'end-allowance': 20,
     sound: 'blank',
     'rip-kerf': 3,
+    'panel-seed': 42,
   },
   space: { across: 900, height: 600 },
   stars: [
@@ -159,10 +162,10 @@ export const JETTY_ORDER = {
     acceptedGap: 0.4,
     boards: [{ ...SHED_DOOR, wood: USUAL_WOOD }],
     panels: [{ length: 1500, width: 750, thickness: 4, price: 24, edge: 15, gap: 4 }],
-    panelSeed: 1,
     cutter: { kind: 'laser', kerf: 0.2, bit: 3.175, dxf: 'r2000' },
     paper: { sheet: { size: 'A3' }, margin: 8, overlap: 12 },
     endAllowance: 20,
+    panelSeed: 42,
     jigStock: JIG_STOCK,
     sound: 'blank',
     ripKerf: 3,

@@ -57,6 +57,7 @@ describe('an editor and the reader agree that an order is right:', () => {
         'end-allowance': 1,
         sound: 'blank',
         'rip-kerf': '1/8',
+        'panel-seed': 3,
         wood: { species: 'white oak', rings: 'quarter' },
         glue: { clamp: '30 min', cures: '24 h' },
         stain: { coverage: '100 ft²/qt', dries: '2 h' },

@@ -89,16 +89,33 @@ it('fits one file of less than 1.5 MB', () => {
   expect(statSync(PAGE).size).toBeLessThan(1_500_000)
 })
 
+const wantedParts = (page: Page): Promise<string[]> =>
+  page.evaluate(() => (globalThis as unknown as { wantedParts: string[] }).wantedParts)
+
 it('unpacks the code for PDF, from the same file, when a PDF is wanted', async () => {
   const { page } = await openPage(browser, { watchParts: true })
   await laid(page)
-  const wanted = (): Promise<string[]> =>
-    page.evaluate(() => (globalThis as unknown as { wantedParts: string[] }).wantedParts)
-  expect((await wanted()).sort()).toEqual(['browser.js', 'worker.js'])
+  expect(await wantedParts(page)).not.toContain('pdfkit.browser.js')
   await saved(page, () => page.getByRole('button', { name: 'Save print-check.pdf' }).click())
-  expect(await wanted()).toContain('pdfkit.browser.js')
-  expect(await wanted()).not.toContain('DejaVuSans.ttf')
+  expect(await wantedParts(page)).toContain('pdfkit.browser.js')
+  expect(await wantedParts(page)).not.toContain('DejaVuSans.ttf')
   const [, running = ''] = readFileSync(PAGE, 'utf8').split('<script type="module">')
   expect(running).not.toContain('PDFDocument')
+  await page.context().close()
+})
+
+it('unpacks the code that lays backings on panels when there are backings and panels', async () => {
+  const order = `panels: [{ length: 600, width: 400, thickness: 4 }]`
+  const hash = `#${new URLSearchParams({ order: `shop: { ${order} }\nstars: [{ points: 5, tip-angle: 45, board-width: 70 }]\n` })}`
+  const { page } = await openPage(browser, { watchParts: true, hash })
+  await laid(page)
+  expect(await wantedParts(page)).not.toContain('plan-panels.js')
+  await page.getByLabel('Backing', { exact: true }).selectOption('star')
+  await page.getByText(/of that becomes plates/).waitFor()
+  expect(await wantedParts(page)).toContain('plan-panels.js')
+  expect(await wantedParts(page)).not.toContain('pdfkit.browser.js')
+  const [, running = ''] = readFileSync(PAGE, 'utf8').split('<script type="module">')
+  // A word of the library that finds no-fit polygons.
+  expect(running).not.toContain('Clipper')
   await page.context().close()
 })

@@ -20,8 +20,11 @@ it('nothing passes between stars while two have one name', () => {
 })
 
 it('figures of the plan that is shown stay current when only the writing of files is stopped', () => {
-  const laid = { text: 'a', order: { stars: [] } }
+  const given = (text: string) => ({ text, furniture: {} })
+  const laid = { given: given('a'), order: { stars: [] } }
   const work = { laid, stopped: true, refused: [] } as never
-  expect(besideOf(work, 'a')).toBe('halted')
-  expect(besideOf(work, 'b')).toBe('stopped')
+  expect(besideOf(work, given('a'))).toBe('halted')
+  expect(besideOf(work, given('b'))).toBe('stopped')
+  const furnished = { ...given('a'), furniture: { caution: '<svg/>' } }
+  expect(besideOf(work, furnished)).toBe('stopped')
 })

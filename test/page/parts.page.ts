@@ -174,6 +174,35 @@ describe('what is worked out beside the page', () => {
       await part.getByRole('img', { name: 'Cutting list: every board with its marks' }).waitFor()
     }))
 
+  it('is the backings on panels: what to buy, every plate, and the files of the command line', () =>
+    using(async (page) => {
+      await laid(page)
+      const part = page.getByRole('group', { name: 'Backings on panels' })
+      const drawn = ['svg', 'dxf', 'pdf'].map((ending) => {
+        const file = join(folder, `panel.${ending}`)
+        return { file, out: told('draw', 'panel', ORDER, '--replace', '--to', file) }
+      })
+      const out = drawn[0]?.out ?? ''
+      const words = await part.locator('.told').allTextContents()
+      expect(words).toHaveLength(2)
+      expect(words[0]).toMatch(/^Boathouse, Bakery window, Chapel: 1 panel of 1500.0 mm × 1500.0 mm/)
+      expect(out).toContain(plain(words[0]?.replace(/^[^:]+: /, '').replace(/\.$/, '') ?? ''))
+      expect(out).toContain(words[1]?.slice(1).replace(/\.$/, ''))
+      const holds = await part.locator('figcaption').first().textContent()
+      const listed = /Panel 1 (.*?) (?:Winter fair)/.exec(out)?.[1] ?? 'nothing'
+      expect(plain(holds ?? '')).toContain(listed)
+      await part.getByRole('img', { name: /panel 1 of 1: .*6 × Boathouse/ }).waitFor()
+      // Six stars, four polygons, a disc, each with its openings to hang it by.
+      expect(await part.locator('svg #CUT-OUTSIDE path, svg g[id*="CUT-OUTSIDE"] path').count()).toBe(11)
+      for (const { file } of drawn) {
+        const button = part.getByRole('button', {
+          name: new RegExp(`^Save ${file.split('.').at(-1)} of`, 'i'),
+        })
+        const { bytes } = await saved(page, () => button.click())
+        expect(Buffer.compare(bytes, readFileSync(file)), file).toBe(0)
+      }
+    }))
+
   it('follows the species, on the star too', () =>
     using(async (page) => {
       await laid(page)

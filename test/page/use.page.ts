@@ -233,6 +233,34 @@ describe('the files', () => {
       expect(files).toBe(made.length)
     }))
 
+  it('are those of the order that is shown, also when a change is taken back while it is laid out', () =>
+    using(async (page) => {
+      const order = join(folder, 'shown.yaml')
+      writeFileSync(order, EXAMPLE)
+      const out = join(folder, 'shown')
+      expect(starwright(['make', order, '--out', out, '--quiet']).code).toBe(0)
+      await laid(page)
+      const button = page.getByRole('button', { name: 'Save cut-plan.txt' })
+      await type(page, 'Kerf', '2.9')
+      await page.locator('.doing button').waitFor()
+      // In one go: taken back, and a file wanted before the work on the other order can end.
+      const { bytes } = await saved(page, async () => {
+        await page.getByRole('button', { name: 'Undo' }).click()
+        await button.click()
+      })
+      expect(Buffer.compare(bytes, readFileSync(join(out, 'cut-plan.txt')))).toBe(0)
+      await laid(page)
+      // The order was laid before: nothing has to be worked out again.
+      await page.waitForTimeout(600)
+      expect(await page.locator('.doing').textContent()).toContain('to print in all')
+      await type(page, 'Kerf', '2.9')
+      await page.locator('.doing button').waitFor()
+      await page.getByRole('button', { name: 'Undo' }).click()
+      await laid(page)
+      await page.waitForTimeout(600)
+      expect(await page.locator('.doing button').count()).toBe(0)
+    }))
+
   it('are laid out beside the page, and the work can be stopped and taken up', () =>
     using(async (page) => {
       await laid(page)

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { numberedPanels, panelDrawing } from '../../src/compose/panel-drawing.js'
 import { panelText } from '../../src/compose/panel-words.js'
-import { type PanelPlan, panelSteps, planPanels } from '../../src/panels/plan-panels.js'
+import type { PanelPlan } from '../../src/panels/panel-plan.js'
+import { panelSteps, planPanels } from '../../src/panels/plan-panels.js'
 import { quickStock } from '../../src/stock/stock.js'
-import { writeDxf } from '../../src/write/dxf.js'
 import { planOf } from '../orders.js'
 
 const order = (panels: string, stars: string): string => `
@@ -113,28 +112,6 @@ describe('the price of a panel', () => {
   })
 })
 
-describe('the seed', () => {
-  /** The bytes of the panels, and what is said of them. */
-  const found = (seed: string) => {
-    const plan = planOf(`
-shop: { ${seed}panels: [{ length: 800, width: 400, thickness: 4, edge: 10, gap: 4 }] }
-stars: [{ name: A, quantity: 60, points: 5, tip-angle: 45, across: 150, backing: { shape: star, inset: 6 } }]
-`)
-    const panels = planPanels(plan)
-    const files = numberedPanels(panels).map((numbered) => writeDxf(panelDrawing(numbered, plan), 'r12'))
-    return { files: files.join('\n'), told: panelText(panels) }
-  }
-
-  it('is 1 when left out; the same one gives the same bytes, another gives others, and each is told', () => {
-    const [usual, one, two, again] = ['', 'panel-seed: 1, ', 'panel-seed: 2, ', 'panel-seed: 2, '].map(found)
-    expect(one).toEqual(usual)
-    expect(two).toEqual(again)
-    expect(two?.files).not.toBe(one?.files)
-    expect(one?.told).toContain('Seed       1; another number (panel-seed) may find more room')
-    expect(two?.told).toContain('Seed       2;')
-  })
-})
-
 describe('a search that is stopped', () => {
   const text = order(
     SHEET,
@@ -161,5 +138,47 @@ describe('a search that is stopped', () => {
 
   it('comes out the same for the same steps', () => {
     expect(stoppedAfter(20).panels).toEqual(stoppedAfter(20).panels)
+  })
+})
+
+describe('the seed', () => {
+  const seeded = (seed: string): PanelPlan =>
+    planPanels(
+      planOf(
+        order(
+          '{ length: 900, width: 600 }',
+          '{ name: A, quantity: 60, points: 5, tip-angle: 45, across: 150, backing: { shape: star, inset: 6 } }',
+        ).replace('shop:', `shop:\n  panel-seed: ${seed}`),
+      ),
+    )
+
+  it('lays alike when it is the same, in other ways when it is another, and all plates either way', () => {
+    const [one, again, other] = [seeded('7'), seeded('7'), seeded('8')]
+    expect(again.panels).toEqual(one.panels)
+    expect(other.panels).not.toEqual(one.panels)
+    for (const { panels } of [one, other])
+      expect(panels.reduce((sum, { times, plates }) => sum + times * plates.length, 0)).toBe(60)
+  })
+
+  it('is told where it is not the usual one', () => {
+    expect(panelText(seeded('7'))).toContain('begun with panel-seed 7')
+    expect(panelText(seeded('1'))).not.toContain('panel-seed')
+  })
+})
+
+describe('panels larger than the bed', () => {
+  const onBed = (bed: string): string =>
+    panelText(
+      planPanels(
+        planOf(order(SHEET, disc('A', 3)).replace('shop:', `shop:\n  cutter: { kind: laser, bed: ${bed} }`)),
+      ),
+    ).replaceAll(/\s+/g, ' ')
+
+  it('are told with the way out, but not where they go on, either way round', () => {
+    expect(onBed('{ width: 600, length: 900 }')).toContain(
+      "A panel of 1220.0 mm × 610.0 mm does not go onto the cutter's bed of 600.0 mm × 900.0 mm. Have it sawn to go on",
+    )
+    expect(onBed('{ width: 610, length: 1220 }')).not.toContain('does not go onto')
+    expect(onBed('{ width: 1220, length: 610 }')).not.toContain('does not go onto')
   })
 })

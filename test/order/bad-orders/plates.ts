@@ -32,7 +32,7 @@ export const PLATES: readonly BadOrder[] = [
   [
     'a seed that no number can hold',
     ['shop: { panel-seed: 1e400 }', star('inset: 9')],
-    ['shop.panel-seed, line 1: given Infinity. Allowed: a whole number from 0 to 999999999.'],
+    ['shop.panel-seed, line 1: given "1e400". Allowed: a whole number from 0 to 999999999.'],
   ],
   [
     'a seed in words',

@@ -184,6 +184,11 @@ export const SHOP: readonly BadOrder[] = [
     ['shop.sound, line 1: given "board". Allowed: arm or blank.'],
   ],
   [
+    'seeds that are no whole numbers',
+    ['shop: { panel-seed: -1 }', A_STAR],
+    ['shop.panel-seed, line 1: given -1. Allowed: a whole number from 0 to 999999999.'],
+  ],
+  [
     'a rip kerf of nothing',
     ['shop: { rip-kerf: 0 }', A_STAR],
     [

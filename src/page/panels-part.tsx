@@ -1,0 +1,50 @@
+import { isBacked, takesPanels } from '../panels/panel-plan.js'
+import { useBench } from './bench.js'
+import { DrawnSvg } from './drawn.js'
+import { FileButtons } from './file-buttons.js'
+import type { Work } from './use-worker.js'
+import type { LaidPanels } from './work.js'
+import { WorkedOut } from './worked-out.js'
+
+/** All backings of the order on its panels: what to buy, and where each plate lies. */
+export const PanelsPart = ({ work, stop }: { readonly work: Work; readonly stop: () => void }) => {
+  const { plan } = useBench()
+  const panels = work.laid?.order.panels
+  if (!plan.stars.some(isBacked)) return null
+  return (
+    <>
+      <h3>The backings on panels</h3>
+      {panels || takesPanels(plan) ? (
+        <WorkedOut what="Backings on panels" work={work} stop={stop}>
+          {panels && <Laid panels={panels} />}
+        </WorkedOut>
+      ) : (
+        <p>Add a panel you can buy, and the backings of all stars are laid out on it.</p>
+      )}
+    </>
+  )
+}
+
+const Laid = ({ panels }: { readonly panels: LaidPanels }) => (
+  <>
+    {panels.words.map((text) => (
+      <p key={text} class="told">
+        {text}
+      </p>
+    ))}
+    {panels.drawings.map(({ title, holds, drawn, files }) => (
+      <figure key={title} class="panel">
+        <DrawnSvg title={`${title}: ${holds}`} svg={drawn} />
+        <figcaption>
+          <strong>{title}</strong>: {holds}
+          <span class="files">
+            <FileButtons paths={files} of={title} />
+          </span>
+        </figcaption>
+      </figure>
+    ))}
+    <p class="files">
+      How they all lie: <FileButtons paths={panels.files} of="all panels" />
+    </p>
+  </>
+)
