@@ -26,12 +26,20 @@ const STARS = SHAPES.flatMap((shape) =>
     .map((star) => [showShape(shape), star] as const),
 )
 
+/** A third of them, another for the next shape or hanging: each shape and each hanging meets every star. */
+const starsFor = (turn: number) => STARS.filter((_, index) => (index + turn) % 3 === 0)
+
 /** Wall around openings, and what nails keep clear of: so little that most stars have room for both. */
 const WALL = 3
 const CLEAR = 4
 
 /** With nails where they find room, without them where they do not. */
-const plateFor = (star: Star, shape: Partial<BackingOrder>, kind: (typeof HANGINGS)[number], chamfer: number) => {
+const plateFor = (
+  star: Star,
+  shape: Partial<BackingOrder>,
+  kind: (typeof HANGINGS)[number],
+  chamfer: number,
+) => {
   const order: BackingOrder = {
     shape: 'star',
     inset: mm(insetOf(star)),
@@ -40,7 +48,10 @@ const plateFor = (star: Star, shape: Partial<BackingOrder>, kind: (typeof HANGIN
     ...(kind === 'none' ? {} : { hanging: hanging(kind, { wall: mm(WALL) }) }),
   }
   const shop = { chamfer, cutter: TABBED }
-  return plateOf(star, { ...order, fixing: { kind: 'nails', clear: mm(CLEAR) } }, shop) ?? plateOf(star, order, shop)
+  return (
+    plateOf(star, { ...order, fixing: { kind: 'nails', clear: mm(CLEAR) } }, shop) ??
+    plateOf(star, order, shop)
+  )
 }
 
 const armsOf = (star: Star): Jts[] =>
@@ -98,7 +109,10 @@ const expectNailed = (plate: BackingPlan, star: Star, told: string) => {
   const board = area(plate.outline, plate.part.inner)
   const [rim, arms] = [board.getBoundary(), armsOf(star)]
   const inArms = arms.map((arm) => marks.filter((mark) => arm.contains(place(mark))))
-  expect(inArms.map((inArm) => inArm.length), told).toEqual(arms.map(() => 2))
+  expect(
+    inArms.map((inArm) => inArm.length),
+    told,
+  ).toEqual(arms.map(() => 2))
   arms.forEach((arm, index) => {
     for (const mark of inArms[index] ?? []) {
       expect(board.contains(place(mark)), told).toBe(true)
@@ -136,7 +150,8 @@ describe.each(SHAPED)('a %s plate', (name, shaped) => {
 
   it.each(HANGINGS)('hung by %s is inside the star, and everything is inside it and clear', (kind) => {
     const made = { plates: 0, nailed: 0, tabs: 0 }
-    for (const [told, star] of STARS) {
+    const stars = starsFor(SHAPED.findIndex(([shape]) => shape === name) + HANGINGS.indexOf(kind))
+    for (const [told, star] of stars) {
       const chamfer = star.edgeDistance / 10
       const plate = plateFor(star, shaped(star), kind, chamfer)
       if (!plate) continue
@@ -149,9 +164,8 @@ describe.each(SHAPED)('a %s plate', (name, shaped) => {
       }
       made.tabs += expectTabbed(plate, told)
     }
-    console.log(name, kind, STARS.length, made)
-    expect(made.plates).toBeGreaterThan(STARS.length / 5)
-    expect(made.nailed).toBeGreaterThan(STARS.length / 8)
+    expect(made.plates).toBeGreaterThan(stars.length / 5)
+    expect(made.nailed).toBeGreaterThan(stars.length / 8)
     if (name === 'disc') expect(made.tabs).toBe(0)
     else expect(made.tabs).toBeGreaterThan(made.plates)
   })
