@@ -24,6 +24,7 @@ import {
   buyLines,
   filledText,
   type PlateLetters,
+  seedLines,
   stoppedLines,
   unplacedLines,
 } from './panel-words.js'
@@ -65,6 +66,11 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
       ...found.uses.map((use) => textBlock(buyLines(use, lengths), MEDIUM, inside)),
       textBlock(unplacedLines(found), MEDIUM, inside),
       textBlock(bedLines(found), MEDIUM, inside),
+      textBlock(
+        seedLines(found).map((text) => `Search ${text}.`),
+        MEDIUM,
+        inside,
+      ),
       textBlock(stoppedLines(found), MEDIUM, inside),
       textBlock(
         [
