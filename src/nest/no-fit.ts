@@ -74,7 +74,7 @@ export const halfTurned = (polygon: Polygon): Polygon => polygon.map((corner) =>
  */
 export const noFit = (standing: Polygon, coming: Polygon, gap: Mm): Polygon => {
   const [around, along] = [toPath(halfTurned(coming)), toPath(standing)]
-  // Edge by edge, then all at once: their sweeps together cross each other so often that it takes ten times as long.
+  // Edge by edge, then all at once: their sweeps together cross each other so often that rounded plates take eight times as long.
   const swept = along.flatMap((to, index) => minkowskiSum(around, [along.at(index - 1) ?? to, to], false))
   const touching = outerOf(union([...swept, along], FillRule.NonZero))
   if (gap === 0) return toPolygon(touching)
