@@ -79,7 +79,7 @@ export const filledText = ({ worth }: FilledPanel, letters?: PlateLetters): stri
       : ''
     const letter = letters?.get(star)
     const small = letter === '' ? ' (too small for a letter)' : ''
-    return `${letter ? `${letter}: ` : ''}${count} × ${star.order.name}${more}${small}`
+    return `${letter ? `${letter}:\u00a0` : ''}${count} × ${star.order.name}${more}${small}`
   })
   return `${plates.join(', ')}; ${percent(worth.yield)} of it becomes plates`
 }
