@@ -89,8 +89,11 @@ describe('the README is true', () => {
   })
 
   it('its dry fit says what it shows', () => {
-    const star = '--points 5 --tip-angle 45 --board-width 88.9mm'.split(' ')
-    const { out } = starwright(['dryfit', ...star, '--gap', '2.8mm', '--opens-at', 'centre'])
+    const words = /npx starwright (dryfit my-order.yaml .*)/.exec(README)?.[1]?.split(' ') ?? []
+    const folder = mkdtempSync(join(tmpdir(), 'starwright-readme-'))
+    writeFileSync(join(folder, 'my-order.yaml'), blockAfter('## The order'))
+    const { out } = starwright(words.map((word) => (word === 'my-order.yaml' ? join(folder, word) : word)))
+    rmSync(folder, { recursive: true })
     expect(out).toContain(blockAfter('<!-- output: dryfit -->'))
   })
 

@@ -3,12 +3,14 @@ import { acceptedClosure, closureLaw } from '../fit/closure-law.js'
 import type { Board, Order, StarOrder } from '../order/order.js'
 import type { Wall } from '../order/season-order.js'
 import { backingPlaces } from '../order/to-plate.js'
+import { boardUse } from '../plan/boards.js'
 import { closureGap } from '../plan/closure.js'
 import { planStar, type StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { trimmed } from '../units/show.js'
+import { SHOP } from '../units/tolerance.js'
 import { ALL_POINTS, type Shape, shapesFor } from './shapes.js'
 import { type Sized, sizesFor } from './sizes.js'
 
@@ -102,6 +104,7 @@ const ownChoice = (star: StarOrder, order: Order): Choice[] => {
     onMarks: closesOnMarks(plan.value),
   }
   const board = plan.value.boardUse?.board
+  if (!fitsWall(plan.value, order.space)) return []
   return choiceOf(
     star.name,
     shape,
@@ -109,6 +112,23 @@ const ownChoice = (star: StarOrder, order: Order): Choice[] => {
     { size: star.size, wholeBoard: false, ...(board ? { board } : {}) },
     order,
   )
+}
+
+const fitsWall = ({ star }: StarPlan, { across, height }: Order['space']): boolean =>
+  star.across <= (across ?? Number.POSITIVE_INFINITY) + SHOP &&
+  star.height <= (height ?? Number.POSITIVE_INFINITY) + SHOP
+
+/** Do the boards that there are give all arms of the batch? */
+const boardsSuffice = (plan: StarPlan, { shop }: Order): boolean =>
+  shop.boards.length === 0 ||
+  shop.boards.reduce((sum, board) => sum + armsFrom(board, plan, shop), 0) >= plan.arms
+
+const armsFrom = (board: Board, { star, order, blank, arms }: StarPlan, shop: Order['shop']): number => {
+  const use = boardUse({ ...shop, boards: [board] }, star.armStrip, order.thickness, blank, arms)
+  if (!use) return 0
+  const { ripKerf } = shop
+  const strips = ripKerf === undefined ? 1 : Math.floor((board.width + ripKerf) / (star.armStrip + ripKerf))
+  return use.blanksPerBoard * Math.max(1, strips) * (board.count ?? Number.POSITIVE_INFINITY)
 }
 
 const closesOnMarks = ({ firstCut, jointCut }: StarPlan): boolean =>
@@ -126,7 +146,8 @@ export const choiceOf = (
   const outcome = planStar(star, shop, order.lengths)
   if (!outcome.ok) return []
   const plan = outcome.value
-  if (!plan.feasible || (board && !plan.boardUse) || tooSmallForSaw(plan)) return []
+  if (!plan.feasible || (board && !plan.boardUse) || tooSmallForSaw(plan) || !boardsSuffice(plan, order))
+    return []
   const accepted = acceptedClosure(plan.star.jointEdge, shop.acceptedGap)
   const law = { ...closureLaw(plan, shop.saw, 'marks'), shared: degrees(0) }
   const { jointEdge, armStrip } = plan.star

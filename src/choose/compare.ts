@@ -1,18 +1,20 @@
 import { insetLimit, insetOutline } from '../geometry/inset.js'
 import { outlineSize } from '../geometry/outline.js'
-import { FEWEST_POINTS, MOST_POINTS, regularTipAngle, type Star, tipAngleLimit } from '../geometry/star.js'
+import { FEWEST_POINTS, MOST_POINTS, regularTipAngle, tipAngleLimit } from '../geometry/star.js'
 import { inBoxes } from '../nest/in-boxes.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { didYouMean } from '../order/did-you-mean.js'
 import type { Order, Panel } from '../order/order.js'
 import { done, type Outcome, type Problem, refused, sentences, showGiven } from '../order/problem.js'
+import type { StarPlan } from '../plan/plan.js'
+import { marginOf } from '../plate/plate-shape.js'
 import type { Mm } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
 import { type Choice, type ChoiceAsked, choiceOf, labelOf, starOf } from './choices.js'
 import type { Shape } from './shapes.js'
 import { sizesFor } from './sizes.js'
 
-/** The star backing that hides behind a star by the usual inset, and how many of it the first panel gives. */
+/** The backing that a star has, or could have, and how many of it the first panel gives. */
 export interface PanelUse {
   readonly across: Mm
   readonly height: Mm
@@ -20,9 +22,14 @@ export interface PanelUse {
   readonly perPanel?: number
 }
 
-export const panelUse = (star: Star, panels: readonly Panel[]): PanelUse | undefined => {
-  if (insetLimit(star, 'star') <= DEFAULTS.inset) return undefined
-  const size = outlineSize(insetOutline(star, 'star', DEFAULTS.inset))
+/** A star without a backing of its own gets one of its own shape, by the usual inset behind the chamfer. */
+export const panelUse = (
+  { star, order, backing }: StarPlan,
+  panels: readonly Panel[],
+): PanelUse | undefined => {
+  const margin = marginOf(DEFAULTS, order.chamfer)
+  if (!backing && insetLimit(star, 'star') <= margin) return undefined
+  const size = outlineSize(backing?.outline ?? insetOutline(star, 'star', margin))
   const [panel] = panels
   return panel
     ? { ...size, perPanel: inBoxes(size, { ...panel, width: panel.length, height: panel.width }) }

@@ -12,7 +12,7 @@ type Worse = (a: Choice, b: Choice) => number
 const SAME_CHANCE = 0.005
 
 const chance: Worse = (a, b) => Math.round(b.chance / SAME_CHANCE) - Math.round(a.chance / SAME_CHANCE)
-const arms: Worse = (a, b) => a.plan.arms - b.plan.arms
+const arms: Worse = (a, b) => a.plan.star.points - b.plan.star.points
 const sensitivity: Worse = (a, b) => a.plan.gapPerTenth - b.plan.gapPerTenth
 const gap: Worse = (a, b) => a.markGap - b.markGap
 const large: Worse = (a, b) => b.plan.star.across - a.plan.star.across

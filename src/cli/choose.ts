@@ -109,7 +109,7 @@ const nothingFound = ({ shop }: Order): Problem => ({
   place: 'choose',
   given: `a saw that stops at ${shop.saw.limit}°, ${shop.boards.length} kinds of board`,
   advice:
-    'No star can be made with these. Allow a steeper saw (saw-limit), wider or longer boards, or more room on the wall.',
+    'No star can be made with these. Allow a steeper saw (saw-limit), wider, longer or more boards, or more room on the wall.',
 })
 
 const sheetContent = async (

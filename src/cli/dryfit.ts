@@ -123,6 +123,11 @@ const biasedText = (typed: Typed, input: OrderInput, fit: DryFit): Outcome<strin
     const advice = 'Nothing measured tells the bias. Measure the gap at the last joint.'
     return refused([{ place: '--save', given: 'no bias', advice }])
   }
+  if (fit.verdict === 'unsure') {
+    const advice =
+      'What was measured is not told apart from a ring that closes. Measure the gap more finely, then save.'
+    return refused([{ place: '--save', given: 'a bias that may be none', advice }])
+  }
   const { learned, uncertainty } = fit.setting
   return withBias(input.text, { miter: learned, uncertainty })
 }

@@ -29,7 +29,7 @@ export const hangingText = ({ backing }: StarPlan, lengths: LengthStyle): string
     case 'screws':
       return `two holes of ${show(hole)} for a hanger's screws${apart}, ${above}`
     case 'keyhole':
-      return `a keyhole of ${show(hole)}, its slot ${show(slot)}; the screw rests ${above}; hollow the arm behind it for the screw's head before the plate goes on`
+      return `a keyhole for a screw whose head passes ${show(hole)} and whose shank passes ${show(slot)}; the screw rests ${above}; hollow the arm behind it for the screw's head before the plate goes on`
   }
 }
 

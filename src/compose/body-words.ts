@@ -19,7 +19,7 @@ export const weightText = ({ weight, wood }: StarPlan, { lengths }: Order): stri
 /** How long the joints are, and how much face there is to glue. */
 export const glueText = ({ body }: StarPlan, { lengths }: Order): string | undefined =>
   body &&
-  `joints ${showLength(body.glue.joints, lengths)} long in all, ${showArea(body.glue.jointArea, lengths.units)} a star on each side${body.glue.plateArea > 0 ? `; backing ${showArea(body.glue.plateArea, lengths.units)}` : ''}`
+  `joints ${showLength(body.glue.joints, lengths)} long in all, ${showArea(body.glue.jointArea, lengths.units)} a star on each side${body.glue.plateArea > 0 ? `; backing ${showArea(body.glue.plateArea, lengths.units)}, if it is glued all over` : ''}`
 
 /** What there is to coat, and how much finish and stain that takes where the tin's coverage is known. */
 export const coatText = ({ body, order }: StarPlan, { shop, lengths }: Order): string | undefined => {

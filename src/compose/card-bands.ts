@@ -71,10 +71,7 @@ export const SETTINGS: readonly Setting[] = [
 ]
 
 /** Before the work after the saw gets a page of its own the figures are set smaller, at twice what must be read. */
-export const PACKED: readonly Setting[] = [
-  { ...TIGHT, figures: 2 * MUST_READ },
-  { ...TIGHT, figures: 2 * MUST_READ, warnings: 'at the saw' },
-]
+export const PACKED: Setting = { ...TIGHT, figures: 2 * MUST_READ }
 
 /** Name, how many, boards, and the star's picture. */
 export const titleBand = (

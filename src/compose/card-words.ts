@@ -120,7 +120,7 @@ const hungBy = ({ backing }: StarPlan): string => {
 /** Every warning of the plan; those that bear on the cut itself, with a count of the others; or the others. */
 export type WarningsTold = 'all' | 'at the saw' | 'after the saw'
 
-const AT_THE_SAW: ReadonlySet<Warning['code']> = new Set(['short-arm', 'crosscut'])
+const AT_THE_SAW: ReadonlySet<Warning['code']> = new Set(['short-arm', 'crosscut', 'near-detent'])
 /** The steps and the settings say as much, and at the place. */
 const TOLD_ELSEWHERE: ReadonlySet<Warning['code']> = new Set(['saw-limit', 'marks-leave-gap'])
 

@@ -2,6 +2,10 @@
 export const SAW_CAUTION =
   "Hands stay at least 100 mm (4 in) from the blade. Clamp the piece; never leave one loose between blade and stop. The saw's manual and local rules come first."
 
+/** Of what a laser or a router cuts free. Common practice, no published source. */
+export const LOOSE_CAUTION =
+  'Clamp or tape the panel so that a part that comes free cannot lift into the beam or the bit.'
+
 export const PRINT_CAUTION = 'Print at 100 %, not "fit to page", and measure the scale check before you cut.'
 
 /**

@@ -46,6 +46,6 @@ const oneJson = (choice: Choice, { shop }: Order) => {
     leftOfBoard: perBoard?.left ?? null,
     arms: plan.arms,
     gapPerTenthDegree: plan.gapPerTenth,
-    backing: panelUse(star, shop.panels) ?? null,
+    backing: panelUse(plan, shop.panels) ?? null,
   }
 }

@@ -42,7 +42,7 @@ export const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyl
 }
 
 export const difficultyWords = ({ plan, chance }: Choice, lengths: LengthStyle): string =>
-  `${countOf(plan.arms, 'arm')}; 0.1° opens ${showSmall(plan.gapPerTenth, lengths)}; closes on marks ${percent(chance)}`
+  `${countOf(plan.star.points, 'arm')} a star; 0.1° opens ${showSmall(plan.gapPerTenth, lengths)}; closes on marks ${percent(chance)}`
 
 /** The comparison, row by row: what it is, of the first star, of the second. */
 export const comparisonRows = (
@@ -53,7 +53,7 @@ export const comparisonRows = (
   const show = (length: Mm) => showLength(length, lengths)
   const row = (what: string, of: (choice: Choice) => string) => [what, of(a), of(b)] as const
   const panel = (of: (use: NonNullable<ReturnType<typeof panelUse>>) => string) => (choice: Choice) => {
-    const use = panelUse(choice.plan.star, shop.panels)
+    const use = panelUse(choice.plan, shop.panels)
     return use ? of(use) : 'too small'
   }
   return [

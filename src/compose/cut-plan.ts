@@ -36,11 +36,21 @@ export const cutPlan = ({ order, stars }: Plan, stock?: StockPlan): string =>
   ].join('\n')
 
 /** That the blade reaches across is taken for granted only where it is likely; else a warning says so. */
-const assumptions = ({ assumed, shop }: Order, stars: readonly StarPlan[]): string[] => {
+const assumptions = ({ assumed, shop, jigs }: Order, stars: readonly StarPlan[]): string[] => {
   const doubtful = stars.some(({ warnings }) => warnings.some(({ code }) => code === 'crosscut'))
-  return shop.saw.crosscut === undefined && !doubtful
-    ? [...assumed, 'the blade reaches across the board (crosscut)']
-    : [...assumed]
+  const wedges = (
+    [
+      ['first-cut-wedge', stars.some(({ firstCut }) => firstCut.wedge)],
+      ['joint-cut-wedge', stars.some(({ star, jointCut }) => jointCut.wedge && !blankIsArm(star))],
+    ] as const
+  ).filter(([name, needed]) => needed && !jigs.names.includes(name))
+  return [
+    ...assumed,
+    ...(shop.saw.crosscut === undefined && !doubtful
+      ? ['the blade reaches across the board (crosscut)']
+      : []),
+    ...wedges.map(([name]) => `the wedge is at hand; ${name} under jigs draws one`),
+  ]
 }
 
 /** `Boathouse: 6 stars, 5 points, 30 arms`. */
@@ -117,7 +127,7 @@ const boardUseText = (
   show: (length: Mm) => string,
 ): string => {
   const price = board.price === undefined ? '' : `, price ${fixed(board.price, 2)}`
-  const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} is left over)`
+  const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} comes off)`
   return `of ${show(board.width)} × ${show(board.length)}${price}, gives ${blanksPerBoard} ${blanksPerBoard === 1 ? 'arm' : 'arms'}${rip}`
 }
 

@@ -5,10 +5,10 @@ import type { PlannedCut, StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 
 /** What to set for a cut: `45°`, or with a wedge `50° + 4° wedge`. */
-export const settingText = ({ reading, wedge }: PlannedCut): string =>
+export const settingText = ({ reading, wedge }: Pick<PlannedCut, 'reading' | 'wedge'>): string =>
   wedge ? `${showAngle(reading)} + ${showAngle(wedge.angle)} wedge` : showAngle(reading)
 
 /** `read 31.7° to cut 31.5°: …`, where a setting makes a learned bias good; undefined where it does not. */
@@ -25,7 +25,7 @@ export const readingNotes = ({ lengths }: Order): string[] => [
   'Miter angles are read from a square crosscut.',
   ...(lengths.units === 'in'
     ? [
-        '+0.012 or -0.012 after a fraction: so many decimals of an inch more or less, for a caliper; a tape leaves them.',
+        '+0.012 or -0.012 after a fraction: so many decimals of an inch more or less, for a caliper. A tape leaves them, and where less spoils takes a hair more.',
       ]
     : []),
 ]
@@ -67,7 +67,7 @@ const firstStep = (plan: StarPlan, order: Order): CutStep => {
     : 'a little more does no harm, less spoils the arm'
   return {
     name: 'Cut 1',
-    text: `pencil a mark on the face side, the one to be seen, of every blank: it lies up. Saw ${settingText(firstCut)}, board edge on the ${firstCut.wedge ? 'wedge' : 'fence'}. The next cut 1 comes ${set(blank.pitch)} further on: ${set(blank.side)} of blank and ${blade} of blade on the slant; ${tolerance}. Repeat by marks, or by a stop ${set(blank.side)} from the near side of the blade, its face cut to the slant, that is lifted away before the blade comes down.`,
+    text: `pencil a mark on the face side, the one to be seen, of every blank: it lies up. Saw ${settingText(firstCut)}, board edge on the ${firstCut.wedge ? 'wedge' : 'fence'}. Begin each board with a trim: its end sawn off at this setting. The next cut 1 comes ${set(blank.pitch)} further on: ${set(blank.side)} of blank and ${blade} of blade on the slant; ${tolerance}. Repeat by marks, or by a stop ${set(blank.side)} from the near side of the blade, its face cut to the slant, that is lifted away before the blade comes down.`,
   }
 }
 
@@ -111,9 +111,9 @@ const wedgeSteps = ({ star, firstCut, jointCut }: StarPlan): CutStep[] => {
       ]
 }
 
-/** `4° of the ring: 14.9 mm at the valley`, what a closure leaves at the last joint. */
+/** `4° of a full turn: 14.9 mm at the valley`, what a closure leaves at the last joint. */
 export const closureText = (closure: number, gap: Mm, order: Order): string =>
-  `${showAngle(degrees(Math.abs(closure)))} of the ring: ${showLength(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
+  `${showAngle(degrees(Math.abs(closure)))} of a full turn: ${showMovement(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
 
 /** What the nearest mark of a cut leaves open at the last joint: `nothing`, or as {@link closureText} says. */
 export const leftOpenText = ({ closureAtMark }: PlannedCut, { star }: StarPlan, order: Order): string =>

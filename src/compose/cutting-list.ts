@@ -124,7 +124,7 @@ const ripRow = (
 ): string[] => {
   const show = (length: typeof width) => showLength(length, lengths)
   if (strips.length > 1) return row('Strip', `${index + 1} of ${strips.length}, ripped to ${show(width)}`)
-  return rippedOff < SHOP ? [] : row('Rip', `to ${show(width)}; ${show(rippedOff)} is left over`)
+  return rippedOff < SHOP ? [] : row('Rip', `to ${show(width)}; ${show(rippedOff)} comes off`)
 }
 
 const runRow = ({ kind, blanks }: BlankRun, lengths: LengthStyle): string[] => {

@@ -18,7 +18,8 @@ import {
 } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import { degrees, mm, radians, toRadians } from '../units/convert.js'
-import { fixed, showLength } from '../units/show.js'
+import { fixed, showMovement } from '../units/show.js'
+import { SHOP } from '../units/tolerance.js'
 import { SAW_CAUTION } from './cautions.js'
 import { findings, outcomes, recutSteps } from './dry-fit-words.js'
 
@@ -33,7 +34,8 @@ const WIDEST = 14
 const THICKEST = 1 / 4
 
 const WASTE_SPACING = 1.2
-const WASTE_SLANT = radians(Math.PI / 4)
+/** Across the face that comes off, whichever way it lies. */
+const WASTE_SLANT = Math.PI / 4
 
 /** One arm as drawn. */
 interface DrawnArm {
@@ -128,9 +130,11 @@ const slices = ({ recut, arm }: DryFit, drawn: DrawnArm, factor: number): Shape[
     const newApex = meet(inner, outer, apex, tip)
     const newValley = meet(inner, outer, valley, tip)
     const slice = [apex, valley, newValley, newApex]
+    const face = direction(apex, valley)
+    const slant = radians(Math.atan2(face.y, face.x) + WASTE_SLANT)
     return [
       line('PATTERN', newApex, newValley, 'dashed'),
-      ...hatch(slice, WASTE_SLANT, WASTE_SPACING).map(([from, to]) => line('GUIDE', from, to)),
+      ...hatch(slice, slant, WASTE_SPACING).map(([from, to]) => line('GUIDE', from, to)),
     ]
   })
 }
@@ -149,11 +153,11 @@ const gapMark = (
   { apex }: DrawnArm,
   top: number,
 ): Shape[] => {
-  if (verdict === 'unknown') return []
+  if (verdict === 'unknown' || gap < SHOP) return []
   const joint = (arm.jointEdge * RADIUS) / arm.radius
   const from = point(0, top + 5)
   const foot = closure > 0 ? point(0, joint) : point(0.4 * apex.x, 0.15 * joint)
-  const text = `gap ${showLength(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
+  const text = `gap ${showMovement(gap, order.lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
   return [
     label(text, add(from, point(0, 1.5)), { layer: 'DIM', anchor: 'middle' }),
     line('DIM', from, foot),

@@ -5,7 +5,7 @@ import type { DryFit } from '../fit/dry-fit.js'
  * factor of 2. Additions are allowed; nothing that stands here changes its name or meaning.
  */
 export const dryFitJson = (fit: DryFit): string => {
-  const { plan, found, errors, uncertainty, setting, recut, terms } = fit
+  const { plan, found, errors, uncertainty, setting, newArms, recut, terms } = fit
   const [tip, side, tipEdge] = found.assumed
   return `${JSON.stringify(
     {
@@ -31,21 +31,25 @@ export const dryFitJson = (fit: DryFit): string => {
         closureAtMark: setting.closureAtMark,
         withinLimit: setting.withinLimit,
         mending: setting.mending?.reading ?? null,
+        mendingWedge: setting.mending?.wedge?.angle ?? null,
       },
-      recut: recut
-        ? {
-            stopMove: recut.stopMove,
-            stop: recut.star.tipEdge,
-            offValley: recut.off.valley,
-            offCentre: recut.off.centre,
-            tipEdge: recut.star.tipEdge,
-            jointEdge: recut.star.jointEdge,
-            across: recut.star.across,
-            height: recut.star.height,
-            missing: Math.max(0, plan.star.tipEdge - recut.star.tipEdge),
-            closureUncertainty: fit.recutUncertainty,
-          }
-        : null,
+      /** Readings for new arms, where the tips are told to be off. */
+      newArms: newArms ? { first: newArms.firstCut.reading, joint: newArms.jointCut.reading } : null,
+      recut:
+        recut && fit.verdict === 'turn'
+          ? {
+              stopMove: recut.stopMove,
+              stop: recut.star.tipEdge,
+              offValley: recut.off.valley,
+              offCentre: recut.off.centre,
+              tipEdge: recut.star.tipEdge,
+              jointEdge: recut.star.jointEdge,
+              across: recut.star.across,
+              height: recut.star.height,
+              missing: Math.max(0, plan.star.tipEdge - recut.star.tipEdge),
+              closureUncertainty: fit.recutUncertainty,
+            }
+          : null,
       bias: { miter: setting.learned, uncertainty: setting.uncertainty },
     },
     undefined,

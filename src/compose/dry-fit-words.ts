@@ -1,9 +1,11 @@
 import type { DryFit } from '../fit/dry-fit.js'
 import { type Measurable, type Measurement, wouldMeasure } from '../fit/measurement.js'
+import type { Recut } from '../fit/recut.js'
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import { biasAsWritten, writtenBias } from '../order/save-bias.js'
 import { closureGap } from '../plan/closure.js'
+import type { SawSetting } from '../plan/saw-setting.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { showAngle, showLength, showMovement, showSetting } from '../units/show.js'
@@ -15,6 +17,9 @@ export interface Words {
   readonly heading: string
   readonly text: string
 }
+
+/** A recut that leaves more of the gap than this is not worth the wood. */
+const HARDLY_BETTER = 0.7
 
 const positive = (angle: Degrees): Degrees => degrees(Math.abs(angle))
 const size = (length: Mm): Mm => mm(Math.abs(length))
@@ -46,7 +51,7 @@ const measuredText = ({ of, value, within }: Measurement, { plan }: DryFit, { le
   if (of === 'gap') {
     const end =
       value === 0 ? '' : value > 0 ? ' at the valley' : ' at the centre, or the last arm too wide by it'
-    return `gap ${length(Math.abs(value))}${end} (± ${showMovement(mm(within), lengths)})`
+    return `gap ${showMovement(mm(Math.abs(value)), lengths)}${end} (± ${showMovement(mm(within), lengths)})`
   }
   const isLength = of === 'tip-edge' || of === 'across'
   const show = isLength ? length : (angle: number) => showAngle(degrees(angle))
@@ -60,7 +65,7 @@ const closingText = (fit: DryFit, order: Order): string => {
   if (verdict === 'unknown') return 'nothing measured tells whether the last joint closes.'
   const { lengths } = order
   const full = `all ${plan.star.points} arms together ${showAngle(positive(closure))} ${closure > 0 ? 'less' : 'more'} than a full turn, give or take ${showAngle(closureUncertainty)}`
-  const joint = `${showLength(gap, lengths)} at the last joint`
+  const joint = `${showMovement(gap, lengths)} at the last joint`
   if (verdict === 'closes') return `it closes: ${full}, ${joint}.`
   if (verdict === 'unsure') {
     return `not told apart from closing: ${full}, ${joint}. Measure the gap more finely before you turn the saw.`
@@ -115,10 +120,31 @@ const FLAGS: Readonly<Record<Measurable, string>> = {
 }
 
 /** What to do, in this order; nothing when the saw stays as it is. */
-export const recutSteps = (fit: DryFit, order: Order): string[] =>
-  fit.verdict === 'turn' ? [turnStep(fit, order), ...mendSteps(fit, order)] : []
+export const recutSteps = (fit: DryFit, order: Order): string[] => {
+  if (fit.verdict !== 'turn') return []
+  const { setting, recut, plan } = fit
+  if (!recut) {
+    return [
+      turnStep('Saw', fit, order),
+      'The arms cannot be recut: too little would be left. Cut new ones at that setting.',
+    ]
+  }
+  const mending = setting.mending ? jointStep(setting.mending, recut, order) : undefined
+  const [one, other, onAll] = mending
+    ? ['face side up', 'turned over', 'face side up on all, then turned over on all']
+    : ['as at cut 2', 'turned over, as at cut 3', 'cut 2 on all, then cut 3 on all']
+  const stop = `Stop: move it toward the blade by ${showSetting(recut.stopMove, order.lengths)}.`
+  return [
+    ...(mending === undefined ? [turnStep('Saw', fit, order), stop] : [mending]),
+    `Recut one arm first, both joint faces: the tip at the stop, ${one}, then ${other}. Arm clamped, offcut free; lower the blade slowly, for so thin a slice pushes it aside.`,
+    `Check that arm: centre ${showAngle(recut.star.centreAngle)}, sides ${showAngle(recut.star.sideAngle)}, tip edges ${showSetting(recut.star.tipEdge, order.lengths)}.`,
+    `Then the other ${plan.star.points - 1} arms with nothing moved: ${onAll}. Both faces of all ${plan.star.points} arms, or they no longer match.`,
+    'Dry-fit again before any glue.',
+    ...(mending === undefined ? [] : [turnStep('New arms', fit, order)]),
+  ]
+}
 
-const turnStep = ({ setting, terms, plan }: DryFit, order: Order): string => {
+const turnStep = (whose: string, { setting, terms, plan }: DryFit, order: Order): string => {
   const cut = blankIsArm(plan.star) ? 'first cut' : 'joint cuts'
   const planned = blankIsArm(plan.star) ? plan.firstCut : plan.jointCut
   const from = terms.reading + (planned.wedge?.angle ?? 0)
@@ -128,27 +154,12 @@ const turnStep = ({ setting, terms, plan }: DryFit, order: Order): string => {
     Math.abs(open) < SAME_ANGLE
       ? 'leaves nothing open'
       : `leaves ${closureText(open, closureGap(plan.star.jointEdge, open), order)}: set it between the marks`
-  return `Saw, ${cut}: turn the reading from ${settingText({ ...planned, reading: terms.reading })} to ${settingText(setting)}, ${way}. Nearest mark ${showAngle(setting.mark)}, which ${left}.`
+  return `${whose}, ${cut}: turn the reading from ${settingText({ ...planned, reading: terms.reading })} to ${settingText(setting)}, ${way}. Nearest mark ${showAngle(setting.mark)}, which ${left}.`
 }
 
-const mendSteps = (fit: DryFit, order: Order): string[] => {
-  const { recut, setting, plan } = fit
-  const { star } = plan
-  if (!recut) {
-    return ['The arms cannot be recut: too little would be left. Cut new ones at that setting.']
-  }
-  const move = showSetting(recut.stopMove, order.lengths)
-  const first = setting.mending
-    ? `These arms: give them joint cuts, with the saw at ${showAngle(setting.mending.reading)} and the tip against a stop ${showSetting(recut.star.tipEdge, order.lengths)} from the blade.`
-    : `Stop: move it toward the blade by ${move}.`
-  return [
-    first,
-    'Recut one arm first, both joint faces: the tip at the stop, as at cut 2, then turned over, as at cut 3. Arm clamped, offcut free; lower the blade slowly, for so thin a slice pushes it aside.',
-    `Check that arm: centre ${showAngle(recut.star.centreAngle)}, sides ${showAngle(recut.star.sideAngle)}, tip edges ${showSetting(recut.star.tipEdge, order.lengths)}.`,
-    `Then the other ${star.points - 1} arms with nothing moved: cut 2 on all, then cut 3 on all. Both faces of all ${star.points} arms, or they no longer match.`,
-    'Dry-fit again before any glue.',
-  ]
-}
+/** Arms that are done with their first cuts get joint cuts, as those of any other star. */
+const jointStep = (mending: SawSetting, { star }: Recut, order: Order): string =>
+  `These arms get joint cuts, though the plan has none. Saw ${settingText(mending)}, its handle swung away from the stop; one edge beside a tip on the ${mending.wedge ? 'wedge' : 'fence'}, that tip against a stop ${showSetting(star.tipEdge, order.lengths)} along it from the near side of the blade. Then the arm turned over, the other edge of that tip there, the tip at the stop again.`
 
 /** What the recut costs, what to expect, and what this saw has taught. */
 export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'): Words[] => {
@@ -156,13 +167,18 @@ export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'
   const { recut, terms, verdict } = fit
   const show = (length: Mm): string => showLength(length, lengths)
   const small = (length: Mm): string => showMovement(length, lengths)
-  if (verdict === 'unknown') return []
+  if (verdict === 'unknown' || verdict === 'unsure') return []
   const bias = {
     heading: 'Saw bias',
     text: by === 'flag' ? `${biasFound(fit)} ${biasWritten(fit)}` : biasFound(fit),
   }
-  if (verdict !== 'turn' || !recut) return [bias]
+  if (verdict !== 'turn' || !recut) return [...newArmsWords(fit), bias]
   const { star } = fit.plan
+  const expected = closureGap(recut.star.jointEdge, fit.recutUncertainty)
+  const doubt =
+    expected < HARDLY_BETTER * fit.gap
+      ? ''
+      : '. That is hardly better than now: with so many cuts their spread leaves it open, not the setting. Measure the gap more finely and make the cuts repeat better before you recut'
   return [
     {
       heading: 'Comes off',
@@ -182,17 +198,32 @@ export const outcomes = (fit: DryFit, order: Order, by: 'flag' | 'name' = 'flag'
       : []),
     {
       heading: 'Expect',
-      text: `the last joint closes within ${small(closureGap(recut.star.jointEdge, fit.recutUncertainty))} (${showAngle(fit.recutUncertainty)}) in about 95 of 100 stars (coverage factor 2), if the saw is set exactly; a tenth of a degree more or less is ${small(fit.plan.gapPerTenth)}`,
+      text: `the last joint closes within ${small(expected)} (${showAngle(fit.recutUncertainty)}) in about 95 of 100 stars (coverage factor 2), if the saw is set exactly; a tenth of a degree more or less is ${small(fit.plan.gapPerTenth)}${doubt}`,
     },
+    ...newArmsWords(fit),
     bias,
   ]
 }
 
+/** Tips that are off stay so in recut arms; new ones can be cut true. */
+const newArmsWords = ({ newArms, errors, plan }: DryFit): Words[] =>
+  newArms
+    ? [
+        {
+          heading: 'New arms',
+          text: `recut arms keep their tips, ${showAngle(positive(errors.tip))} too ${errors.tip > 0 ? 'fat' : 'slim'}. For new ones turn the first cut from ${settingText(plan.firstCut)} to ${settingText(newArms.firstCut)} and the joint cuts to ${settingText(newArms.jointCut)}.`,
+        },
+      ]
+    : []
+
 /** How this saw cuts, and how surely. */
-const biasFound = ({ setting }: DryFit): string => {
+const biasFound = ({ setting, newArms }: DryFit): string => {
   const { miter, uncertainty } = writtenBias({ miter: setting.learned, uncertainty: setting.uncertainty })
   const way = miter < 0 ? 'shallower' : 'steeper'
-  return `cuts come out ${showAngle(degrees(Math.abs(miter)))} ± ${showAngle(degrees(uncertainty))} ${way} than the scale says.`
+  const kept = newArms
+    ? ' That makes good for the tips too, so it holds while the first cut stays as it was, and not for stars without joint cuts.'
+    : ''
+  return `cuts come out ${showAngle(degrees(Math.abs(miter)))} ± ${showAngle(degrees(uncertainty))} ${way} than the scale says.${kept}`
 }
 
 const biasWritten = ({ setting }: DryFit): string =>

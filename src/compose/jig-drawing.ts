@@ -15,7 +15,7 @@ import { removedWidth } from '../order/removed-width.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
 import type { LengthStyle } from '../units/show.js'
-import { PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
+import { LOOSE_CAUTION, PRINT_CAUTION, SAW_CAUTION } from './cautions.js'
 import { partLettering, turnedWords } from './jig-letters.js'
 import { JIG_CAUTION, nameWords } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
@@ -65,6 +65,8 @@ export const jigDrawing = (jig: Jig, plan: StarPlan, order: Order): Outcome<JigS
         ...words.steps,
         ...words.hardware.map((each) => `Needed: ${each}.`),
         ...nameWords(plan),
+        'Orange lines are outlines; magenta ones are inside, and cut first; green ones are marks.',
+        ...(cutter.kind === 'hand' ? [] : [LOOSE_CAUTION]),
         ...(jig.inUse?.blade ? [JIG_CAUTION, SAW_CAUTION] : [SAW_CAUTION]),
         PRINT_CAUTION,
       ],

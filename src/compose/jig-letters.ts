@@ -17,6 +17,8 @@ type LetteredPart = Pick<JigPart, 'outer' | 'inner' | 'marks'>
 /** A line of words on a part. */
 export interface PartWords {
   readonly text: string
+  /** In place of the text where that finds no room; level where it finds none along the line either. */
+  readonly short?: string
   /** What it belongs to: it stands beside that, or is left out. Anywhere on the part when there is no such place. */
   readonly near?: Point
   /** Its middle, where it has room of its own, so many mm across; letters that run further are not tried. */
@@ -71,13 +73,29 @@ export const partLettering = (part: LetteredPart, words: readonly PartWords[]): 
   return words.flatMap((line) => {
     const aim = line.in?.middle ?? line.near ?? between(min, max, 0.5)
     const roomBeside = (at: Point): number => (boxes.some((box) => isInside(at, [box])) ? 0 : roomAt(at))
-    const found = placeOf(line, line.in ? [aim] : nearestFirst([aim, ...places], aim), roomBeside, [
-      ...sides,
-      ...boxes.flatMap(sidesOf),
-    ])
-    if (!found) return []
-    boxes.push(found.box)
-    return strokeLettering({ text: line.text, middle: found.middle, height: found.height, turn: found.turn })
+    const tried = line.in ? [aim] : nearestFirst([aim, ...places], aim)
+    const taken = [...sides, ...boxes.flatMap(sidesOf)]
+    const { short, turn: _, ...level } = line
+    for (const each of [
+      line,
+      ...(short === undefined
+        ? []
+        : [
+            { ...line, text: short },
+            { ...level, text: short },
+          ]),
+    ]) {
+      const found = placeOf(each, tried, roomBeside, taken)
+      if (!found) continue
+      boxes.push(found.box)
+      return strokeLettering({
+        text: each.text,
+        middle: found.middle,
+        height: found.height,
+        turn: found.turn,
+      })
+    }
+    return []
   })
 }
 

@@ -30,7 +30,7 @@ export const nameWords = ({ order: { name } }: StarPlan): string[] =>
   inStrokes(name) === name
     ? []
     : [
-        `On the parts the name reads "${inStrokes(name)}": the letters a cutter can follow have not all of its signs.`,
+        `On the parts the name reads "${inStrokes(name)}": the letters that are cut are Latin ones without most accents.`,
       ]
 
 export const sideWords = ({ shop }: Order): string => `kept piece to the ${shop.jigStock.side} of the blade`

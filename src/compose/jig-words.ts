@@ -80,7 +80,12 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     title: 'Arm cradle, for cuts 2 and 3',
     onParts: {
       base: [
-        { text: 'BLADE THIS EDGE', near: left ? mirroredPoint(edge) : edge, turn: readable(lean) },
+        {
+          text: 'BLADE THIS EDGE',
+          short: 'BLADE',
+          near: left ? mirroredPoint(edge) : edge,
+          turn: readable(lean),
+        },
         { text: 'ARM CRADLE' },
         { text: plan.order.name },
         { text: `CUTS 2 + 3: SAW ${settingText(jointCut)}` },

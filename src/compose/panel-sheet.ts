@@ -18,6 +18,7 @@ import { mm, radians } from '../units/convert.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { cardSize } from './card-size.js'
+import { LOOSE_CAUTION } from './cautions.js'
 import { type NumberedPanels, numberedPanels } from './panel-drawing.js'
 import {
   bedLines,
@@ -74,7 +75,7 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
       textBlock(stoppedLines(found), MEDIUM, inside),
       textBlock(
         [
-          'Inside cuts first, then outlines. Clamp or tape the panel so that a plate that comes free cannot lift into the beam or the bit. A short line on a plate points to its upper tip.',
+          `Inside cuts first, then outlines. ${LOOSE_CAUTION} A short line on a plate points to its upper tip.`,
         ],
         SMALL,
         inside,

@@ -22,11 +22,14 @@ const batchJson = (risk: BatchRisk) => {
     shares: law.shares,
     chance: { star: risk.star, batch: risk.batch },
     needed: { for95: risk.needed.for95 ?? null, for99: risk.needed.for99 ?? null },
-    corrected: {
-      chance: { star: risk.corrected.star, batch: risk.corrected.batch },
+    /** Once one dry fit has corrected the saw. */
+    corrected: { chance: risk.corrected },
+    /** What many dry fits come to: only the spread of the cuts is left. */
+    settled: {
+      chance: { star: risk.settled.star, batch: risk.settled.batch },
       needed: {
-        for95: risk.corrected.needed.for95 ?? null,
-        for99: risk.corrected.needed.for99 ?? null,
+        for95: risk.settled.needed.for95 ?? null,
+        for99: risk.settled.needed.for99 ?? null,
       },
     },
     valleyStep: risk.step,

@@ -1,6 +1,7 @@
 import type { BatchRisk } from '../fit/batch-risk.js'
 import type { SawSet } from '../fit/closure-law.js'
 import type { Estimate } from '../fit/simulate.js'
+import { DEFAULTS } from '../order/defaults.js'
 import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
 import type { Degrees, Mm } from '../units/brand.js'
@@ -71,7 +72,7 @@ export const riskWords = (risk: BatchRisk, order: Order): Words[] => {
     { heading: 'Closure', text: closureText(risk, small) },
     { heading: 'Comes from', text: sharesText(risk.law.shares) },
     { heading: 'Needed', text: neededText(risk) },
-    ...correctedWords(risk),
+    ...correctedWords(risk, small),
     {
       heading: 'Valleys',
       text: `neighbouring edges differ by ${small(risk.step.usual)} (one standard deviation); in 95 of 100 stars no step is more than ${small(risk.step.largest)} (simulated: ${percent(risk.simulated.stepWithin.value)})`,
@@ -149,27 +150,30 @@ const neededText = ({ needed, quantity }: Pick<BatchRisk, 'needed' | 'quantity'>
   return `for ${stars} to close, ${told('95 %', needed.for95)}; ${told('99 %', needed.for99)}`
 }
 
-/** What a dry fit is worth: the chances once the cuts come out as wanted but for their spread. */
-const correctedWords = (risk: BatchRisk): Words[] => {
-  const { law, corrected, quantity } = risk
+/** What dry fits are worth: the chances after one, and of a saw that many have taught all that can be taught. */
+const correctedWords = (risk: BatchRisk, small: (length: Mm) => string): Words[] => {
+  const { law, corrected, settled, quantity } = risk
   if (law.mean === 0 && law.shared === 0) return []
-  const all = quantity === 1 ? '' : `, all ${quantity} with ${percent(corrected.batch)}`
+  const told = ({ star, batch }: BatchRisk['corrected']): string =>
+    `one star closes with a chance of ${percent(star)}${quantity === 1 ? '' : `, all ${quantity} with ${percent(batch)}`}`
   return [
     {
       heading: 'Corrected',
-      text: `once dry fits have made good what the cuts share: one star closes with a chance of ${percent(corrected.star)}${all}; ${neededText({ needed: corrected.needed, quantity })}`,
+      text: `after one dry fit, its gap read to ± ${small(DEFAULTS.rule)}, ${told(corrected)}. After many, with nothing but the spread of the cuts left, ${told(settled)}; ${neededText({ needed: settled.needed, quantity })}`,
     },
   ]
 }
 
-const wastedText = ({ wasted, simulated, plan }: BatchRisk): string => {
+const wastedText = ({ wasted, simulated, plan, quantity }: BatchRisk): string => {
   const told = (arms: number, estimate: Estimate) =>
     `${fixed(arms, 1)} of ${countOf(plan.arms, 'arm')} (simulated ${fixed(estimate.value, 1)})`
   const saved = wasted.cutAll - wasted.cutOneFitOne
   const verdict =
-    saved < 0.05
-      ? 'no difference: the stars share nothing that a fit could teach'
-      : `${fixed(saved, 1)} saved`
+    quantity === 1
+      ? 'no difference: there is no second star that the first could teach'
+      : saved < 0.05
+        ? 'no difference: the stars share nothing that a fit could teach'
+        : `${fixed(saved, 1)} saved`
   return `cut all: ${told(wasted.cutAll, simulated.wasted.cutAll)}; cut one, fit one and correct the saw: ${told(wasted.cutOneFitOne, simulated.wasted.cutOneFitOne)}; ${verdict}`
 }
 

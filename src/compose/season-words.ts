@@ -12,10 +12,13 @@ export const gapText = ({ closure, gap }: MovedStar, lengths: LengthStyle): stri
   gap < SHOP ? 'nothing' : `${showMovement(gap, lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
 
 /** `western larch, flat-sawn: 0.323 % across the grain for 1 % of moisture (from memory, not from the handbook)`. */
-export const woodText = ({ wood, coefficient }: AdvisedStar): string => {
+export const woodText = ({ wood, coefficient, plan }: AdvisedStar): string => {
   const seen = speciesNamed(wood.name)?.seen[wood.rings === 'flat' ? 'tangential' : 'radial']
   const mark = seen === 'memory' ? ' (a figure from memory, not checked in the handbook)' : ''
-  return `${wood.name}, ${wood.rings}-sawn: ${trimmed(coefficient * 100, 3)} % across the grain for 1 % of moisture${mark}`
+  const noBoard = plan.warnings.some(({ code }) => code === 'board-too-narrow')
+    ? '; no board of the order carries these arms, so this is the wood under shop'
+    : ''
+  return `${wood.name}, ${wood.rings}-sawn: ${trimmed(coefficient * 100, 3)} % across the grain for 1 % of moisture${mark}${noBoard}`
 }
 
 /** What free joints show beside the gap: the two edges of a joint are no longer equally long. */
@@ -33,11 +36,12 @@ export const stressText = (season: AdvisedStar, lengths: LengthStyle): string =>
   const parts = names.flatMap((name) => {
     const { closure, gap } = season[name].byGrain.edge
     const each = mm(gap / plan.star.points)
-    if (closure === 0) return []
+    if (gap < SHOP) return []
     const [pulled, pressed] = closure > 0 ? ['valley', 'centre'] : ['centre', 'valley']
     return `in ${name} every joint wants to open by ${showMovement(each, lengths)} at the ${pulled}: it is pulled there and pressed at the ${pressed}`
   })
-  if (parts.length === 0) return 'the wood does not move between workshop and wall'
+  if (parts.length === 0)
+    return 'nothing pulls at the joints: between workshop and wall the wood moves no angle'
   const plate = plan.backing
     ? ` A backing glued all over takes that pull into its glue, out to ${showLength(plan.backing.covers, lengths)} from the centre, and the star bends: its tips come forward as it dries and go back as it swells.`
     : ''

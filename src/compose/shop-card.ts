@@ -95,13 +95,15 @@ const cardPages = (
   }
   const onOnePage = (settings: readonly Setting[]) =>
     firstWithRoom(settings.map((each) => layout(each, [lists, cautions(plan, order, each, inside)])))
-  const whole = onOnePage(SETTINGS) ?? onOnePage(PACKED)
+  const whole = onOnePage(SETTINGS) ?? onOnePage([PACKED, { ...PACKED, warnings: 'at the saw' }])
   if (whole) return [{ height, bands: whole.bands() }]
   const after = benchBands(plan, order, inside)
   const saw = [atTheSaw(plan, order, inside)]
-  const tightest = layout(TIGHT, saw)
+  const layouts = [ROOMY, TIGHT, PACKED].map((each) => layout(each, saw))
+  const first = firstWithRoom(layouts) ?? layouts.at(-1)
+  if (!first) throw new Error('there are layouts')
   return [
-    { height, bands: (firstWithRoom([layout(ROOMY, saw), tightest]) ?? tightest).bands() },
+    { height, bands: first.bands() },
     { height: after.reduce((sum, band) => sum + band.height + 2 * PADDING, 0), bands: after },
   ]
 }

@@ -67,7 +67,7 @@ export const crosscutText = ({ plan, exact }: BlankKind): string => {
   const { firstCut, star } = plan
   const square = isSquare(plan) ? ', square' : ''
   const over = star.tipAngle > 90 ? ', tip at the end of each blank' : ''
-  return `saw ${settingText(firstCut)}${square}${over}${exact ? ', the blank is the arm: cut it exactly' : ''}`
+  return `saw ${settingText(firstCut)}${square}${over}${exact ? ', the blank is the arm: cut it by a stop, not by marks' : ''}`
 }
 
 /** A tip angle of 90°: its blanks are cut off square. */

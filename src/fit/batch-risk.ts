@@ -4,7 +4,14 @@ import type { StarPlan } from '../plan/plan.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
 import { chanceOfBatch, chanceOfStar, repeatabilityFor } from './chances.js'
-import { acceptedClosure, type ClosureLaw, closureLaw, cutsOf, type SawSet } from './closure-law.js'
+import {
+  acceptedClosure,
+  type ClosureLaw,
+  closureLaw,
+  cutsOf,
+  readingOf,
+  type SawSet,
+} from './closure-law.js'
 import { barsFor, type Histogram, histogramOf } from './histogram.js'
 import { type SimulatedChances, simulate } from './simulate.js'
 import { type ValleyStep, valleyStep } from './valley-step.js'
@@ -26,8 +33,10 @@ export interface BatchRisk {
   readonly batch: number
   /** How well each cut must repeat for the batch to close in so many of 100; absent where nothing is enough. */
   readonly needed: Needed
-  /** The same of a saw whose cuts come out as wanted but for their spread. */
-  readonly corrected: { readonly star: number; readonly batch: number; readonly needed: Needed }
+  /** The same once one dry fit has corrected the saw, as well as one gap tells. */
+  readonly corrected: { readonly star: number; readonly batch: number }
+  /** The same of a saw whose cuts come out as wanted but for their spread: what many dry fits come to. */
+  readonly settled: { readonly star: number; readonly batch: number; readonly needed: Needed }
   readonly step: ValleyStep
   readonly wasted: WastedArms
   readonly simulated: SimulatedChances
@@ -55,6 +64,7 @@ export const batchRisk = (plan: StarPlan, shop: Shop, asked: RiskAsked): BatchRi
   const { first, joint } = cutsOf(plan)
   const cuts = first + joint
   const accepted = acceptedClosure(star.jointEdge, shop.acceptedGap)
+  const reading = readingOf(star.jointEdge)
   const step = valleyStep(star, shop.stop.repeatsTo)
   const reach = barsFor(law, accepted)
   const simulated = simulate({
@@ -67,6 +77,7 @@ export const batchRisk = (plan: StarPlan, shop: Shop, asked: RiskAsked): BatchRi
     seed: asked.seed,
     reach,
     valleys: { count: star.points, edges: blankIsArm(star) ? 1 : 2, repeatsTo: shop.stop.repeatsTo },
+    reading,
     step: step.largest,
   })
   const needed = (of: ClosureLaw): Needed => {
@@ -75,7 +86,8 @@ export const batchRisk = (plan: StarPlan, shop: Shop, asked: RiskAsked): BatchRi
     )
     return { ...(for95 === undefined ? {} : { for95 }), ...(for99 === undefined ? {} : { for99 }) }
   }
-  const fitted: ClosureLaw = { ...law, mean: degrees(0), shared: degrees(0) }
+  const fitted: ClosureLaw = { ...law, mean: degrees(0), shared: degrees(Math.hypot(law.own, reading)) }
+  const settled: ClosureLaw = { ...law, mean: degrees(0), shared: degrees(0) }
   return {
     plan,
     set: asked.set,
@@ -92,10 +104,14 @@ export const batchRisk = (plan: StarPlan, shop: Shop, asked: RiskAsked): BatchRi
     corrected: {
       star: chanceOfStar(fitted, accepted),
       batch: chanceOfBatch(fitted, accepted, quantity),
-      needed: needed(fitted),
+    },
+    settled: {
+      star: chanceOfStar(settled, accepted),
+      batch: chanceOfBatch(settled, accepted, quantity),
+      needed: needed(settled),
     },
     step,
-    wasted: wastedArms(law, accepted, star.points, quantity),
+    wasted: wastedArms(law, accepted, star.points, quantity, reading),
     simulated,
     histogram: histogramOf(law, reach, star.jointEdge, simulated.counts),
   }

@@ -1,8 +1,10 @@
 import { blankIsArm } from '../geometry/kite.js'
+import { DEFAULTS } from '../order/defaults.js'
 import type { Saw } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, radians, toDegrees, toRadians } from '../units/convert.js'
+import { standard } from './measurement.js'
 
 /**
  * How the saw is set: between the marks as the plan tells, a learned bias made good; on the nearest marks; or to the
@@ -56,7 +58,9 @@ export const closureLaw = (plan: StarPlan, saw: Saw, set: SawSet): ClosureLaw =>
     marks: plan.firstCut.closureAtMark + plan.jointCut.closureAtMark,
     bare: closing * (saw.bias?.miter ?? 0),
   }[set]
-  const shared = (closing * (saw.bias?.uncertainty ?? saw.trueTo)) / COVERAGE
+  // A learned bias is that of the whole ring; before, the scale is off at the first cut and at the joint cut by themselves.
+  const shared =
+    (saw.bias ? closing * saw.bias.uncertainty : Math.hypot(first, joint) * saw.trueTo) / COVERAGE
   const variance = saw.repeatsTo ** 2
   const whole = mean ** 2 + shared ** 2 + (first + joint) * variance
   const share = (part: number) => (whole === 0 ? 0 : part / whole)
@@ -80,3 +84,6 @@ export const acceptedClosure = (jointEdge: Mm, gap: Mm): Degrees =>
 /** The gap of a closure, above zero at the valley and below zero at the centre. */
 export const signedGap = (jointEdge: Mm, closure: number): number =>
   2 * jointEdge * Math.sin(toRadians(degrees(Math.max(-180, Math.min(180, closure)) / 2)))
+
+/** What a closure read from the gap of one star may be off, one standard deviation: the rule's own share. */
+export const readingOf = (jointEdge: Mm): Degrees => toDegrees(radians(standard(DEFAULTS.rule) / jointEdge))

@@ -47,10 +47,17 @@ export interface DryFit {
    */
   readonly verdict: 'turn' | 'closes' | 'unsure' | 'unknown'
   readonly setting: NewSetting
+  /** For new arms, where the tips are told to be off: both cuts as they come out true. */
+  readonly newArms?: NewArms
   /** Absent when the arms are too short, or their tips too fat, to be recut. */
   readonly recut?: Recut
   /** What the recut star's closure may be off, with the saw set exactly; coverage factor 2. */
   readonly recutUncertainty: Degrees
+}
+
+export interface NewArms {
+  readonly firstCut: SawSetting
+  readonly jointCut: SawSetting
 }
 
 export interface NewSetting extends SawSetting {
@@ -87,13 +94,17 @@ export const dryFit = (
     COVERAGE * Math.sqrt(varianceOf(share, found))
   const recut = recutArms(star.points, arm, terms.cleanUp)
   const sure = { closure, uncertainty: closureUncertainty }
+  const open = untold(star, found)
+  const setting = newSetting(plan, saw, errors, sure, terms.reading)
+  const tipDoubt = degrees(expanded([1, 0, 0]))
+  const tipsOff = !found.assumed[0] && !blankIsArm(star) && Math.abs(errors.tip) > tipDoubt
   return done({
     plan,
     terms,
     found,
     errors,
     uncertainty: {
-      tip: degrees(expanded([1, 0, 0])),
+      tip: tipDoubt,
       side: degrees(expanded(blankIsArm(star) ? [1, 0, 0] : [0, 1, 0])),
       tipEdge: mm(expanded([0, 0, 1])),
     },
@@ -101,9 +112,10 @@ export const dryFit = (
     closure,
     closureUncertainty,
     gap: closureGap(arm.jointEdge, closure),
-    untold: untold(star, found),
-    verdict: verdictOf(found, arm, sure, terms.accepted, blankIsArm(star)),
-    setting: newSetting(plan, saw, errors, sure, terms.reading),
+    untold: open,
+    verdict: open.some(({ what }) => what === 'closing') ? 'unknown' : verdictOf(arm, sure, terms.accepted),
+    setting,
+    ...(tipsOff ? { newArms: newArms(plan, saw, errors, setting) } : {}),
     ...(recut ? { recut } : {}),
     recutUncertainty: degrees(COVERAGE * Math.sqrt(variance + 2 * star.points * terms.spread.angle ** 2)),
   })
@@ -115,13 +127,10 @@ interface SureClosure {
 }
 
 const verdictOf = (
-  { assumed }: MostProbable,
   { jointEdge }: CutArm,
   { closure, uncertainty }: SureClosure,
   accepted: Mm,
-  rhombus: boolean,
-): DryFit['verdict'] => {
-  if (assumed[0] && (rhombus || assumed[1])) return 'unknown'
+): Exclude<DryFit['verdict'], 'unknown'> => {
   const gap = closureGap(jointEdge, closure)
   if (Math.abs(closure) > uncertainty) return gap <= accepted ? 'closes' : 'turn'
   return gap <= accepted && closureGap(jointEdge, uncertainty) <= 2 * accepted ? 'closes' : 'unsure'
@@ -152,3 +161,14 @@ const newSetting = (
       : {}),
   }
 }
+
+/** The learned bias makes good for tips that are off by turning the joint cuts; without that it is the joint cuts' own. */
+const newArms = (
+  { firstCut, jointCut }: StarPlan,
+  saw: Saw,
+  { tip }: ArmErrors,
+  { learned }: NewSetting,
+): NewArms => ({
+  firstCut: sawSetting(saw, firstCut.miter, degrees(-tip)),
+  jointCut: sawSetting(saw, jointCut.miter, degrees(learned - tip / 2)),
+})

@@ -22,6 +22,8 @@ export interface Simulated {
   readonly reach: Bars
   /** Edges that are cut to the stop and differ at each valley, and their one standard deviation. */
   readonly valleys: { readonly count: number; readonly edges: 1 | 2; readonly repeatsTo: Mm }
+  /** What a closure read off the gap of a star may be off: one standard deviation. */
+  readonly reading: Degrees
   /** Above this the largest step of a star is counted, in mm. */
   readonly step: Mm
 }
@@ -49,15 +51,17 @@ export interface Estimate {
 
 /** The same stars for the same seed. Every cut and every edge is drawn by itself; nothing is allocated on the way. */
 export const simulate = (asked: Simulated): SimulatedChances => {
-  const { law, accepted, cuts, repeatsTo, quantity, reach, valleys, step } = asked
+  const { law, accepted, cuts, repeatsTo, quantity, reach, valleys, reading, step } = asked
   const batches = Math.max(1, Math.round(asked.stars / quantity))
   const fill = normalDraws(asked.seed)
   const sharedDraw = new Float64Array(1)
-  /** Of one star: its cuts, then the edges at its valleys. */
-  const draws = new Float64Array(cuts + valleys.count * valleys.edges)
+  const edges = cuts + valleys.count * valleys.edges
+  /** Of one star: its cuts, then the edges at its valleys, then how its gap is read. */
+  const draws = new Float64Array(edges + 1)
   const counts = new Uint32Array(reach.bars)
   const perDegree = reach.bars / (reach.to - reach.from)
   const slop = valleys.repeatsTo
+  const scatterRead = Math.hypot(law.own, reading)
   const prior = law.mean ** 2 + law.shared ** 2
   let [closed, closedSquares, fitted, fittedSquares] = [0, 0, 0, 0]
   let [whole, smooth, sum, squares] = [0, 0, 0, 0]
@@ -72,15 +76,15 @@ export const simulate = (asked: Simulated): SimulatedChances => {
       const closure = off + repeatsTo * scatter
       if (Math.abs(closure) <= accepted) passed++
       if (Math.abs(closure - turned) > accepted) spoilt++
-      read += closure
-      turned = turnedAfter(prior, law.own, star + 1) * read
+      read += closure + reading * (draws[edges] as number)
+      turned = turnedAfter(prior, scatterRead, star + 1) * read
       sum += closure
       squares += closure * closure
       const bar = Math.floor((closure - reach.from) * perDegree)
       const inside = Math.min(reach.bars - 1, Math.max(0, bar))
       counts[inside] = (counts[inside] ?? 0) + 1
       let largest = 0
-      for (let edge = cuts; edge < draws.length; edge += valleys.edges) {
+      for (let edge = cuts; edge < edges; edge += valleys.edges) {
         const other = valleys.edges === 1 ? 0 : (draws[edge + 1] as number)
         largest = Math.max(largest, Math.abs((draws[edge] as number) - other))
       }

@@ -12,9 +12,9 @@ export interface WastedArms {
 
 /**
  * The model: every star of the batch is cut once, and when it does not close within `accepted` degrees its arms are
- * wasted. *Cut all* leaves the saw as it was set. *Cut one, fit one* reads the closure of each star, exactly, and
+ * wasted. *Cut all* leaves the saw as it was set. *Cut one, fit one* reads the closure of each star off its gap and
  * turns the saw by the most probable part of it that the stars share: with a saw that is set within M degrees of
- * closure and stars that scatter by s, the estimate after j stars is M² (c1 + ... + cj) / (j M² + s²), the least
+ * closure and readings that scatter by s (each star's own cuts, and the rule), the estimate after j stars is M² (c1 + ... + cj) / (j M² + s²), the least
  * squares of a prior and j readings. What is left is normal, so each star's chance is exact. M is the root of the
  * mean square of what the saw is off by: what is known of it, and what is not.
  */
@@ -23,12 +23,13 @@ export const wastedArms = (
   accepted: Degrees,
   points: number,
   quantity: number,
+  reading: Degrees,
 ): WastedArms => {
   const spoilt = (off: number, deviation: number) => 1 - chanceWithin(accepted, off, deviation)
   const prior = mean ** 2 + shared ** 2
   let stars = 0
   for (let fitted = 0; fitted < quantity; fitted++) {
-    const { left, noise } = correction(prior, own, fitted)
+    const { left, noise } = correction(prior, Math.hypot(own, reading), fitted)
     stars += spoilt(mean * left, Math.hypot(shared * left, noise, own))
   }
   return {
@@ -41,17 +42,17 @@ export const wastedArms = (
  * By how much the saw is turned after `fitted` stars, in degrees of closure for each degree of the sum of what they
  * would have shown on the saw as it was first set.
  */
-export const turnedAfter = (prior: number, own: number, fitted: number): number => {
-  const weight = fitted * prior + own ** 2
+export const turnedAfter = (prior: number, scatter: number, fitted: number): number => {
+  const weight = fitted * prior + scatter ** 2
   return weight === 0 ? 0 : prior / weight
 }
 
 /** The share of what the saw is off by that is left then, and the scatter that the readings put in its place. */
 const correction = (
   prior: number,
-  own: number,
+  scatter: number,
   fitted: number,
 ): { readonly left: number; readonly noise: number } => {
-  const turned = turnedAfter(prior, own, fitted)
-  return { left: 1 - fitted * turned, noise: turned * own * Math.sqrt(fitted) }
+  const turned = turnedAfter(prior, scatter, fitted)
+  return { left: 1 - fitted * turned, noise: turned * scatter * Math.sqrt(fitted) }
 }

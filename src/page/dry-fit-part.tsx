@@ -165,7 +165,7 @@ const FitTold = ({
       )}
       <WordsOf words={outcomes(fit, order, 'name')} />
       <p class="files">
-        {fit.verdict !== 'unknown' && (
+        {(fit.verdict === 'turn' || fit.verdict === 'closes') && (
           <button type="button" onClick={() => onBias(fit)}>
             Plan with this saw as it cuts
           </button>

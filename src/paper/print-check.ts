@@ -43,7 +43,7 @@ export const printCheck = (order: Order, furniture: Furniture): PrintedBook => {
             shapes: [
               ...ruler(units, acrossFrom(start, middle.y)),
               ...ruler(units, alongFrom(start, middle.x)),
-              ...words(units, middle, 'roll' in paper.sheet ? ROLL_WAYS : SHEET_WAYS),
+              ...words(asPrinted, middle),
             ],
             window,
             shift: point(0, 0),
@@ -76,6 +76,12 @@ const paperTitle = (order: Order): string =>
   'roll' in order.shop.paper.sheet
     ? `Print check, roll of ${showLength(order.shop.paper.sheet.roll, order.lengths)}`
     : `Print check, ${checkedSize(order)}`
+
+/** The paper as an order names it. */
+const paperKey = ({ shop: { paper }, lengths }: Order): string => {
+  if ('roll' in paper.sheet) return `roll: ${showLength(paper.sheet.roll, lengths)}`
+  return `size: ${'size' in paper.sheet ? paper.sheet.size : 'single'}`
+}
 
 /** A ruler: its place `at` along it and `aside` to its left, and the figure there, which reads from the bottom. */
 interface Way {
@@ -152,9 +158,11 @@ const SHEET_WAYS: Ways = { across: 'along the short side of the sheet', along: '
 const ROLL_WAYS: Ways = { across: "over the roll's width", along: 'as the roll runs' }
 
 /** Words in the four fields between the rulers. */
-const words = (units: Units, middle: Point, ways: Ways): Shape[] => {
+const words = (order: Order, middle: Point): Shape[] => {
+  const { units } = order.lengths
+  const ways = 'roll' in order.shop.paper.sheet ? ROLL_WAYS : SHEET_WAYS
   const [one, other] = units === 'mm' ? ['150 mm', '6 in'] : ['6 in', '150 mm']
-  const sample = units === 'mm' ? ['149.2', '149.6'] : ['5.97 in', '5.98 in']
+  const sample = units === 'mm' ? ['149.2 mm', '149.6 mm'] : ['5.97 in', '5.98 in']
   const field = (title: string, lines: readonly string[], side: -1 | 1, level: -1 | 1): Label[] => {
     const x = side < 0 ? middle.x - LONGEST / 2 : middle.x + BESIDE
     const y = level > 0 ? middle.y + LONGEST / 2 : middle.y - BESIDE - 4
@@ -186,12 +194,10 @@ const words = (units: Units, middle: Point, ways: Ways): Shape[] => {
       '3. Write it into the order',
       [
         ' shop:',
-        '   paper:',
-        '     printed:',
-        `       across: ${sample[0]}`,
-        `       along: ${sample[1]}`,
-        'Lines that stand there already are not written twice.',
-        'Make the files anew: every page is then corrected both ways, and says so. This page never is.',
+        `   paper: { ${paperKey(order)}, printed: {`,
+        `     across: ${sample[0]},`,
+        `     along: ${sample[1]} } }`,
+        'in place of the line paper: that stands there. Make the files anew: every page is then corrected both ways, and says so. This page never is.',
       ],
       -1,
       -1,
@@ -199,7 +205,7 @@ const words = (units: Units, middle: Point, ways: Ways): Shape[] => {
     ...field(
       'Exact, or far off?',
       [
-        'Right to a quarter of a millimetre (1/100 in) both ways: there is nothing to enter. More than 3 % off is a print setting: change it and print this page again.',
+        'No difference to be seen, both ways: there is nothing to enter. More than 3 % off is a print setting: change it and print this page again.',
         'Check the scale on every pattern all the same before you cut.',
       ],
       1,

@@ -98,5 +98,5 @@ export const correctionText = ({ across, along }: PrintedCheck, lengths: LengthS
     lengths.units === 'mm'
       ? `${fixed(toStep(off, 0.1, Math.ceil), 1)} mm`
       : `${fixed(toStep(toInches(mm(off)), 0.001, Math.ceil), 3)} in`
-  return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. Read to half a millimetre, that leaves ${showLength(sample, lengths)} uncertain by up to ${open}.`
+  return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. As they were read to half a millimetre, ${showLength(sample, lengths)} on this sheet may still be off by ${open}.`
 }

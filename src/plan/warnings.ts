@@ -4,7 +4,7 @@ import { BOARD_WIDTHS } from '../tables/lumber.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, inches, mm, toRadians } from '../units/convert.js'
 import { type LengthStyle, showAngle, showLength } from '../units/show.js'
-import { SHOP } from '../units/tolerance.js'
+import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { backingWarnings } from './backing-warnings.js'
 import { boardFits } from './boards.js'
 import { closureGap } from './closure.js'
@@ -26,6 +26,7 @@ export type WarningCode =
   | 'unusual-size'
   | 'fragile-tip'
   | 'marks-leave-gap'
+  | 'near-detent'
   | 'panel-too-small'
   | 'backing-covers-little'
   | 'beyond-bed'
@@ -48,6 +49,8 @@ const SMALLEST_USUAL = mm(60)
 const LARGEST_USUAL = mm(3000)
 /** A hand's width on the piece beyond that distance. Common practice, no published source. */
 const HAND_WIDTH = mm(80)
+/** A table that is let go so near a detent slips into it. Common practice, no published source. */
+const DETENT_PULL = degrees(1)
 /** Slimmer tips break when dropped or clamped. Common practice, no published source. */
 const FRAGILE_TIP = degrees(30)
 
@@ -62,6 +65,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
     ...unusualSize(plan, lengths, show),
     ...fragileTip(plan),
     ...marks(plan, shop, show),
+    ...nearDetents(plan, shop, show),
     ...backingWarnings(plan, shop, show),
   ]
 }
@@ -212,4 +216,33 @@ const marks = ({ firstCut, jointCut, star }: Draft, shop: Shop, show: Show): War
         },
       ]
     : []
+}
+
+/** A setting beside a detent: the table clicks into it, and the ring does not close. */
+const nearDetents = (
+  { firstCut, jointCut, star, gapPerTenth }: Draft,
+  { saw }: Shop,
+  show: Show,
+): Warning[] => {
+  // Joint cuts weigh twice as much as first cuts, but those of a rhombus close the ring alone.
+  const cuts = blankIsArm(star)
+    ? [{ whose: "first cut's", cut: firstCut, weight: 1 }]
+    : [
+        { whose: "first cut's", cut: firstCut, weight: 0.5 },
+        { whose: "joint cuts'", cut: jointCut, weight: 1 },
+      ]
+  return cuts.flatMap(({ whose, cut, weight }) => {
+    const [nearest] = saw.detents
+      .filter((detent) => detent <= saw.limit + SAME_ANGLE)
+      .map((detent) => ({ detent, off: Math.abs(detent - cut.reading) }))
+      .sort((a, b) => a.off - b.off)
+    if (!nearest || nearest.off < SAME_ANGLE || nearest.off > DETENT_PULL) return []
+    const gap = show(mm((gapPerTenth * weight * nearest.off) / 0.1))
+    return [
+      {
+        code: 'near-detent' as const,
+        text: `The ${whose} ${showAngle(cut.reading)} is ${showAngle(degrees(nearest.off))} beside the detent at ${showAngle(nearest.detent)}: hold the table until it is locked, or it clicks in and opens the last joint by ${gap}.`,
+      },
+    ]
+  })
 }

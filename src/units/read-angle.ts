@@ -3,7 +3,7 @@ import { degrees } from './convert.js'
 
 export type AngleReading = { readonly angle: Degrees } | { readonly refused: string }
 
-const WRITTEN_ANGLE = /^(\d{1,4}(?:[.,]\d{1,12})?) ?(?:°|deg|degrees?)?$/
+const WRITTEN_ANGLE = /^(\d{1,4}(?:[.,]\d{1,20})?) ?(?:°|deg|degrees?)?$/
 
 /** Reads an angle in degrees: `45`, `22.5°`, `31,5 deg`. Signs, exponents and radians are refused. */
 export const readAngle = (written: string | number): AngleReading => {

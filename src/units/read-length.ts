@@ -33,6 +33,8 @@ const INCH_LENGTH = new RegExp(`^(${INCH_COUNT}) ?${INCH_MARK}$`)
 const FEET_LENGTH = new RegExp(`^(${DECIMAL}) ?${FEET_MARK}(?: ?-? ?(${INCH_COUNT}) ?${INCH_MARK}?)?$`)
 const BARE_DECIMAL = new RegExp(`^(?:${DECIMAL})$`)
 const BARE_FRACTION = new RegExp(`^(?:${INCH_COUNT})$`)
+/** `1x4`, `5/4 × 6`. */
+const SOLD_AS = /^\d+(?:\/\d+)? ?[x×] ?\d+$/
 /** `0,125` cannot mean thousands. */
 const THOUSANDS_OR_DECIMAL = /[1-9]\d{0,2},\d{3}(?!\d)/
 
@@ -69,7 +71,11 @@ export const readLength = (written: string | number, units: Units): LengthReadin
     if (units === 'in') return inchReading(0, text)
     return { refused: `a fraction needs its unit here: write ${text} in` }
   }
-  return { refused: 'it is not a length' }
+  return {
+    refused: SOLD_AS.test(text)
+      ? 'it is what a board is sold as, not what it measures: lay a tape across yours'
+      : 'it is not a length',
+  }
 }
 
 const normalise = (text: string): string =>

@@ -4,7 +4,8 @@ import { meant, panelUse } from '../../src/choose/compare.js'
 import { RANKS, ranked, starPart } from '../../src/choose/ranks.js'
 import { ALL_POINTS, shapesFor } from '../../src/choose/shapes.js'
 import { insetOutline } from '../../src/geometry/inset.js'
-import { starOutline } from '../../src/geometry/star.js'
+import { boxOf } from '../../src/geometry/outline.js'
+import { type Star, starOutline } from '../../src/geometry/star.js'
 import type { Order } from '../../src/order/order.js'
 import { showProblem } from '../../src/order/problem.js'
 import { mm } from '../../src/units/convert.js'
@@ -220,6 +221,47 @@ describe('the star a person means', () => {
   })
 })
 
+describe("the order's own stars", () => {
+  const own = (text: string, asked = {}) => {
+    const { order } = planOf(text)
+    return choicesFor(order, { quantity: 1, own: true, points: 5, ...asked })
+  }
+  const OWN = '{ name: Boathouse, quantity: 3, points: 5, tip-angle: 45, board-width: 70'
+
+  it('are left out where the wall has no room for them, and so are all others', () => {
+    // Boathouse is 273.1 mm across.
+    const { found: small, ownLeftOut } = own(`shop: ${SHOP}\nspace: { across: 273 }\nstars: [${OWN} }]`)
+    expect(ownLeftOut).toEqual(['Boathouse'])
+    expect(Math.max(...small.map(({ plan }) => plan.star.across))).toBeLessThanOrEqual(273 + 1e-6)
+    expect(own(`shop: ${SHOP}\nspace: { across: 273.2 }\nstars: [${OWN} }]`).ownLeftOut).toEqual([])
+  })
+
+  it('are left out where the boards that there are do not give all their arms', () => {
+    // A board of 1600 mm gives (1600 - 70) / 102.4 = 14 arms; three stars take 15.
+    const with1600 = (count: number): string =>
+      `shop: { saw: { limit: 45, kerf: 2.4 }, boards: [{ width: 70, length: 1600, count: ${count} }] }\nstars: [${OWN} }]`
+    expect(own(with1600(1)).ownLeftOut).toEqual(['Boathouse'])
+    expect(own(with1600(2)).ownLeftOut).toEqual([])
+    expect(own(with1600(1), { quantity: 50 }).found).toEqual([])
+  })
+
+  it('are compared with the backing that they have', () => {
+    const backed = `shop: ${SHOP}\nstars: [${OWN}, chamfer: 3, backing: { shape: polygon, inset: 10 } }]`
+    const boathouse = own(backed).found.find(({ label }) => label === 'Boathouse')
+    const use = boathouse && panelUse(boathouse.plan, [])
+    expect([use?.across, use?.height]).toEqual([
+      boathouse?.plan.backing?.across,
+      boathouse?.plan.backing?.height,
+    ])
+    // Without one: the star's own shape, 12 mm behind the chamfer.
+    const bare = own(`shop: ${SHOP}\nstars: [${OWN}, chamfer: 3 }]`).found.find(
+      ({ label }) => label === 'Boathouse',
+    )
+    const { min, max } = boxOf([insetOutline(bare?.plan.star as Star, 'star', mm(15))])
+    expect(bare && panelUse(bare.plan, [])?.across).toBeCloseTo(max.x - min.x, 9)
+  })
+})
+
 describe('backings of a panel', () => {
   it('lie inside the star, and as many fit as boxes in rows', () => {
     const [choice] = FIVES
@@ -228,13 +270,13 @@ describe('backings of a panel', () => {
     const inset = region(insetOutline(star, 'star', mm(12)).vertices)
     expect(areaOf(minus(inset, region(starOutline(star).vertices)))).toBeLessThan(1e-6)
     const panel = { length: mm(1500), width: mm(750), edge: mm(10), gap: mm(4) }
-    const use = panelUse(star, [panel])
+    const use = panelUse(choice.plan, [panel])
     const [across, height] = [use?.across ?? 0, use?.height ?? 0]
     const rows = [
       Math.floor(1484 / (across + 4)) * Math.floor(734 / (height + 4)),
       Math.floor(1484 / (height + 4)) * Math.floor(734 / (across + 4)),
     ]
     expect(use?.perPanel).toBe(Math.max(...rows))
-    expect(panelUse(star, [])).not.toHaveProperty('perPanel')
+    expect(panelUse(choice.plan, [])).not.toHaveProperty('perPanel')
   })
 })

@@ -36,7 +36,7 @@ describe('dryfit', () => {
     for (const says of [
       'the arms are too fat: all 5 arms together 2° more than a full turn, give or take 0.4°',
       'Saw, joint cuts: turn the reading from 31.5° to 31.7°, steeper.',
-      'Nearest mark 31.5°, which leaves 2° of the ring: 2.9 mm at the centre',
+      'Nearest mark 31.5°, which leaves 2° of a full turn: 2.9 mm at the centre',
       'Stop: move it toward the blade by 0.9 mm.',
       'Both faces of all 5 arms',
       'Comes off 0.8 mm at the valley and 0.5 mm at the centre',
@@ -85,6 +85,7 @@ describe('dryfit', () => {
       'rank',
       'untold',
       'setting',
+      'newArms',
       'recut',
       'bias',
     ])
@@ -230,6 +231,24 @@ describe('dryfit --save', () => {
     starwright(['dryfit', file, ...words])
     starwright(['dryfit', file, '--star', 'Boathouse', '--gap', '0', '--save'])
     expect(readFileSync(file, 'utf8')).toContain('bias: { miter: -0.2, uncertainty: 0.04 }')
+  })
+
+  it('what may be no bias at all is not kept', () => {
+    const file = orderFile('unsure.yaml')
+    const { code, err } = starwright([
+      'dryfit',
+      file,
+      '--star',
+      'Boathouse',
+      '--gap',
+      '0.9mm+-1.5mm',
+      '--opens-at',
+      'valley',
+      '--save',
+    ])
+    expect(code).toBe(2)
+    expect(err).toContain('--save: given a bias that may be none. What was measured is not told apart')
+    expect(readFileSync(file, 'utf8')).toBe(ORDER)
   })
 
   it('from standard input is refused', () => {

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { starPlan } from '../plan/shop-orders.js'
-import { dryFitOf, measurement, tryDryFit } from './dry-fits.js'
+import { recutSteps } from '../../src/compose/dry-fit-words.js'
+import { dryFit } from '../../src/fit/dry-fit.js'
+import { degrees } from '../../src/units/convert.js'
+import { planOf } from '../orders.js'
+import { saw, starPlan } from '../plan/shop-orders.js'
+import { dryFitOf, LENGTHS, measurement, termsOf, tryDryFit } from './dry-fits.js'
+
+const EIGHT = 'stars: [{ regular: 8/3, tip-edge: 120 }]\nshop: { saw: { limit: 45 } }'
 
 /*
  * Five arms of 45 degrees from an 88.9 mm board; the saw cuts 31.3 where it says 31.5. Common practice, no published
@@ -125,6 +131,67 @@ describe('a rhombus arm, which has no joint cuts', () => {
     expect(fat.untold.map(({ what }) => what)).toEqual(['stop'])
     // The arms that are there get joint cuts now: 90 - 60.3 / 2 - 30, and 0.3 more on this saw.
     expect(fat.setting.mending?.reading).toBeCloseTo(90 - 60.3 / 2 - 30 + 0.3, 9)
+  })
+})
+
+describe('a rhombus arm on a saw that stops where it is cut', () => {
+  // {8/3}: tip and centre 45 degrees, first cut 45. Sixteen faces at 44.06 without the wedge would be 16 degrees off.
+  const star = starPlan({ regular: '8/3', 'tip-edge': 120 })
+  const found = dryFit(
+    star,
+    saw(45, 0.5),
+    [measurement('gap', -2, 0.3)],
+    { ...termsOf(star), reading: degrees(45) },
+    LENGTHS,
+  )
+  const fit = found.ok ? found.value : undefined
+
+  it('is mended with the wedge that its joint cuts need, in figures and in words', () => {
+    const { reading, wedge } = fit?.setting.mending ?? {}
+    expect(wedge?.angle).toBe(1)
+    // Tips too fat by closure / 8; the joint cut that closes the ring, and what the saw cuts too shallow.
+    const tip = 45 - (fit?.closure ?? 0) / 8
+    expect((reading ?? 0) + 1).toBeCloseTo(90 - tip / 2 - 22.5 - (fit?.setting.learned ?? 0), 6)
+    const [joint, ...steps] = fit ? recutSteps(fit, planOf(EIGHT).order) : []
+    expect(joint).toContain('Saw 44.06° + 1° wedge')
+    expect(steps.join(' ')).not.toMatch(/cut [23]/)
+    expect(steps.at(-1)).toMatch(
+      /^New arms, first cut: turn the reading from 45° to 44\.12° \+ 1° wedge, steeper/,
+    )
+  })
+})
+
+describe('what bears on the tips or on the sides alone', () => {
+  it('does not tell whether the ring closes, so that nothing is recut', () => {
+    for (const alone of [measurement('side', 122.2, 0.5), measurement('tip', 46, 0.1)]) {
+      const fit = dryFitOf(plan, [alone])
+      expect(fit.untold.map(({ what }) => what)).toContain('closing')
+      expect(fit.verdict).toBe('unknown')
+    }
+  })
+
+  it('both together tell it', () => {
+    const fit = dryFitOf(plan, [measurement('side', 122.2, 0.1), measurement('tip', 45, 0.1)])
+    // 10 x 0.7.
+    expect(fit.closure).toBeCloseTo(7, 6)
+    expect(fit.verdict).toBe('turn')
+  })
+})
+
+describe('tips that are told to be off', () => {
+  const fit = dryFitOf(plan, [measurement('tip', 44, 0.1), measurement('gap', -2.84, 0.3)])
+
+  it('stay in recut arms, and new arms come true at readings that make good for each cut by itself', () => {
+    const { firstCut, jointCut } = fit.newArms ?? {}
+    // At 45 the saw cut 46, so it cuts 45 at 44; the joint cuts came out at the side error.
+    expect(firstCut?.reading).toBeCloseTo(45 + fit.errors.tip, 9)
+    expect(jointCut?.reading).toBeCloseTo(31.5 - fit.errors.side, 9)
+  })
+
+  it('are no matter when they are off by no more than the tool', () => {
+    expect(
+      dryFitOf(plan, [measurement('tip', 44.95, 0.2), measurement('gap', -2.84, 0.3)]).newArms,
+    ).toBeUndefined()
   })
 })
 

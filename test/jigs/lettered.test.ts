@@ -9,7 +9,7 @@ import { sweptPlans } from './sweep-plans.js'
 vi.setConfig({ testTimeout: 120_000 })
 
 /** What hands rely on at the saw; the star's name and a part's own may give way where a part is small. */
-const NEEDED = /SAW|LIFT OUT|CLAMPS|GO|NOMINAL|TIP \d|SIDE|CENTRE|VALLEY/
+const NEEDED = /SAW|BLADE|LIFT OUT|CLAMPS|GO|NOMINAL|TIP \d|SIDE|CENTRE|VALLEY/
 
 it.each([75, 40])(
   'a saw that stops at %s°: settings and warnings are on every part they belong to',

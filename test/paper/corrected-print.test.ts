@@ -135,12 +135,12 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     [
       'mm',
       readMm({ across: 0.992, along: 1.004 }),
-      'Corrected for a printer that makes 148.8 for 150 mm across the sheet and 150.6 for 150 mm along it. Read to half a millimetre, that leaves 100.0 mm uncertain by up to 0.4 mm.',
+      'Corrected for a printer that makes 148.8 for 150 mm across the sheet and 150.6 for 150 mm along it. As they were read to half a millimetre, 100.0 mm on this sheet may still be off by 0.4 mm.',
     ],
     [
       'in',
       readInches({ across: 0.992, along: 1.004 }),
-      'Corrected for a printer that makes 5.952 for 6 in across the sheet and 6.024 for 6 in along it. Read to half a millimetre, that leaves 4 in uncertain by up to 0.014 in.',
+      'Corrected for a printer that makes 5.952 for 6 in across the sheet and 6.024 for 6 in along it. As they were read to half a millimetre, 4 in on this sheet may still be off by 0.014 in.',
     ],
   ])(
     'in %s: every page of patterns says what was corrected and what is left uncertain',
@@ -161,7 +161,7 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     // Half a millimetre of 150 mm is 1 in 300: 0.34 mm of 100 mm, rounded up.
     for (const page of cards ?? []) {
       expect(wordsOn(page)).toMatch(/Corrected for a printer that makes 148.8 for 150 mm across the sheet/)
-      expect(wordsOn(page)).toContain('leaves 100.0 mm uncertain by up to 0.4 mm.')
+      expect(wordsOn(page)).toContain('100.0 mm on this sheet may still be off by 0.4 mm.')
     }
     for (const page of check ?? []) {
       expect(wordsOn(page)).not.toMatch(/Corrected for/)

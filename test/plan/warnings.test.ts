@@ -197,6 +197,10 @@ const CASES: readonly (readonly [string, readonly string[], Keys, Keys, Keys?])[
     star({ backing: BACKING }),
     { ...SHOP, cutter: { kind: 'router', tabs: 10 } },
   ],
+  ['a detent a tenth beside the joint cuts', ['near-detent'], STAR, saw({ detents: [31.6] })],
+  ['a detent on the setting, others beside it', [], STAR, saw({ detents: [31, 31.5, 32, 45] })],
+  ['detents more than a degree away', [], STAR, saw({ detents: [30.4, 32.6] })],
+
   [
     'one tab more than there are edges',
     ['tabs-missing'],
@@ -252,6 +256,17 @@ describe('warnings', () => {
       }
     }
   })
+})
+
+it('a detent beside a setting is told with the gap it makes: ten faces 0.1 degrees off, 2 x 184.1 mm x sin 0.5', () => {
+  // Joint edge 200 / sin 45 x sin 22.5 / sin 36; half of that for five first cuts.
+  const texts = (detent: number) =>
+    starPlan(STAR, saw({ detents: [detent] })).warnings.map(({ text }) => text)
+  expect(texts(31.6)).toEqual([
+    "The joint cuts' 31.5° is 0.1° beside the detent at 31.6°: hold the table until it is locked, or it clicks in and opens the last joint by 3.2 mm.",
+  ])
+  expect(texts(45.1)[0]).toContain("The first cut's 45° is 0.1° beside the detent at 45.1°")
+  expect(texts(45.1)[0]).toContain('by 1.6 mm.')
 })
 
 describe('too few boards of one kind', () => {

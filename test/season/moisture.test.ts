@@ -13,7 +13,7 @@ const ROWS = Object.values(table.table_4_2)
 
 describe.each(ROWS)('Table 4-2 at $temp_f °F', ({ temp_f, emc_pct }) => {
   test.each(table.table_rh_pct.map((humidity, column) => [humidity, emc_pct[column] ?? Number.NaN] as const))(
-    'at %i %% humidity wood comes to %f %%',
+    'at a humidity of %i in 100 wood comes to %f in 100',
     (humidity, moisture) => {
       const ours = moistureIn(percent(humidity), fahrenheit(temp_f))
       expect(Math.abs(ours - moisture)).toBeLessThanOrEqual(OFF)
@@ -33,7 +33,7 @@ test.each([
   [70, 80, 16.0],
   [30, 20, 4.6],
   [90, 90, 19.8],
-])('%i °F and %i %%: %f %%', (temperature, humidity, moisture) => {
+])('%i °F and %i in 100: %f in 100', (temperature, humidity, moisture) => {
   expect(Math.abs(moistureIn(percent(humidity), fahrenheit(temperature)) - moisture)).toBeLessThanOrEqual(OFF)
 })
 

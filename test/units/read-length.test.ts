@@ -82,6 +82,7 @@ test.each(READ)('%j in a %s order is %f mm', (written, units, expected) => {
 })
 
 const NO_LENGTH = 'it is not a length'
+const SOLD_AS = 'it is what a board is sold as, not what it measures: lay a tape across yours'
 const NO_SIGN = 'a length has no sign'
 const NOT_FINITE = 'it is not a finite number'
 const COMMA = 'the comma can mean thousands or decimals: leave it out, or write a point'
@@ -126,6 +127,9 @@ const REFUSED: readonly (readonly [written: string | number, units: Units, reaso
   ["1' 20 mm", 'mm', NO_LENGTH],
   ['2 in 1 ft', 'mm', NO_LENGTH],
   ['70 km', 'mm', NO_LENGTH],
+  ['1x4', 'in', SOLD_AS],
+  ['5/4 × 6', 'in', SOLD_AS],
+  ['1x', 'in', NO_LENGTH],
   ['70 yd', 'mm', NO_LENGTH],
   ['mm', 'mm', NO_LENGTH],
   ['seventy', 'mm', NO_LENGTH],
