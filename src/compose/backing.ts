@@ -14,14 +14,11 @@ import type { BackingPlan } from '../plate/plan-backing.js'
 import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { fixingText, hangingText } from './backing-words.js'
-import { nailMarks, plateCuts } from './plate-cuts.js'
+import { CENTRE_CROSS, nailMarks, plateCuts } from './plate-cuts.js'
 import { sizeText } from './size-text.js'
 
 /** Lettering as large as fits, from a title's height down to what a printer still renders. */
 const HEIGHTS = [5, 3.5, 2.5, 1.8]
-
-/** Arm of the centre cross. */
-const CROSS = 3
 
 /** White around the cross and inside the outline. */
 const WHITE = 1
@@ -41,14 +38,14 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
   const title = `${plan.order.name}: backing`
   const inside = `${showLength(plate.margin, lengths)} inside the star`
   const ownSize = sizeText({ across: plate.across, height: plate.height }, lengths)
-  const centre = cross('GUIDE', point(0, 0), CROSS)
+  const centre = cross('GUIDE', point(0, 0), CENTRE_CROSS)
   const plain: Shape[] = [
     ...plate.part.inner.map((opening) => path('CUT-INSIDE', opening)),
     path('CUT-OUTSIDE', plate.outline),
     ...nailMarks(plate),
     ...centre,
   ]
-  const up = label('UP', point(0, CROSS + WHITE + TAIL * UP), { height: UP, anchor: 'middle' })
+  const up = label('UP', point(0, CENTRE_CROSS + WHITE + TAIL * UP), { height: UP, anchor: 'middle' })
   const onPaper = [ownSize, `drawn in mm, ${inside}`, 'true size, no kerf allowance']
   const inFile = byHand
     ? onPaper
@@ -105,13 +102,13 @@ const noteInside = (
     return [
       ...above.map((text, row) => {
         const fromCross = above.length - 1 - row
-        return label(text, point(0, CROSS + WHITE + (TAIL + fromCross * spacing) * height), {
+        return label(text, point(0, CENTRE_CROSS + WHITE + (TAIL + fromCross * spacing) * height), {
           height,
           anchor: 'middle',
         })
       }),
       ...below.map((text, row) =>
-        label(text, point(0, -CROSS - WHITE - height - row * LINE_SPACING * height), {
+        label(text, point(0, -CENTRE_CROSS - WHITE - height - row * LINE_SPACING * height), {
           height,
           anchor: 'middle',
         }),

@@ -1,6 +1,8 @@
+import { labelBox } from '../drawing/bounds.js'
 import { textWidth } from '../drawing/lettering.js'
 import type { Drawing, Shape } from '../drawing/model.js'
 import { movedShape, turnedShapes } from '../drawing/moved.js'
+import { boxIsClear } from '../drawing/place-label.js'
 import { centredLabel, path } from '../drawing/shapes.js'
 import { rectangle } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
@@ -20,7 +22,8 @@ export const panelDrawing = ({ filled, title }: NumberedPanels, { order }: Plan)
   const cutsOf = ({ star }: FilledPanel['plates'][number]): readonly Shape[] => {
     const known = cuts.get(star)
     if (known) return known
-    const made = [...plateCuts(star.backing, order.shop.cutter), ...nameOf(star)]
+    const plate = plateCuts(star.backing, order.shop.cutter)
+    const made = [...plate, ...nameOf(star, plate)]
     cuts.set(star, made)
     return made
   }
@@ -41,11 +44,15 @@ export const panelDrawing = ({ filled, title }: NumberedPanels, { order }: Plan)
   }
 }
 
-/** To read, below the plate's middle; left out where it is longer than a joint is covered. */
-const nameOf = ({ order, backing }: StarPlan): Shape[] =>
-  textWidth(order.name, NAME) < (backing?.covers ?? 0)
-    ? [centredLabel(order.name, point(0, -2 * NAME), { height: NAME })]
-    : []
+/** White around a name. */
+const WHITE = 1
+
+/** To read, below the plate's middle; left out where it is longer than a joint is covered, or has marks in its way. */
+const nameOf = ({ order, backing }: StarPlan, cuts: readonly Shape[]): Shape[] => {
+  const name = centredLabel(order.name, point(0, -2 * NAME), { height: NAME })
+  const fits = textWidth(order.name, NAME) < (backing?.covers ?? 0)
+  return fits && boxIsClear(labelBox(name), cuts, WHITE) ? [name] : []
+}
 
 /** Panels that are cut alike, with the numbers they have among all. */
 export interface NumberedPanels {

@@ -1,8 +1,9 @@
 import { LARGE, MEDIUM, SMALL } from '../drawing/lettering.js'
-import type { Drawing, Label, Shape } from '../drawing/model.js'
+import type { Drawing, Label, Path, Shape } from '../drawing/model.js'
 import { movedShape } from '../drawing/moved.js'
 import { centredLabel, path } from '../drawing/shapes.js'
-import { mapped, type Outline, rectangle, turnedOutline } from '../geometry/outline.js'
+import { distanceToEdge } from '../geometry/leaves-room.js'
+import { edges, mapped, type Outline, rectangle, turnedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import {
   type Backed,
@@ -13,7 +14,6 @@ import {
 } from '../panels/panel-plan.js'
 import type { Plan } from '../plan/plan.js'
 import { letterOf } from '../stock/blank-kinds.js'
-import type { Mm } from '../units/brand.js'
 import { mm, radians } from '../units/convert.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
@@ -25,6 +25,7 @@ import {
   buyLines,
   filledText,
   type PlateLetters,
+  seedLines,
   stoppedLines,
   unplacedLines,
 } from './panel-words.js'
@@ -66,10 +67,15 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
       ...found.uses.map((use) => textBlock(buyLines(use, lengths), MEDIUM, inside)),
       textBlock(unplacedLines(found), MEDIUM, inside),
       textBlock(bedLines(found), MEDIUM, inside),
+      textBlock(
+        seedLines(found).map((text) => `Search ${text}.`),
+        MEDIUM,
+        inside,
+      ),
       textBlock(stoppedLines(found), MEDIUM, inside),
       textBlock(
         [
-          `Inside cuts first, then outlines. ${LOOSE_CAUTION} The short line on a plate points to its upper tip.`,
+          `Inside cuts first, then outlines. ${LOOSE_CAUTION} A short line on a plate points to its upper tip.`,
         ],
         SMALL,
         inside,
@@ -96,14 +102,10 @@ const panelBlock = ({ filled, title }: NumberedPanels, plan: Plan, inside: numbe
       'GUIDE',
       scaled(rectangle(panel.edge, panel.edge, panel.length - panel.edge, panel.width - panel.edge), scale),
     ),
-    ...plates.flatMap(({ star: { backing: plate }, turn, at }) =>
-      [
-        ...plate.part.inner.map((opening) => path('CUT-INSIDE', opening, 'narrow')),
-        path('CUT-OUTSIDE', plate.outline, 'narrow'),
-        path('MARK', { vertices: [point(0, 0), point(0, plate.covers / 2)], closed: false }),
-      ].map((shape) => {
-        const turned = { ...shape, ...turnedOutline(shape, radians(turn)) }
-        return { ...shape, ...scaled(movedShape(turned, at), scale) }
+    ...plates.flatMap((laid) =>
+      [...plateLines(laid.star), ...upLine(laid.star, letters, scale)].map((shape) => {
+        const turned = { ...shape, ...turnedOutline(shape, radians(laid.turn)) }
+        return { ...shape, ...scaled(movedShape(turned, laid.at), scale) }
       }),
     ),
     ...plates.flatMap((laid) => plateLetter(laid, letters, scale)),
@@ -131,20 +133,45 @@ const lettersOf = ({ worth }: FilledPanel, { stars }: Plan, scale: number): Plat
           .filter(isBacked)
           .map((star, index) => [
             star,
-            letterHeight(star, scale) < LEAST_LETTER ? '' : letterOf(index).toLowerCase(),
+            letterRoom(star, scale).height < LEAST_LETTER ? '' : letterOf(index).toLowerCase(),
           ]),
   )
 
-const letterHeight = ({ backing }: Backed, scale: number): Mm =>
-  mm(Math.min(MEDIUM, backing.covers / scale / 2))
+const plateLines = ({ backing: plate }: Backed): Path[] => [
+  ...plate.part.inner.map((opening) => path('CUT-INSIDE', opening, 'narrow')),
+  path('CUT-OUTSIDE', plate.outline, 'narrow'),
+]
 
-/** Upright below the plate's middle, clear of the line to its tip. */
+/** To the upper tip; on a small plate the letter takes its place. */
+const upLine = (star: Backed, letters: PlateLetters, scale: number): Path[] =>
+  letters.get(star) && letterRoom(star, scale).instead
+    ? []
+    : [path('MARK', { vertices: [point(0, 0), point(0, star.backing.covers / 2)], closed: false })]
+
+/** White around a letter, and how far the corner of a wide one's box is from its middle, over its height. */
+const AROUND = 0.3
+const HALF_DIAGONAL = 0.75
+
+/** How high a plate's letter is, and whether it stands in the middle instead of the line to the tip. */
+const letterRoom = (
+  { backing }: Backed,
+  scale: number,
+): { readonly height: number; readonly instead: boolean } => {
+  const beside = backing.covers / scale / 2
+  if (beside >= LEAST_LETTER) return { height: Math.min(MEDIUM, beside), instead: false }
+  const lines = [backing.outline, ...backing.part.inner].flatMap(edges)
+  const room = Math.min(...lines.map((line) => distanceToEdge(point(0, 0), line))) / scale
+  return { height: Math.min(SMALL, (room - AROUND) / HALF_DIAGONAL), instead: true }
+}
+
+/** Upright: below the plate's middle, clear of the line to its tip, or in the middle. */
 const plateLetter = ({ star, turn, at }: LaidPlate, letters: PlateLetters, scale: number): Label[] => {
   const letter = letters.get(star) ?? ''
   if (letter === '') return []
-  const height = letterHeight(star, scale)
-  const middle = point(at.x / scale + height * Math.sin(turn), at.y / scale - height * Math.cos(turn))
-  return [centredLabel(letter, middle, { height })]
+  const { height, instead } = letterRoom(star, scale)
+  const below = instead ? 0 : height
+  const middle = point(at.x / scale + below * Math.sin(turn), at.y / scale - below * Math.cos(turn))
+  return [centredLabel(letter, middle, { height: mm(height) })]
 }
 
 const scaled = (outline: Outline, scale: number): Outline =>

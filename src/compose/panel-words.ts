@@ -59,6 +59,12 @@ export const unplacedLines = ({ unplaced }: PanelPlan): string[] =>
 
 export const stoppedLines = ({ stopped }: PanelPlan): string[] => (stopped ? [`Stopped: ${STOPPED}.`] : [])
 
+/** Which seed laid the plates, where it is not the usual one. */
+export const seedLines = ({ plan, uses }: PanelPlan): string[] => {
+  const { panelSeed } = plan.order.shop
+  return panelSeed === DEFAULTS.panelSeed || uses.length === 0 ? [] : [`begun with panel-seed ${panelSeed}`]
+}
+
 /** What plates are lettered with in a picture that shows those of several stars; '' where there is no room. */
 export type PlateLetters = ReadonlyMap<StarPlan, string>
 
@@ -73,15 +79,14 @@ export const filledText = ({ worth }: FilledPanel, letters?: PlateLetters): stri
       : ''
     const letter = letters?.get(star)
     const small = letter === '' ? ' (too small for a letter)' : ''
-    return `${letter ? `${letter}: ` : ''}${count} × ${star.order.name}${more}${small}`
+    return `${letter ? `${letter}:\u00a0` : ''}${count} × ${star.order.name}${more}${small}`
   })
   return `${plates.join(', ')}; ${percent(worth.yield)} of it becomes plates`
 }
 
 /** Everything about the panels, for the terminal. */
 export const panelText = (found: PanelPlan): string => {
-  const { lengths, shop } = found.plan.order
-  const { panelSeed } = shop
+  const { lengths } = found.plan.order
   const each = numberedPanels(found).map(({ first, last, filled }) =>
     row(`Panel ${first === last ? first : `${first}-${last}`}`, filledText(filled)),
   )
@@ -91,7 +96,7 @@ export const panelText = (found: PanelPlan): string => {
     ...each.flat(),
     ...found.unplaced.flatMap(({ order }) => row('Not on any', `${order.name}: no panel holds its backing`)),
     ...bedLines(found).flatMap((text) => row('!', text)),
-    ...(panelSeed === DEFAULTS.panelSeed ? [] : row('Search', `begun with panel-seed ${panelSeed}`)),
+    ...seedLines(found).flatMap((text) => row('Search', text)),
     ...(found.stopped ? row('Stopped', STOPPED) : []),
     '',
   ].join('\n')

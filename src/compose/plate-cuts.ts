@@ -11,6 +11,8 @@ import { partLettering } from './jig-letters.js'
 
 /** Arm of the cross where a nail or screw goes. */
 const NAIL = 2
+/** Arm of the centre cross, which is only to read. */
+export const CENTRE_CROSS = 3
 
 export const nailMarks = ({ fixing }: BackingPlan): Shape[] =>
   (fixing?.marks ?? []).flatMap((mark) => cross('MARK', mark, NAIL))
@@ -33,7 +35,8 @@ export const plateCuts = (plate: BackingPlan, cutter: Cutter): Shape[] => {
 
 /** The word UP above the plate's centre, or wherever on the plate it finds room. */
 const upMark = (plate: BackingPlan): Shape[] => {
-  const marks = nailMarks(plate).flatMap((mark) => (mark.kind === 'path' ? [mark] : []))
+  const crosses = [...nailMarks(plate), ...cross('GUIDE', point(0, 0), CENTRE_CROSS)]
+  const marks = crosses.flatMap((mark) => (mark.kind === 'path' ? [mark] : []))
   const part = { ...plate.part, marks }
   const above = boxOf([plate.outline]).max.y / 2
   const near = partLettering(part, [{ text: 'UP', near: point(0, above), turn: radians(0) }])

@@ -64,9 +64,10 @@ const crosses = (all: readonly Chord[]): boolean =>
     }),
   )
 
-const side = (a: Point, b: Point, at: Point): number =>
+/** More than 0 left of the line from a to b, less than 0 right of it, 0 on it. */
+export const side = (a: Point, b: Point, at: Point): number =>
   (b.x - a.x) * (at.y - a.y) - (b.y - a.y) * (at.x - a.x)
 
 /** Does the stretch from a to b cross the one from c to d, each with ends on both sides of the other? */
-export const chordsCross = (a: Point, b: Point, c: Point, d: Point): boolean =>
+const chordsCross = (a: Point, b: Point, c: Point, d: Point): boolean =>
   side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0

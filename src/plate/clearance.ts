@@ -1,4 +1,4 @@
-import { chordsCross, distanceToEdge, placesOn } from '../geometry/leaves-room.js'
+import { distanceToEdge, placesOn, side } from '../geometry/leaves-room.js'
 import { type Edge, edges, type Outline } from '../geometry/outline.js'
 import { between, type Point, point, polar } from '../geometry/point.js'
 import { cornerDirection, type Star } from '../geometry/star.js'
@@ -28,14 +28,20 @@ export const obstaclesOf = (outline: Outline, { points, valleyRadius }: Star): O
   return {
     plate,
     // From the centre all of the rim is in sight, so what a chord hides lies outside.
-    isInArm: (at) => inArm(at) && !rim.some(({ from, to }) => chordsCross(from, to, point(0, 0), at)),
+    isInArm: (at) => inArm(at) && !rim.some((chord) => hides(chord, at)),
     joints: [0.5, -0.5].map((turn) => ({
-      from: point(0, 0),
+      from: CENTRE,
       to: polar(valleyRadius, cornerDirection(points, turn)),
     })),
     openings: [],
   }
 }
+
+const CENTRE = point(0, 0)
+
+/** Does the chord lie between the centre and the place? A chord that ends on the line of sight hides it too. */
+const hides = ({ from, to }: Edge, at: Point): boolean =>
+  side(from, to, CENTRE) * side(from, to, at) < 0 && side(CENTRE, at, from) * side(CENTRE, at, to) <= 0
 
 const betweenJoints = (points: number): ((at: Point) => boolean) => {
   const slope = Math.tan(Math.PI / points)

@@ -12,6 +12,7 @@ const CHAPEL =
 const BOATHOUSE =
   '{ name: Boathouse, quantity: 6, points: 5, tip-angle: 45, across: 280, backing: { hanging: { kind: keyhole } } }'
 const BELL = '{ name: Bell, quantity: 4, points: 6, tip-angle: 60, across: 90, backing: { inset: 5 } }'
+const BUTTON = '{ name: Button, quantity: 2, points: 6, tip-angle: 60, across: 40, backing: { inset: 4 } }'
 
 const pages = (stars: readonly string[]) =>
   panelPages(
@@ -19,15 +20,17 @@ const pages = (stars: readonly string[]) =>
   )
 
 describe('the picture of a panel', () => {
-  const [page] = pages([BOATHOUSE, CHAPEL, BELL])
+  const [page] = pages([BOATHOUSE, CHAPEL, BELL, BUTTON])
   const labels = page?.shapes.filter((shape) => shape.kind === 'label') ?? []
   const letters = labels.filter(({ text }) => /^[a-z]$/.test(text))
 
   it("letters each star's plates, as its words say, and says which are too small", () => {
     const count = (letter: string): number => letters.filter(({ text }) => text === letter).length
-    expect([count('a'), count('b')]).toEqual([6, 3])
-    const words = labels.map(({ text }) => text).join(' ')
-    expect(words).toContain('a: 6 × Boathouse, b: 3 × Chapel, 4 × Bell (too small for a letter)')
+    expect([count('a'), count('b'), count('c'), count('d')]).toEqual([6, 3, 4, 0])
+    const words = labels.map(({ text }) => text.replaceAll('\u00a0', ' ')).join(' ')
+    expect(words).toContain(
+      'a: 6 × Boathouse, b: 3 × Chapel, c: 4 × Bell, 2 × Button (too small for a letter)',
+    )
   })
 
   it('has every letter readable and clear of lines', () => {

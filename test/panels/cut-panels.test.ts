@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { numberedPanels, panelDrawing } from '../../src/compose/panel-drawing.js'
 import { panelSteps } from '../../src/panels/plan-panels.js'
 import { writeDxf } from '../../src/write/dxf.js'
-import { area, type Jts } from '../geometry/jts.js'
+import { area, distancesFrom, type Jts } from '../geometry/jts.js'
 import { planOf } from '../orders.js'
 import { type DxfReader, openDxfReader } from '../read-back/read-dxf.js'
 import type { ReadOutline } from '../read-back/read-outline.js'
@@ -115,10 +115,11 @@ const expectRightPanels = async (text: string, { length, width, edge, gap }: (ty
       const box = extents[index] as Extent
       const free = Math.min(box.left, box.bottom, length - box.right, width - box.top)
       expect(free).toBeGreaterThan(edge - WRITTEN)
+      const distanceTo = distancesFrom(one)
       for (let other = 0; other < index; other++) {
         // Boxes so far apart hold plates that are at least as far apart.
         if (apart(box, extents[other] as Extent) > gap) continue
-        expect(one.distance(areas[other] as Jts)).toBeGreaterThan(gap - WRITTEN)
+        expect(distanceTo(areas[other] as Jts)).toBeGreaterThan(gap - WRITTEN)
       }
     })
     for (const hole of on('CUT-INSIDE', outlines).map((outline) => area(outline)))

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { numberedPanels, panelDrawing } from '../../src/compose/panel-drawing.js'
+import { panelPages } from '../../src/compose/panel-sheet.js'
 import { panelText } from '../../src/compose/panel-words.js'
 import type { PanelPlan } from '../../src/panels/panel-plan.js'
 import { panelSteps, planPanels } from '../../src/panels/plan-panels.js'
 import { quickStock } from '../../src/stock/stock.js'
+import { writeDxf } from '../../src/write/dxf.js'
 import { planOf } from '../orders.js'
 
 const order = (panels: string, stars: string): string => `
@@ -148,21 +151,35 @@ describe('the seed', () => {
         order(
           '{ length: 900, width: 600 }',
           '{ name: A, quantity: 60, points: 5, tip-angle: 45, across: 150, backing: { shape: star, inset: 6 } }',
-        ).replace('shop:', `shop:\n  panel-seed: ${seed}`),
+        ).replace('shop:', seed === '' ? 'shop:' : `shop:\n  panel-seed: ${seed}`),
       ),
     )
 
-  it('lays alike when it is the same, in other ways when it is another, and all plates either way', () => {
-    const [one, again, other] = [seeded('7'), seeded('7'), seeded('8')]
-    expect(again.panels).toEqual(one.panels)
-    expect(other.panels).not.toEqual(one.panels)
-    for (const { panels } of [one, other])
+  const bytesOf = (panels: PanelPlan): string =>
+    numberedPanels(panels)
+      .map((each) => writeDxf(panelDrawing(each, panels.plan), 'r12'))
+      .join('')
+
+  const [seven, other] = [seeded('7'), seeded('8')]
+  const usual = seeded('')
+
+  it('gives the same bytes when it is the same, others when it is another, and all plates either way', () => {
+    expect(bytesOf(seeded('7'))).toBe(bytesOf(seven))
+    expect(bytesOf(other)).not.toBe(bytesOf(seven))
+    expect(bytesOf(seeded('1'))).toBe(bytesOf(usual))
+    for (const { panels } of [seven, other])
       expect(panels.reduce((sum, { times, plates }) => sum + times * plates.length, 0)).toBe(60)
   })
 
-  it('is told where it is not the usual one', () => {
-    expect(panelText(seeded('7'))).toContain('begun with panel-seed 7')
-    expect(panelText(seeded('1'))).not.toContain('panel-seed')
+  it('is told on terminal and page where it is not the usual one', () => {
+    const onPage = (panels: PanelPlan): string =>
+      panelPages(panels)
+        .flatMap(({ shapes }) => shapes.flatMap((shape) => (shape.kind === 'label' ? [shape.text] : [])))
+        .join(' ')
+    for (const tell of [panelText, onPage]) {
+      expect(tell(seven)).toContain('begun with panel-seed 7')
+      expect(tell(usual)).not.toContain('panel-seed')
+    }
   })
 })
 

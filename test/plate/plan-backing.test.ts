@@ -1,37 +1,18 @@
 import { describe, expect, it, vi } from 'vitest'
 import { signedArea } from '../../src/geometry/outline.js'
-import { type Point, point, scale } from '../../src/geometry/point.js'
-import { cornerDirection, type Star, starOutline } from '../../src/geometry/star.js'
+import { point } from '../../src/geometry/point.js'
+import { type Star, solveStar, starOutline } from '../../src/geometry/star.js'
 import type { BackingOrder } from '../../src/order/order.js'
-import type { BackingPlan } from '../../src/plate/plan-backing.js'
-import { mm } from '../../src/units/convert.js'
+import { degrees, mm } from '../../src/units/convert.js'
 import { fromEdge, leftWithin } from '../cutter/swept.js'
-import { area, place, stretch } from '../geometry/jts.js'
+import { area, stretch } from '../geometry/jts.js'
 import { SHAPES, showShape, twoStarsOf } from '../geometry/sweep.js'
 import { hanging, plateOf, ROUTER, refusalOf } from './backing-orders.js'
+import { ARCS, EXACT, insetOf, SHAPED, toValley } from './shaped.js'
 
 vi.setConfig({ testTimeout: 60_000 })
 
 /* Distances, containment, hulls and centres of mass by JTS, over stars of every regime. */
-
-/** Straight edges are exact; chords leave arcs by less than this. */
-const EXACT = 1e-6
-const ARCS = 0.005
-
-const insetOf = (star: Star): number => Math.min(12, star.valleyRadius / 5, star.edgeDistance / 4)
-
-const SHAPED: readonly (readonly [string, (star: Star) => Partial<BackingOrder>])[] = [
-  ['star', () => ({ shape: 'star' })],
-  ['rounded', (star) => ({ shape: 'star', cornerRadius: mm(star.edgeDistance / 8) })],
-  ['polygon', () => ({ shape: 'polygon' })],
-  ['disc', () => ({ shape: 'disc' })],
-  ['auto', () => ({ shape: 'auto' })],
-]
-
-const toValley = (star: Star, arm: number, length: number): Point => {
-  const by = cornerDirection(star.points, arm + 0.5)
-  return scale(point(Math.cos(by), Math.sin(by)), length)
-}
 
 const orderOf = (star: Star, more: Partial<BackingOrder>): BackingOrder => ({
   shape: 'star',
@@ -106,45 +87,6 @@ it('the smallest plate that covers the joints is their convex hull, and no other
   }
 })
 
-/** Without its holes the star's centre of mass is its centre; arms of 19 mm, a plate twice as heavy as they. */
-const centreOfMass = (star: Star, plate: BackingPlan): number => {
-  const wood = area(starOutline(star))
-  const board = area(plate.outline, plate.part.inner)
-  const [arms, back] = [19 * wood.getArea(), 8 * board.getArea()]
-  return (arms * wood.getCentroid().getY() + back * board.getCentroid().getY()) / (arms + back)
-}
-
-describe.each(['cord', 'screws', 'keyhole'] as const)('openings to hang by: %s', (kind) => {
-  it('lie in the upper arm, inside the plate and clear of joints by the wall, above the centre of mass', () => {
-    let made = 0
-    for (const [index, [shape, star]] of STARS.entries()) {
-      const [, shaped] = SHAPED[index % SHAPED.length] ?? SHAPED[0] ?? []
-      const order = orderOf(star, { ...shaped?.(star), hanging: hanging(kind) })
-      const plate = plateOf(star, order)
-      if (!plate?.hanging) continue
-      made++
-      const rim = area(plate.outline).getBoundary()
-      const openings = plate.part.inner.map((opening) => area(opening))
-      expect(openings).toHaveLength(kind === 'keyhole' ? 1 : 2)
-      expect(plate.hanging.wall).toBeGreaterThanOrEqual(3 - EXACT)
-      const lowest = centreOfMass(star, plate)
-      expect(plate.hanging.height).toBeGreaterThan(lowest)
-      expect(openings.reduce((sum, each) => sum + each.getCentroid().getX(), 0)).toBeCloseTo(0, 6)
-      for (const opening of openings) {
-        expect(area(plate.outline).contains(opening), shape).toBe(true)
-        expect(opening.distance(rim), shape).toBeGreaterThan(plate.hanging.wall - ARCS)
-        expect(opening.getEnvelopeInternal().getMinY(), shape).toBeGreaterThan(lowest)
-        for (let arm = 0; arm < star.points; arm++) {
-          const joint = stretch(point(0, 0), toValley(star, arm, star.jointEdge))
-          expect(opening.distance(joint), shape).toBeGreaterThan(plate.hanging.wall - ARCS)
-        }
-      }
-      if (openings[0] && openings[1]) expect(openings[0].distance(openings[1])).toBeGreaterThan(3 - ARCS)
-    }
-    expect(made).toBeGreaterThan(STARS.length / 4)
-  })
-})
-
 it('holes wider than their usual distance keep the wall between them all the same', () => {
   let made = 0
   for (const [shape, star] of SHAPES.flatMap((each) =>
@@ -164,39 +106,6 @@ it('holes wider than their usual distance keep the wall between them all the sam
   expect(made).toBeGreaterThan(3)
 })
 
-it('nails stand two in each arm, clear of edges, joints and holes', () => {
-  let made = 0
-  for (const [index, [shape, star]] of STARS.entries()) {
-    const [, shaped] = SHAPED[index % SHAPED.length] ?? SHAPED[0] ?? []
-    const kind = (['cord', 'screws', 'keyhole'] as const)[index % 3] ?? 'cord'
-    const order = orderOf(star, {
-      ...shaped?.(star),
-      ...(index % 4 === 0 ? {} : { hanging: hanging(kind) }),
-      fixing: { kind: 'nails', clear: mm(4) },
-    })
-    const plate = plateOf(star, order)
-    if (!plate?.fixing) continue
-    made++
-    const { marks, clear } = plate.fixing
-    expect(clear).toBeGreaterThanOrEqual(4 - EXACT)
-    const board = area(plate.outline, plate.part.inner)
-    const arms = Array.from({ length: star.points }, (_, arm) => {
-      const [before, after] = [toValley(star, arm - 1, star.jointEdge), toValley(star, arm, star.jointEdge)]
-      const by = cornerDirection(star.points, arm)
-      const tip = scale(point(Math.cos(by), Math.sin(by)), star.radius)
-      return area({ vertices: [point(0, 0), before, tip, after], closed: true })
-    })
-    for (const arm of arms) expect(marks.filter((mark) => arm.contains(place(mark))).length, shape).toBe(2)
-    for (const mark of marks) {
-      expect(board.contains(place(mark)), shape).toBe(true)
-      expect(board.getBoundary().distance(place(mark)), shape).toBeGreaterThan(clear - ARCS)
-      for (const arm of arms)
-        expect(arm.getBoundary().distance(place(mark)), shape).toBeGreaterThan(clear - ARCS)
-    }
-  }
-  expect(made).toBeGreaterThan(STARS.length / 4)
-})
-
 it('what a bit leaves of a plate still keeps the margin: its roundness stays in the valleys', () => {
   for (const [shape, star] of STARS.filter((_, index) => index % 5 === 0)) {
     const plate = plateOf(star, orderOf(star, { inset: mm(Math.max(1.6, insetOf(star) / 2)) }), {
@@ -208,4 +117,13 @@ it('what a bit leaves of a plate still keeps the margin: its roundness stays in 
     for (const corner of left.flat())
       expect(fromEdge(corner, edge), shape).toBeGreaterThan(plate.margin - 0.002)
   }
+})
+
+it('nails are on the plate where the sight of one passes just through a corner of the chords of a disc', () => {
+  const star = solveStar(3, degrees(3), 'board-width', mm(70))
+  const plate = plateOf(star, orderOf(star, { shape: 'disc', fixing: { kind: 'nails', clear: mm(4) } }), {
+    chamfer: star.edgeDistance / 10,
+  })
+  const farthest = Math.max(...(plate?.fixing?.marks ?? []).map(({ x, y }) => Math.hypot(x, y)))
+  expect(farthest).toBeLessThan((plate?.across ?? 0) / 2 - 4 + EXACT)
 })

@@ -20,6 +20,21 @@ export const PLATES: readonly BadOrder[] = [
     ],
   ],
   [
+    'half a seed',
+    ['shop: { panel-seed: 1.5 }', star('inset: 9')],
+    ['shop.panel-seed, line 1: given 1.5. Allowed: a whole number from 0 to 999999999.'],
+  ],
+  [
+    'a seed that no number can hold',
+    ['shop: { panel-seed: 1e400 }', star('inset: 9')],
+    ['shop.panel-seed, line 1: given "1e400". Allowed: a whole number from 0 to 999999999.'],
+  ],
+  [
+    'a seed in words',
+    ['shop: { panel-seed: "1<script>" }', star('inset: 9')],
+    ['shop.panel-seed, line 1: given "1<script>". Allowed: a whole number from 0 to 999999999.'],
+  ],
+  [
     'a gap the bit fills',
     [
       'shop: { cutter: { kind: router, bit: 4 }, panels: [{ length: 900, width: 600, gap: 4 }] }',
