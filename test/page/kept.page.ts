@@ -200,7 +200,7 @@ describe('figures that are worked out beside', () => {
       await type(page, 'Kerf', '2.9')
       const group = page.getByRole('group', { name: 'Backings on panels' })
       await group.getByText(/Laying out/).waitFor()
-      await group.getByRole('button', { name: 'Stop: Backings on panels' }).click()
+      await group.getByRole('button', { name: /^Stop working out/ }).click()
       await group.getByText(/Not worked out: the work was stopped/).waitFor()
     }))
 
