@@ -30,6 +30,7 @@ export const ROOMS = [
   'paper',
   'write',
   'make-files.ts',
+  'drawing-content.ts',
   'make.ts',
   'index.ts',
   'page',

@@ -1,33 +1,23 @@
 import { type Choice, type ChoiceAsked, choicesFor } from '../choose/choices.js'
 import { meant } from '../choose/compare.js'
-import { RANKS, type RankName, ranked } from '../choose/ranks.js'
+import { RANKS, ranked } from '../choose/ranks.js'
+import { hasRoom, nothingFound, readWish } from '../choose/wish.js'
 import { choiceJson, comparisonJson } from '../compose/choice-json.js'
 import { choiceList, comparisonTable } from '../compose/choice-list.js'
-import { choiceSheets } from '../compose/choice-sheet.js'
+import { RANK_TEXTS } from '../compose/choice-words.js'
 import { comparison } from '../compose/comparison.js'
-import { FEWEST_POINTS, MOST_POINTS } from '../geometry/star.js'
-import type { FileContent } from '../make-files.js'
+import { choicesContent, DRAWING_KINDS, drawingContent } from '../drawing-content.js'
 import type { FlagValues } from '../order/flags.js'
 import { SIZE_KEYS } from '../order/flags.js'
-import type { Order } from '../order/order.js'
 import { done, type Outcome, type Problem, problemsOf, refused } from '../order/problem.js'
-import { cardBook } from '../paper/card-book.js'
-import { contentFor } from './draw.js'
+import { fileKind } from './file-kind.js'
 import { writeDrawing } from './files.js'
 import { type FurnishedOrder, furnishedOrder } from './furnished-order.js'
 import type { Typed } from './order-flags.js'
 import { EXIT, say, tellProblems } from './terminal.js'
-import { wholeFlag } from './whole-flag.js'
 
 /** The choice needs no star of the maker's own, but an order does. */
 const ANY_STAR: FlagValues = { points: '5', 'tip-angle': '45', 'board-width': '70 mm' }
-
-const RANK_TEXTS: Readonly<Record<RankName, string>> = {
-  ease: 'the likeliest to close on its marks first, each number of points in turn',
-  marks: 'the smallest gap on the nearest marks first',
-  size: 'the largest first',
-  wood: 'the least wood wasted first',
-}
 
 /** `starwright choose`: the stars that can be made with what the shop has, or two of them compared. */
 export const choose = async (typed: Typed): Promise<number> => {
@@ -43,7 +33,8 @@ export const choose = async (typed: Typed): Promise<number> => {
   const listed = all.slice(0, most)
   if (typed.to !== undefined) {
     const file = String(typed.to)
-    const content = await sheetContent(file, listed, order, furniture)
+    const kind = fileKind(file, DRAWING_KINDS)
+    const content = kind.ok ? await choicesContent(kind.value, listed, order, furniture) : kind
     const written = content.ok ? await writeDrawing(file, content.value, typed.replace === true) : content
     if (!written.ok) return tellProblems(written.problems)
   }
@@ -66,32 +57,21 @@ const shopAndWish = async (typed: Typed): Promise<Outcome<ShopAndWish>> => {
   const furnished = await furnishedOrder(
     own ? rest : sized ? { ...anyStar, ...rest } : { ...ANY_STAR, ...rest },
   )
-  const points = wholeFlag({ points: askedPoints }, 'points', {
-    least: FEWEST_POINTS,
-    most: MOST_POINTS,
-    otherwise: undefined,
-  })
-  const quantity = wholeFlag({ quantity: askedQuantity }, 'quantity', {
-    least: 1,
-    most: 10_000,
-    otherwise: undefined,
-  })
-  const most = wholeFlag(typed, 'most', { least: 1, most: 10_000, otherwise: 24 })
-  if (!furnished.ok || !points.ok || !quantity.ok || !most.ok) {
-    return refused([furnished, points, quantity, most].flatMap(problemsOf))
-  }
+  const wish = readWish({ points: askedPoints, quantity: askedQuantity, most: typed.most })
+  if (!furnished.ok || !wish.ok) return refused([furnished, wish].flatMap(problemsOf))
+  const { points, quantity, most } = wish.value
   const { order } = furnished.value
   const [star] = order.stars
   const only = typed.star === undefined ? undefined : star
-  const wanted = points.value ?? only?.points
-  const room = order.space.across !== undefined || order.space.height !== undefined
+  const wanted = points ?? only?.points
+  const room = hasRoom(order)
   if (order.shop.boards.length === 0 && !sized && !room && !own) return refused([NOTHING_TO_GO_BY])
   return done({
     ...furnished.value,
-    most: most.value,
+    most,
     asked: {
       ...(wanted === undefined ? {} : { points: wanted }),
-      quantity: quantity.value ?? only?.quantity ?? 1,
+      quantity: quantity ?? only?.quantity ?? 1,
       ...(star && (sized || (own && !room)) ? { size: star.size } : {}),
       own,
     },
@@ -103,29 +83,6 @@ const NOTHING_TO_GO_BY: Problem = {
   given: 'neither boards nor a size nor a wall',
   advice:
     'Name an order file with your saw and boards; or give a size, such as --board-width 70mm, or the room, such as --space-across 600mm.',
-}
-
-const nothingFound = ({ shop }: Order): Problem => ({
-  place: 'choose',
-  given: `a saw that stops at ${shop.saw.limit}°, ${shop.boards.length} kinds of board`,
-  advice:
-    'No star can be made with these. Allow a steeper saw (saw-limit), wider, longer or more boards, or more room on the wall.',
-})
-
-const sheetContent = async (
-  file: string,
-  listed: readonly Choice[],
-  order: Order,
-  furniture: FurnishedOrder['furniture'],
-): Promise<Outcome<FileContent>> => {
-  if (file.toLowerCase().endsWith('.pdf')) {
-    const { pdfChunks } = await import('../write/pdf.js')
-    const sheets = choiceSheets(listed, order)
-    return done(() => pdfChunks(cardBook(sheets, order, 'stars to choose from')))
-  }
-  const [sheet] = choiceSheets(listed, order, listed.length)
-  if (!sheet) throw new Error('a list that is not empty has a sheet')
-  return contentFor(file, sheet, order, furniture)
 }
 
 const compareTwo = async (
@@ -148,7 +105,10 @@ const compareTwo = async (
   if (!a.ok || !b.ok) return tellProblems([a, b].flatMap(problemsOf))
   if (typed.to !== undefined) {
     const file = String(typed.to)
-    const content = await contentFor(file, comparison(a.value, b.value, order), order, furniture)
+    const kind = fileKind(file, DRAWING_KINDS)
+    const content = kind.ok
+      ? await drawingContent(kind.value, comparison(a.value, b.value, order), order, furniture)
+      : kind
     const written = content.ok ? await writeDrawing(file, content.value, typed.replace === true) : content
     if (!written.ok) return tellProblems(written.problems)
   }

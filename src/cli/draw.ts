@@ -4,15 +4,13 @@ import { DRAWINGS } from '../compose/drawings.js'
 import { jigCard, jigCards } from '../compose/jig-card.js'
 import { drawJig, drawJigs } from '../compose/jigs.js'
 import { sizeText } from '../compose/size-text.js'
-import { forCutter } from '../drawing/drawing.js'
 import type { Drawing } from '../drawing/model.js'
+import { DRAWING_KINDS, drawingContent } from '../drawing-content.js'
 import type { Furniture } from '../furniture/furniture-set.js'
 import type { FileContent } from '../make-files.js'
 import { JIG_NAMES, type Order } from '../order/order.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 import { cardBook } from '../paper/card-book.js'
-import { drawingBook } from '../paper/pattern-book.js'
-import { layOnPaper } from '../paper/tile.js'
 import { planOrder, type StarPlan } from '../plan/plan.js'
 import { fileKind } from './file-kind.js'
 import { writeDrawing } from './files.js'
@@ -101,7 +99,8 @@ const drawnFile = async (
   const drawing = oneDrawing(name, star, order, furniture)
   if (!drawing.ok) return drawing
   const { title, trueSize } = drawing.value
-  const content = await contentFor(file, drawing.value, order, furniture)
+  const kind = fileKind(file, DRAWING_KINDS)
+  const content = kind.ok ? await drawingContent(kind.value, drawing.value, order, furniture) : kind
   return content.ok
     ? done({ content: content.value, told: `${title}, ${sizeText(trueSize, order.lengths)}` })
     : content
@@ -122,26 +121,4 @@ const oneDrawing = (
   const other = DRAWING_NAMES.find((each) => each === name)
   const drawing = other && DRAWINGS[other](star, order, furniture)
   return drawing ? done(drawing) : noBacking(star.order.name)
-}
-
-/** A drawing in the format that the file's ending names. */
-export const contentFor = async (
-  file: string,
-  drawing: Drawing,
-  order: Order,
-  furniture: Furniture,
-): Promise<Outcome<FileContent>> => {
-  const kind = fileKind(file, ['.svg', '.dxf', '.pdf'])
-  if (!kind.ok) return kind
-  switch (kind.value) {
-    case '.svg':
-      return done((await import('../write/svg.js')).writeSvg(forCutter(drawing)))
-    case '.dxf':
-      return done((await import('../write/dxf.js')).writeDxf(forCutter(drawing), order.shop.cutter.dxf))
-    case '.pdf': {
-      const print = layOnPaper(drawing, order, furniture)
-      const { pdfChunks } = await import('../write/pdf.js')
-      return print.ok ? done(() => pdfChunks(drawingBook(print.value))) : print
-    }
-  }
 }

@@ -1,5 +1,6 @@
 import type { Choice } from '../choose/choices.js'
 import { panelUse } from '../choose/compare.js'
+import type { RankName } from '../choose/ranks.js'
 import { blankIsArm } from '../geometry/kite.js'
 import type { Order } from '../order/order.js'
 import type { Mm } from '../units/brand.js'
@@ -8,6 +9,14 @@ import { fixed, type LengthStyle, showAngle, showLength, showNumber, showSmall }
 import { SHOP } from '../units/tolerance.js'
 import { countOf, percent } from './chance-words.js'
 import { settingText } from './cut-steps.js'
+
+/** What a list is ranked by. */
+export const RANK_TEXTS: Readonly<Record<RankName, string>> = {
+  ease: 'the likeliest to close on its marks first, each number of points in turn',
+  marks: 'the smallest gap on the nearest marks first',
+  size: 'the largest first',
+  wood: 'the least wood wasted first',
+}
 
 /** `5 points, tip 45°`, with what the star is known by. */
 export const kindText = ({ shape, label, wholeBoard }: Choice): string => {

@@ -12,6 +12,7 @@ import { ChancePart } from './chance-part.js'
 import { DryFitPart } from './dry-fit-part.js'
 import { TextField } from './field.js'
 import { FinishPart } from './finish-part.js'
+import { Following } from './following.js'
 import { type Job, jobOf } from './job.js'
 import { measuredAfter, measuredOf, measuredWithUnit, withUnit } from './measured.js'
 import { PaperPart } from './paper-part.js'
@@ -38,6 +39,7 @@ const LARGEST_FILE = 1024 * 1024
 /** The whole page: one order, from the star to its files. */
 export const App = ({ example }: { readonly example: string }) => {
   const [steps, setSteps] = useState(() => stepsFrom(keptAtFirst(example)))
+  const [pulled, setPulled] = useState(false)
   const [unopened, setUnopened] = useState<readonly string[]>([])
   const [look, setLook] = useState(() => lookIn(location.hash))
   const setShown = (shown: number): void => setLook((before) => ({ ...before, shown }))
@@ -82,8 +84,14 @@ export const App = ({ example }: { readonly example: string }) => {
     starIndex,
     beside,
     ...(job.plan && beside === 'current' ? { save: (path) => ask({ ask: 'file', given, path }) } : {}),
-    change: (...changes) => setSteps((before) => changed(before, afterChanges(before, changes))),
-    changeOn: (...changes) => setSteps((before) => changedOn(before, afterChanges(before, changes))),
+    change: (...changes) => {
+      setPulled(false)
+      setSteps((before) => changed(before, afterChanges(before, changes)))
+    },
+    pull: (on, ...changes) => {
+      setPulled(true)
+      setSteps((before) => (on ? changedOn : changed)(before, afterChanges(before, changes)))
+    },
   }
   const changeUnits = (wanted: Units): void => {
     const { units } = plan.order.lengths
@@ -153,28 +161,30 @@ export const App = ({ example }: { readonly example: string }) => {
             wall={wall}
             onWall={(written) => setSteps((before) => changed(before, { wall: written }))}
           />
-          <SawPart star={star} />
-          <ChancePart laid={laidStar} />
-          <WoodPart star={star} work={work} stop={stop} />
-          <SeasonPart laid={laidStar} />
-          <PaperPart
-            work={work}
-            saveAll={() => ask({ ask: 'archive', given })}
-            stop={stop}
-            lay={lay}
-            saveOrder={() => saveAs('order.yaml', text)}
-          />
-          <DryFitPart
-            star={star}
-            measured={measuredOf(measured, name)}
-            onMeasured={(fields, ...changes) =>
-              setSteps((before) => {
-                const after = afterChanges(before, changes)
-                return changed(before, { ...after, measured: { ...after.measured, [name]: fields } })
-              })
-            }
-          />
-          <FinishPart star={star} />
+          <Following pulled={pulled}>
+            <SawPart star={star} />
+            <ChancePart laid={laidStar} />
+            <WoodPart star={star} work={work} stop={stop} />
+            <SeasonPart laid={laidStar} />
+            <PaperPart
+              work={work}
+              saveAll={() => ask({ ask: 'archive', given })}
+              stop={stop}
+              lay={lay}
+              saveOrder={() => saveAs('order.yaml', text)}
+            />
+            <DryFitPart
+              star={star}
+              measured={measuredOf(measured, name)}
+              onMeasured={(fields, ...changes) =>
+                setSteps((before) => {
+                  const after = afterChanges(before, changes)
+                  return changed(before, { ...after, measured: { ...after.measured, [name]: fields } })
+                })
+              }
+            />
+            <FinishPart star={star} />
+          </Following>
         </main>
       )}
     </BenchContext.Provider>

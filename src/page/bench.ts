@@ -17,8 +17,8 @@ export interface Bench {
   readonly document: OrderDocument
   /** Makes changes as one step that can be undone. */
   readonly change: (...changes: readonly Change[]) => void
-  /** Goes on with the last step, as while a tip is pulled. */
-  readonly changeOn: (...changes: readonly Change[]) => void
+  /** Makes them as the star is pulled, where it must keep up with the finger; `on` goes on with the last step. */
+  readonly pull: (on: boolean, ...changes: readonly Change[]) => void
   /** How what the worker works out stands to the plan. */
   readonly beside: Beside
   /** Saves a finished file of the order; absent while there is none of the order as it is written. */

@@ -12,7 +12,6 @@ import { useBench } from './bench.js'
 import { Drawn } from './drawn.js'
 import { TextField } from './field.js'
 import { SawDial } from './saw-dial.js'
-import { useLater } from './use-later.js'
 
 /** Of the step drawings, in mm of a sheet: the shop card's own. */
 const STEPS = { across: 180, height: 78 }
@@ -102,10 +101,8 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
   )
 }
 
-/** They follow when the star and its numbers are there. */
-const StepDrawings = (now: { readonly star: StarPlan; readonly order: Order }) => {
-  const { star, order } = useLater(useMemo(() => now, [now.star, now.order]))
-  return useMemo(
+const StepDrawings = ({ star, order }: { readonly star: StarPlan; readonly order: Order }) =>
+  useMemo(
     () => (
       <Drawn
         title="The cuts, seen from above"
@@ -115,7 +112,6 @@ const StepDrawings = (now: { readonly star: StarPlan; readonly order: Order }) =
     ),
     [star, order],
   )
-}
 
 /** What a learned bias makes of a setting. */
 const Bias = ({ text }: { readonly text: string | undefined }) =>

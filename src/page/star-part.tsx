@@ -64,7 +64,7 @@ export const StarPart = ({
   readonly wall: string
   readonly onWall: (wall: string) => void
 }) => {
-  const { change, changeOn, document, starIndex, plan: whole } = useBench()
+  const { change, pull, document, starIndex, plan: whole } = useBench()
   const { lengths, shop } = whole.order
   const { star } = plan
   const at = (key: string) => ['stars', starIndex, key] as const
@@ -82,7 +82,6 @@ export const StarPart = ({
     at(size.value),
     typed(steppedSize(length, step), { ...lengths, nearest: 16 }),
   ]
-  const apply = (on: boolean, changes: readonly Change[]): void => (on ? changeOn : change)(...changes)
   const chooseSize = (chosen: SizeName): void => {
     const next = SIZES.find(({ value }) => value === chosen)
     if (next) change([at(size.value), undefined], [at(chosen), typed(next.of(star), lengths)])
@@ -103,11 +102,14 @@ export const StarPart = ({
         lengths={lengths}
         tone={tone}
         {...(largest === undefined ? {} : { largest })}
-        onSize={(factor, on) => apply(on, [sized(size.of(star) * factor)])}
-        onSizeStep={(steps) => change(sized(toStep(size.of(star), step, Math.round) + steps * step))}
-        onTipAngle={(tipAngle, on) => apply(on, tipAngleChanges(starIndex, star, tipAngle, shop.saw.readsTo))}
+        onSize={(factor, on) => pull(on, sized(size.of(star) * factor))}
+        onSizeStep={(steps) => pull(false, sized(toStep(size.of(star), step, Math.round) + steps * step))}
+        onTipAngle={(tipAngle, on) =>
+          pull(on, ...tipAngleChanges(starIndex, star, tipAngle, shop.saw.readsTo))
+        }
         onTipAngleStep={(steps) =>
-          change(
+          pull(
+            false,
             ...tipAngleChanges(
               starIndex,
               star,

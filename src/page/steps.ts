@@ -1,4 +1,4 @@
-import { addressOf, type Kept } from './address.js'
+import type { Kept } from './address.js'
 
 /** What the page keeps now, what it was before and what was undone, the nearest last in `past` and first in `future`. */
 export interface Steps {
@@ -15,7 +15,7 @@ export const stepsFrom = (now: Kept): Steps => ({ past: [], now, future: [] })
 /** A change that can be undone. */
 export const changed = (steps: Steps, change: Partial<Kept>): Steps => {
   const next = { ...steps.now, ...change }
-  return addressOf(next) === addressOf(steps.now)
+  return isSameKept(next, steps.now)
     ? steps
     : { past: [...steps.past, steps.now].slice(-MOST_STEPS), now: next, future: [] }
 }
@@ -37,3 +37,8 @@ export const redone = (steps: Steps): Steps => {
   const [next, ...future] = steps.future
   return next === undefined ? steps : { past: [...steps.past, steps.now], now: next, future }
 }
+
+const isSameKept = (one: Kept, other: Kept): boolean =>
+  one.order === other.order &&
+  one.wall === other.wall &&
+  JSON.stringify(one.measured) === JSON.stringify(other.measured)

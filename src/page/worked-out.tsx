@@ -43,7 +43,7 @@ export const WorkedOut = ({
         <p>
           {work.doing}{' '}
           <button type="button" onClick={stop}>
-            Stop<span class="unseen">: {what}</span>
+            Stop<span class="unseen"> working out: {what}</span>
           </button>
         </p>
       )}

@@ -1,9 +1,8 @@
-import { done, type Outcome, refused, showGiven } from '../order/problem.js'
-import type { Typed } from './order-flags.js'
+import { done, type Outcome, refused, showGiven } from './problem.js'
 
-/** A whole number given by a flag of a command's own; `otherwise` when the flag is left out. */
+/** A whole number as it was written for a flag of a command's own; `otherwise` when the flag is left out. */
 export const wholeFlag = <Otherwise>(
-  typed: Typed,
+  typed: Readonly<Record<string, unknown>>,
   name: string,
   {
     least,
