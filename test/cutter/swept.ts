@@ -71,6 +71,10 @@ export const commonArea = (a: PathsD, b: PathsD): number =>
 export const areaBeyond = (a: PathsD, b: PathsD): number =>
   Math.abs(areaPathsD(differenceD(a, b, FillRule.NonZero, DECIMALS)))
 
+/** The same, of each part that lies by itself. */
+export const partsBeyond = (a: PathsD, b: PathsD): number[] =>
+  differenceD(a, b, FillRule.NonZero, DECIMALS).map((part) => Math.abs(areaPathsD([part])))
+
 /** The region without a seam of the given width along its edge. */
 export const shrunk = (region: PathsD, by: number): PathsD =>
   inflatePathsD(region, -by, JoinType.Miter, EndType.Polygon, 2, DECIMALS)
