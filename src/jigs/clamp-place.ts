@@ -17,6 +17,10 @@ export interface ClampPlace {
 /** Turns from the square to the blade that are tried for the bar, the square itself first. */
 const TURNS = [0, -15, 15, -30, 30, -45, 45, -60, 60, -75, 75]
 
+/** Steps between places tried along a turn, and the farthest one, in mm. */
+const STEP = 5
+const FARTHEST = 20_000
+
 /** The nearest place for the clamp that is far enough from the blade and beside block and strip. */
 export const clampPlace = (
   nose: Point,
@@ -24,28 +28,35 @@ export const clampPlace = (
   block: readonly Point[],
   stock: JigStock,
 ): ClampPlace => {
-  const found = TURNS.map((turned) => placeAlong(nose, blade, block, stock, turned))
-  return found.reduce((best, each) => (each.reach < best.reach - 1 ? each : best))
+  const found = TURNS.reduce<ClampPlace | undefined>(
+    (best, turned) =>
+      placeAlong(nose, blade, block, stock, turned, best ? best.reach - STEP / 2 : FARTHEST) ?? best,
+    undefined,
+  )
+  if (!found) throw new RangeError('the clamp has no place beside the arm')
+  return found
 }
 
+/** The nearest along one turn, within so many mm of the nose. */
 const placeAlong = (
   nose: Point,
   blade: BladeLine,
   block: readonly Point[],
   stock: JigStock,
   turned: number,
-): ClampPlace => {
+  within: number,
+): ClampPlace | undefined => {
   const way = turn(leftOf(blade.along), toRadians(degrees(turned)))
   const rim = beside(RIM, stock)
   const [across, length] = [stock.clampAcross + 2 * rim, stock.clampAlong + stock.clampSlot + 2 * rim]
   const fits = (corners: readonly Point[]): boolean =>
     corners.every((corner) => fromBlade(blade, corner) >= stock.hands && corner.y >= 2) &&
     apart(corners, block)
-  for (let reach = length; ; reach += 5) {
+  for (let reach = length; reach <= within; reach += STEP) {
     const at = add(nose, scale(way, reach))
     if (fits(clampCorners(at, way, across, length))) return { at, toArm: scale(way, -1), reach }
-    if (reach > 20_000) return { at, toArm: scale(way, -1), reach: Number.POSITIVE_INFINITY }
   }
+  return undefined
 }
 
 /** Do two convex polygons lie on the two sides of one of their own edges' lines? */
