@@ -3,9 +3,10 @@ import type { Path } from '../drawing/model.js'
 import { boxIsClearOf } from '../drawing/place-label.js'
 import { outlineSides, type Side, sidesOf } from '../drawing/sides.js'
 import { strokeLettering, strokeWidth } from '../drawing/stroke-lettering.js'
-import { crossingsAt } from '../geometry/crossings.js'
+import { encloses } from '../geometry/crossings.js'
+import { gridOver } from '../geometry/grid-over.js'
 import { distanceToEdge } from '../geometry/leaves-room.js'
-import { boxOf, edges, type Outline } from '../geometry/outline.js'
+import { boxOf, edges } from '../geometry/outline.js'
 import { add, between, distance, type Point, point, scale, turn } from '../geometry/point.js'
 import type { JigPart } from '../jigs/jig.js'
 import type { Radians } from '../units/brand.js'
@@ -67,7 +68,7 @@ const PLACES = 28
 export const partLettering = (part: LetteredPart, words: readonly PartWords[]): Path[] => {
   const sides = [part.outer, ...part.inner, ...part.marks].flatMap(outlineSides)
   const roomAt = roomOn(part)
-  const places = gridOver(part.outer)
+  const places = gridOver(part.outer, PLACES)
   const { min, max } = boxOf([part.outer])
   const boxes: Box[] = []
   return words.flatMap((line) => {
@@ -119,16 +120,6 @@ interface Found {
   readonly box: Box
 }
 
-const gridOver = (outer: Outline): Point[] => {
-  const { min, max } = boxOf([outer])
-  return Array.from({ length: PLACES * PLACES }, (_, index) =>
-    point(
-      min.x + ((max.x - min.x) * ((index % PLACES) + 0.5)) / PLACES,
-      min.y + ((max.y - min.y) * (Math.floor(index / PLACES) + 0.5)) / PLACES,
-    ),
-  )
-}
-
 const nearestFirst = (places: readonly Point[], aim: Point): Point[] =>
   places
     .map((at) => ({ at, away: distance(at, aim) }))
@@ -158,8 +149,8 @@ const placeOf = (
   return undefined
 }
 
-const isInside = ({ x, y }: Point, within: readonly (readonly Point[])[]): boolean =>
-  within.filter((polygon) => crossingsAt(polygon, y).filter((at) => at < x).length % 2 === 1).length === 1
+const isInside = (at: Point, within: readonly (readonly Point[])[]): boolean =>
+  within.filter((polygon) => encloses(polygon, at)).length === 1
 
 const boxAround = (middle: Point, width: number, height: number, reading: Radians): Box => {
   const corner = (x: number, y: number): Point =>

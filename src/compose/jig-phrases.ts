@@ -5,9 +5,11 @@ import type { Order } from '../order/order.js'
 import { capital } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { HAND_DISTANCE } from '../plan/warnings.js'
+import type { Radians } from '../units/brand.js'
+import { radians } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
-import type { PartWords } from './jig-letters.js'
+import { type PartWords, readable } from './jig-letters.js'
 
 /** What is said of a jig: on its parts, by their words, and in words on paper. */
 export interface JigWords {
@@ -32,6 +34,15 @@ export const nameWords = ({ order: { name } }: StarPlan): string[] =>
     : [
         `On the parts the name reads "${inStrokes(name)}": the letters that are cut are Latin ones without most accents.`,
       ]
+
+/** On the spacer of a jig, along the face that leans so from the fence on a jig for the right of the blade. */
+export const spacerWords = (face: Radians, { shop }: Order): PartWords[] => {
+  const turn = readable(shop.jigStock.side === 'left' ? radians(Math.PI - face) : face)
+  return [
+    { text: 'LIFT OUT', turn },
+    { text: 'SPACER', turn },
+  ]
+}
 
 export const sideWords = ({ shop }: Order): string => `kept piece to the ${shop.jigStock.side} of the blade`
 

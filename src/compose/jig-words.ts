@@ -12,7 +12,7 @@ import { SAME_POINT } from '../units/tolerance.js'
 import { settingText } from './cut-steps.js'
 import { frameWords } from './frame-words.js'
 import { readable } from './jig-letters.js'
-import { handWords, type JigWords, railScrews, sideWords } from './jig-phrases.js'
+import { handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
 import { wedgeWords } from './wedge-words.js'
 import { windowWords } from './window-words.js'
 
@@ -37,7 +37,6 @@ export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
 const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const { star, blank, firstCut } = plan
   const set = showSetting(blank.side, order.lengths)
-  const face = toRadians(order.shop.jigStock.side === 'left' ? degrees(180 - star.tipAngle) : star.tipAngle)
   return {
     title: 'Blank stop, for cut 1',
     onParts: {
@@ -49,10 +48,7 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
         { text: `ANGLE ${showAngle(star.tipAngle)}` },
       ],
       rail: [{ text: 'RAIL' }, { text: 'CLAMPS', near: jig.hands[0]?.at ?? point(0, 0) }],
-      spacer: [
-        { text: 'LIFT OUT', turn: readable(face) },
-        { text: 'SPACER', turn: readable(face) },
-      ],
+      spacer: spacerWords(toRadians(star.tipAngle), order),
     },
     steps: [
       `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with the spacer between it and the stop's slanted edge, lies ${set} along the fence from the blade's near side.`,

@@ -1,7 +1,8 @@
 import type { Shape } from '../drawing/model.js'
 import { centredLabel, line } from '../drawing/shapes.js'
 import { outlineSides } from '../drawing/sides.js'
-import { crossingsAt } from '../geometry/crossings.js'
+import { encloses } from '../geometry/crossings.js'
+import { gridOver } from '../geometry/grid-over.js'
 import { distanceToEdge } from '../geometry/leaves-room.js'
 import { boxOf, edges, type Outline } from '../geometry/outline.js'
 import { distance, type Point, point } from '../geometry/point.js'
@@ -78,21 +79,14 @@ const rightOf = ({ outline }: Placed): number => boxOf([outline]).max.x
 
 const cornersOf = (outline: Outline): Point[] => outlineSides(outline).map(([corner]) => corner)
 
-const inside = (corners: readonly Point[], { x, y }: Point): boolean =>
-  crossingsAt(corners, y).filter((crossing) => crossing < x).length % 2 === 1
-
 /** Places on a part that neither parts above it nor wood cover. */
 const placesOn = (own: Placed, { placed, wood }: Picture): Point[] => {
-  const { min, max } = boxOf([own.outline])
   const part = cornersOf(own.outline)
   const above = [...placed.slice(placed.indexOf(own) + 1).map(({ outline }) => outline), ...wood]
   const covered = [...own.holes, ...above].map(cornersOf)
-  return Array.from({ length: PLACES * PLACES }, (_, step) =>
-    point(
-      min.x + ((max.x - min.x) * ((step % PLACES) + 0.5)) / PLACES,
-      min.y + ((max.y - min.y) * (Math.floor(step / PLACES) + 0.5)) / PLACES,
-    ),
-  ).filter((place) => inside(part, place) && !covered.some((corners) => inside(corners, place)))
+  return gridOver(own.outline, PLACES).filter(
+    (place) => encloses(part, place) && !covered.some((corners) => encloses(corners, place)),
+  )
 }
 
 /** The place that is farthest from every line. */

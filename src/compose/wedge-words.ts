@@ -5,11 +5,11 @@ import type { Jig } from '../jigs/jig.js'
 import { CLAMPS, RAIL } from '../jigs/on-rail.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { degrees, radians, toRadians } from '../units/convert.js'
+import { degrees, toRadians } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
 import { settingText } from './cut-steps.js'
-import { type PartWords, readable } from './jig-letters.js'
-import { handWords, type JigWords, railScrews, sideWords } from './jig-phrases.js'
+import type { PartWords } from './jig-letters.js'
+import { handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
 
 export const wedgeOf = (
   name: 'first-cut-wedge' | 'joint-cut-wedge',
@@ -26,8 +26,7 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
   const { reach } = wedgeOf(first ? 'first-cut-wedge' : 'joint-cut-wedge', plan, order)
   const wedge = showAngle(cut.wedge?.angle ?? degrees(0))
   const set = showSetting(first ? plan.blank.side : plan.stop, order.lengths)
-  const spacerLies = toRadians(degrees(plan.star.tipAngle + Math.sign(cut.miter) * (cut.wedge?.angle ?? 0)))
-  const seen = order.shop.jigStock.side === 'left' ? radians(Math.PI - spacerLies) : spacerLies
+  const face = toRadians(degrees(plan.star.tipAngle + Math.sign(cut.miter) * (cut.wedge?.angle ?? 0)))
   return {
     title: first ? 'Fence wedge, for cut 1' : 'Fence wedge, for cuts 2 and 3',
     onParts: {
@@ -38,10 +37,7 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
         { text: plan.order.name },
       ],
       'heel rail': [clampsBeyond(jig, 0), { text: 'HEEL RAIL' }],
-      spacer: [
-        { text: 'LIFT OUT', turn: readable(seen) },
-        { text: 'SPACER', turn: readable(seen) },
-      ],
+      spacer: spacerWords(face, order),
       'rest plate': [
         { text: `SAW ${showAngle(cut.reading)}` },
         { text: `REST WEDGE ${wedge}` },

@@ -13,3 +13,7 @@ export const crossingsAt = (polygon: readonly Point[], y: number): number[] => {
   }
   return found.sort((left, right) => left - right)
 }
+
+/** Does the polygon go round the place? */
+export const encloses = (polygon: readonly Point[], { x, y }: Point): boolean =>
+  crossingsAt(polygon, y).filter((crossing) => crossing < x).length % 2 === 1
