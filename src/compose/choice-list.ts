@@ -1,8 +1,7 @@
 import type { Choice, Choices } from '../choose/choices.js'
 import type { Order } from '../order/order.js'
 import { SAW_CAUTION } from './cautions.js'
-import { countOf } from './chance-words.js'
-import { comparisonRows, difficultyWords, kindText, sawWords, sizeWords, woodWords } from './choice-words.js'
+import { choiceWords, comparisonRows, leftOutText, ON_MARKS } from './choice-words.js'
 import { starDots } from './star-dots.js'
 import { wrapColumns } from './wrap-columns.js'
 
@@ -29,23 +28,15 @@ export const choiceList = (
 const footText = (listed: number, found: number, beyondSaw: number): string =>
   [
     found > listed ? `${found - listed} more: --most ${found}.` : '',
-    beyondSaw === 0
-      ? ''
-      : `${countOf(beyondSaw, 'kind')} of star left out: the saw, the boards or the room do not allow them, or their arms are too small for a miter saw.`,
-    '"Closes on marks": set on the nearest marks, with a scale that is true and cuts that repeat as the order says.',
+    leftOutText(beyondSaw),
+    ON_MARKS,
     'Compare two with --compare and their numbers or names; starwright plan gives the cuts.',
   ]
     .filter(Boolean)
     .join(' ')
 
 const choiceLines = (choice: Choice, number: number, order: Order): string[] => {
-  const { lengths } = order
-  const words = [
-    `${kindText(choice)}; ${sizeWords(choice, lengths)}`,
-    sawWords(choice, lengths),
-    woodWords(choice, lengths),
-    difficultyWords(choice, lengths),
-  ]
+  const words = choiceWords(choice, order.lengths)
   const picture = starDots(choice.plan.star, LINES)
   return words.map((text, line) => {
     const head = line === 0 ? String(number) : ''

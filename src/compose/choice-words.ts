@@ -19,7 +19,7 @@ export const RANK_TEXTS: Readonly<Record<RankName, string>> = {
 }
 
 /** `5 points, tip 45°`, with what the star is known by. */
-export const kindText = ({ shape, label, wholeBoard }: Choice): string => {
+const kindText = ({ shape, label, wholeBoard }: Choice): string => {
   const step = shape.step === undefined ? '' : ` (${shape.points}/${shape.step})`
   const named = label.includes('@') || label.includes('/') ? '' : `${label}: `
   return [
@@ -29,11 +29,11 @@ export const kindText = ({ shape, label, wholeBoard }: Choice): string => {
   ].join(', ')
 }
 
-export const sizeWords = ({ plan: { star } }: Choice, lengths: LengthStyle): string =>
+const sizeWords = ({ plan: { star } }: Choice, lengths: LengthStyle): string =>
   `${showNumber(star.across, lengths)} × ${showNumber(star.height, lengths)} ${lengths.units}`
 
 /** Both settings, and what their nearest marks leave open. */
-export const sawWords = ({ plan, markGap }: Choice, lengths: LengthStyle): string => {
+const sawWords = ({ plan, markGap }: Choice, lengths: LengthStyle): string => {
   const { firstCut, jointCut, star } = plan
   const settings = blankIsArm(star)
     ? settingText(firstCut)
@@ -41,7 +41,7 @@ export const sawWords = ({ plan, markGap }: Choice, lengths: LengthStyle): strin
   return `saw ${settings}: ${markGap === 0 ? 'on marks' : `marks leave ${showSmall(markGap, lengths)}`}`
 }
 
-export const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyle): string => {
+const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyle): string => {
   const show = (length: Mm) => showLength(length, lengths)
   const wide = board?.width ?? plan.star.armStrip
   const arms = perBoard ? `; ${countOf(perBoard.arms, 'arm')} a board` : ''
@@ -50,8 +50,25 @@ export const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyl
   return `${show(plan.boardPerStar)} of board ${show(wide)} wide${arms}${left}`
 }
 
-export const difficultyWords = ({ plan, chance }: Choice, lengths: LengthStyle): string =>
+const difficultyWords = ({ plan, chance }: Choice, lengths: LengthStyle): string =>
   `${countOf(plan.arms, 'arm')}; 0.1° opens ${showSmall(plan.gapPerTenth, lengths)}; closes on marks ${percent(chance)}`
+
+/** A choice in four lines: what it is, the saw, the wood, how hard it is. */
+export const choiceWords = (choice: Choice, lengths: LengthStyle): string[] => [
+  `${kindText(choice)}; ${sizeWords(choice, lengths)}`,
+  sawWords(choice, lengths),
+  woodWords(choice, lengths),
+  difficultyWords(choice, lengths),
+]
+
+/** Kinds of star that cannot be made here; empty where there are none. */
+export const leftOutText = (beyondSaw: number): string =>
+  beyondSaw === 0
+    ? ''
+    : `${countOf(beyondSaw, 'kind')} of star left out: the saw, the boards or the room do not allow them, or their arms are too small for a miter saw.`
+
+export const ON_MARKS =
+  '"Closes on marks": set on the nearest marks, with a scale that is true and cuts that repeat as the order says.'
 
 /** The comparison, row by row: what it is, of the first star, of the second. */
 export const comparisonRows = (

@@ -11,21 +11,26 @@ export interface Kept {
 export interface Look {
   readonly shown: number
   readonly tone: string
+  /** What stars were last wished for, by the fields of that part; empty ones are left out. */
+  readonly wish: Readonly<Record<string, string>>
 }
 
-export const FIRST_LOOK: Look = { shown: 0, tone: '' }
+export const FIRST_LOOK: Look = { shown: 0, tone: '', wish: {} }
+
+const WISHED = 'choose.'
 
 const MEASURED = 'dry-fit.'
 /** A field, which has no dot, then the star. */
 const MEASURED_AT = /^dry-fit\.([a-z-]+)\.(.+)$/
 
 /** What the page's address keeps after its `#`. */
-export const addressOf = ({ order, wall, measured }: Kept, { shown, tone } = FIRST_LOOK): string =>
+export const addressOf = ({ order, wall, measured }: Kept, { shown, tone, wish } = FIRST_LOOK): string =>
   `#${new URLSearchParams([
     ['order', order],
     ...(wall === '' ? [] : [['wall', wall]]),
     ...(shown === 0 ? [] : [['shown', String(shown + 1)]]),
     ...(tone === '' ? [] : [['tone', tone]]),
+    ...Object.entries(wish).map(([field, text]) => [`${WISHED}${field}`, text]),
     ...Object.entries(measured).flatMap(([star, fields]) =>
       Object.entries(fields).map(([field, text]) => [`${MEASURED}${field}.${star}`, text]),
     ),
@@ -52,5 +57,12 @@ export const keptIn = (address: string): Kept | undefined => {
 export const lookIn = (address: string): Look => {
   const kept = new URLSearchParams(address.replace(/^#/, ''))
   const shown = Number(kept.get('shown') ?? 1) - 1
-  return { shown: Number.isInteger(shown) && shown > 0 ? shown : 0, tone: kept.get('tone') ?? '' }
+  const wish = [...kept].flatMap(([key, text]) =>
+    key.startsWith(WISHED) ? [[key.slice(WISHED.length), text] as const] : [],
+  )
+  return {
+    shown: Number.isInteger(shown) && shown > 0 ? shown : 0,
+    tone: kept.get('tone') ?? '',
+    wish: Object.fromEntries(wish),
+  }
 }

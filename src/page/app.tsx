@@ -9,6 +9,7 @@ import { addressOf, FIRST_LOOK, type Kept, keptIn, lookIn } from './address.js'
 import { type Bench, BenchContext, type Change } from './bench.js'
 import { besideOf } from './beside.js'
 import { ChancePart } from './chance-part.js'
+import { ChoosePart } from './choose-part.js'
 import { DryFitPart } from './dry-fit-part.js'
 import { TextField } from './field.js'
 import { FinishPart } from './finish-part.js'
@@ -162,6 +163,11 @@ export const App = ({ example }: { readonly example: string }) => {
             onWall={(written) => setSteps((before) => changed(before, { wall: written }))}
           />
           <Following pulled={pulled}>
+            <ChoosePart
+              given={shown}
+              wish={look.wish}
+              onWish={(wish) => setLook((before) => ({ ...before, wish }))}
+            />
             <SawPart star={star} />
             <ChancePart laid={laidStar} />
             <WoodPart star={star} work={work} stop={stop} />
