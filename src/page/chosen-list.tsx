@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact'
-import { useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { SAW_CAUTION } from '../compose/cautions.js'
 import { SIZE_KEYS } from '../order/flags.js'
 import { useBench } from './bench.js'
@@ -50,6 +50,7 @@ export const ChosenList = ({
       {isOld && (
         <p class="before-note">The order, or what is asked for, has changed since. Look for stars again.</p>
       )}
+      {chosen.compared && <Compared compared={chosen.compared} />}
       <ol class="choices">
         {chosen.listed.map(({ label, words: [kind, ...words], corners, keys }, index) => {
           const number = String(index + 1)
@@ -102,15 +103,25 @@ export const ChosenList = ({
         </p>
       )}
       <p class="hint">{chosen.foot}</p>
-      {chosen.compared && (
-        <div aria-live="polite">
-          <h3>Two compared</h3>
-          <TableOf caption={chosen.compared.title} rows={chosen.compared.rows} />
-          <DrawnSvg title={chosen.compared.title} svg={chosen.compared.drawn} />
-        </div>
-      )}
       <p class="files">{children}</p>
       <p class="caution">{SAW_CAUTION}</p>
+    </div>
+  )
+}
+
+/** It comes into sight when it is there: the second star may have been picked far below. */
+const Compared = ({
+  compared: { title, rows, drawn },
+}: {
+  readonly compared: NonNullable<ChosenStars['compared']>
+}) => {
+  const shown = useRef<HTMLDivElement>(null)
+  useEffect(() => shown.current?.scrollIntoView(), [title, rows])
+  return (
+    <div aria-live="polite" class="panel" ref={shown}>
+      <h3>Two compared</h3>
+      <TableOf caption={title} rows={rows} />
+      <DrawnSvg title={title} svg={drawn} />
     </div>
   )
 }

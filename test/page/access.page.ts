@@ -42,6 +42,16 @@ it.each([
   await type(page, 'Wall or door behind it', '6000 × 2500 × 4200')
   await page.getByLabel('Where the last joint gapes').selectOption('valley')
   await type(page, 'How wide it gapes', '2.8 mm')
+  await page.getByRole('button', { name: 'Look for stars' }).click()
+  await page
+    .getByRole('button', { name: /^Compare/ })
+    .nth(1)
+    .click()
+  await page
+    .getByRole('button', { name: /^Compare/ })
+    .nth(2)
+    .click()
+  await page.getByRole('heading', { name: 'Two compared' }).waitFor()
   const sound = await violationsOn(page)
   // Figures of the order before, marked as such, and the work stopped.
   await type(page, 'Kerf', '2.9')
