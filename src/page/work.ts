@@ -22,6 +22,8 @@ export type Ask =
   | { readonly ask: 'archive'; readonly given: Given }
   /** The drawing of a star's dry fit as PDF. */
   | { readonly ask: 'dry-fit'; readonly given: Given; readonly star: string; readonly measured: Measured }
+  /** Can the sheet furniture serve? */
+  | { readonly ask: 'furnish'; readonly given: Given }
   /** Stars that this shop can make, two of them compared where they are named. */
   | { readonly ask: 'choose'; readonly given: Given; readonly wish: WrittenWish }
   /** The list as a file, or the comparison where two are named. */
@@ -46,6 +48,7 @@ export type Answer =
   | { readonly answer: 'doing'; readonly what: string }
   | { readonly answer: 'laid'; readonly given: Given; readonly laid: Laid }
   | { readonly answer: 'file'; readonly path: string; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly answer: 'furnished' }
   | { readonly answer: 'chosen'; readonly chosen: ChosenStars }
   | { readonly answer: 'refused'; readonly problems: readonly string[] }
 

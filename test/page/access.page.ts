@@ -6,6 +6,8 @@ import { laid, openBrowser, openPage, PAGE, saved, type } from './opened.js'
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
+const template = new URL('../../templates/caution.svg', import.meta.url)
+
 let browser: Browser
 beforeAll(async () => {
   browser = await openBrowser()
@@ -52,6 +54,11 @@ it.each([
     .nth(2)
     .click()
   await page.getByRole('heading', { name: 'Two compared' }).waitFor()
+  const piece = (name: string) => ({ name, mimeType: 'image/svg+xml', buffer: readFileSync(template) })
+  await page.getByLabel('Your own sheet furniture').setInputFiles(piece('caution.svg'))
+  await page.getByRole('button', { name: 'Take caution.svg away' }).waitFor()
+  await page.getByLabel('Your own sheet furniture').setInputFiles(piece('unknown.svg'))
+  await page.getByRole('alert').waitFor()
   const sound = await violationsOn(page)
   // Figures of the order before, marked as such, and the work stopped.
   await type(page, 'Kerf', '2.9')
