@@ -61,7 +61,6 @@ export const choiceWords = (choice: Choice, lengths: LengthStyle): string[] => [
   difficultyWords(choice, lengths),
 ]
 
-/** Kinds of star that cannot be made here; empty where there are none. */
 /** Why the list is not longer, and which stars of the order are not on it. */
 export const leftOutText = ({ beyondSaw, ownLeftOut }: Pick<Choices, 'beyondSaw' | 'ownLeftOut'>): string =>
   [
