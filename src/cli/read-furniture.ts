@@ -1,22 +1,13 @@
 import { lstat, readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import {
-  FURNITURE_NAMES,
-  type FurnitureName,
-  type FurnitureTexts,
-  furnitureFile,
-  isFurnitureName,
-} from '../furniture/furniture-names.js'
-import { didYouMean } from '../order/did-you-mean.js'
-import { done, type Outcome, type Problem, refused, sentences, showGiven } from '../order/problem.js'
+import type { FurnitureName, FurnitureTexts } from '../furniture/furniture-names.js'
+import { PIECES_ALLOWED, pieceName } from '../furniture/piece-name.js'
+import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 import { reasonOf } from './disk-refusal.js'
 import type { Typed } from './order-flags.js'
 
 /** Far more than any piece; the reader of the text has a narrower limit and says so. */
 const LARGEST_FILE = 1024 * 1024
-
-const FILES = FURNITURE_NAMES.map(furnitureFile)
-const FILES_ALLOWED = `Allowed: ${FILES.join(', ')}.`
 
 /** The maker's own pieces of sheet furniture, where a command line names a folder of them. */
 export const ownFurniture = async ({ furniture }: Typed): Promise<Outcome<FurnitureTexts>> =>
@@ -36,7 +27,7 @@ const svgFiles = async (folder: string): Promise<Outcome<readonly string[]>> => 
   try {
     const files = (await readdir(folder)).filter((name) => /\.svg$/i.test(name)).sort()
     if (files.length > 0) return done(files)
-    return refused([unreadable('--furniture', showGiven(folder), `No .svg file is in it. ${FILES_ALLOWED}`)])
+    return refused([unreadable('--furniture', showGiven(folder), `No .svg file is in it. ${PIECES_ALLOWED}`)])
   } catch (error) {
     const advice = `${reasonOf(error)} Name the folder that holds your own sheet furniture.`
     return refused([unreadable('--furniture', showGiven(folder), advice)])
@@ -47,11 +38,8 @@ const readPiece = async (
   folder: string,
   file: string,
 ): Promise<Outcome<readonly [FurnitureName, string]>> => {
-  const name = file.slice(0, -'.svg'.length)
-  if (!isFurnitureName(name) || file !== furnitureFile(name)) {
-    const advice = sentences(didYouMean(file, FILES), FILES_ALLOWED)
-    return refused([unreadable('--furniture', `a file called ${showGiven(file)}`, advice)])
-  }
+  const named = pieceName(file)
+  if (!named.ok) return named
   try {
     const path = join(folder, file)
     const kind = await lstat(path)
@@ -63,7 +51,7 @@ const readPiece = async (
       return refused([
         unreadable(file, `${kind.size} bytes`, 'It is larger than 1 MB. Is this the right file?'),
       ])
-    return textOf(file, name, await readFile(path))
+    return textOf(file, named.value, await readFile(path))
   } catch (error) {
     return refused([unreadable(file, 'a file that cannot be read', reasonOf(error))])
   }

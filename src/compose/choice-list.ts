@@ -1,8 +1,7 @@
 import type { Choice, Choices } from '../choose/choices.js'
 import type { Order } from '../order/order.js'
 import { SAW_CAUTION } from './cautions.js'
-import { countOf } from './chance-words.js'
-import { comparisonRows, difficultyWords, kindText, sawWords, sizeWords, woodWords } from './choice-words.js'
+import { choiceWords, comparisonRows, leftOutText, ON_MARKS } from './choice-words.js'
 import { starDots } from './star-dots.js'
 import { wrapColumns } from './wrap-columns.js'
 
@@ -26,27 +25,20 @@ export const choiceList = (
     '',
   ].join('\n')
 
-const footText = (listed: number, { found, beyondSaw, ownLeftOut }: Choices): string =>
+const footText = (listed: number, choices: Choices): string =>
   [
-    found.length > listed ? `${found.length - listed} more: --most ${found.length}.` : '',
-    beyondSaw === 0
-      ? ''
-      : `${countOf(beyondSaw, 'kind')} of star left out: the saw without a wedge, the boards or the room do not allow them, or their arms are too small for a miter saw.`,
-    ownLeftOut.length === 0 ? '' : `Left out for the same reasons, of your order: ${ownLeftOut.join(', ')}.`,
-    '"Close on marks, scale true": set on the nearest marks of a saw whose scale has no error, with cuts that repeat as the order says; starwright risk counts the scale too.',
+    choices.found.length > listed
+      ? `${choices.found.length - listed} more: --most ${choices.found.length}.`
+      : '',
+    leftOutText(choices),
+    ON_MARKS,
     'Compare two with --compare and their numbers or names; starwright plan gives the cuts.',
   ]
     .filter(Boolean)
     .join(' ')
 
 const choiceLines = (choice: Choice, number: number, order: Order): string[] => {
-  const { lengths } = order
-  const words = [
-    `${kindText(choice)}; ${sizeWords(choice, lengths)}`,
-    sawWords(choice, lengths),
-    woodWords(choice, lengths),
-    difficultyWords(choice, lengths),
-  ]
+  const words = choiceWords(choice, order.lengths)
   const picture = starDots(choice.plan.star, LINES)
   return words.map((text, line) => {
     const head = line === 0 ? String(number) : ''

@@ -8,7 +8,7 @@ import { starOutline } from '../geometry/star.js'
 import type { Order } from '../order/order.js'
 import { mm } from '../units/convert.js'
 import { type Block, lineBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
-import { difficultyWords, kindText, sawWords, sizeWords, woodWords } from './choice-words.js'
+import { choiceWords } from './choice-words.js'
 
 /** A sheet fits the window of A4 and of Letter with 10 mm margins: two columns of stars. */
 const COLUMNS = 2
@@ -74,12 +74,7 @@ const wordsBlock = (choice: Choice, number: number, { lengths }: Order, width: n
   stacked(
     [
       lineBlock([`${number}   ${choice.label}`], 4, 'PATTERN'),
-      ...[
-        `${kindText(choice)}; ${sizeWords(choice, lengths)}`,
-        sawWords(choice, lengths),
-        woodWords(choice, lengths),
-        difficultyWords(choice, lengths),
-      ].map((text) => textBlock([text], LETTERING, width)),
+      ...choiceWords(choice, lengths).map((text) => textBlock([text], LETTERING, width)),
     ],
     1.2,
   )

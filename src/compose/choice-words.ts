@@ -1,4 +1,4 @@
-import type { Choice } from '../choose/choices.js'
+import type { Choice, Choices } from '../choose/choices.js'
 import { panelUse } from '../choose/compare.js'
 import type { RankName } from '../choose/ranks.js'
 import { blankIsArm } from '../geometry/kite.js'
@@ -19,7 +19,7 @@ export const RANK_TEXTS: Readonly<Record<RankName, string>> = {
 }
 
 /** `5 points, tip 45°`, with what the star is known by. */
-export const kindText = ({ shape, label, wholeBoard }: Choice): string => {
+const kindText = ({ shape, label, wholeBoard }: Choice): string => {
   const step = shape.step === undefined ? '' : ` (${shape.points}/${shape.step})`
   const named = label.includes('@') || label.includes('/') ? '' : `${label}: `
   return [
@@ -29,11 +29,11 @@ export const kindText = ({ shape, label, wholeBoard }: Choice): string => {
   ].join(', ')
 }
 
-export const sizeWords = ({ plan: { star } }: Choice, lengths: LengthStyle): string =>
+const sizeWords = ({ plan: { star } }: Choice, lengths: LengthStyle): string =>
   `${showNumber(star.across, lengths)} × ${showNumber(star.height, lengths)} ${lengths.units}`
 
 /** Both settings, and what their nearest marks leave open. */
-export const sawWords = ({ plan, markGap }: Choice, lengths: LengthStyle): string => {
+const sawWords = ({ plan, markGap }: Choice, lengths: LengthStyle): string => {
   const { firstCut, jointCut, star } = plan
   const settings = blankIsArm(star)
     ? settingText(firstCut)
@@ -41,7 +41,7 @@ export const sawWords = ({ plan, markGap }: Choice, lengths: LengthStyle): strin
   return `saw ${settings}: ${markGap === 0 ? 'on marks' : `marks leave ${showSmall(markGap, lengths)}`}`
 }
 
-export const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyle): string => {
+const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyle): string => {
   const show = (length: Mm) => showLength(length, lengths)
   const wide = board?.width ?? plan.star.armStrip
   const arms = perBoard ? `; ${countOf(perBoard.arms, 'arm')} a board` : ''
@@ -50,8 +50,30 @@ export const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyl
   return `${show(plan.boardPerStar)} of board ${show(wide)} wide${arms}${left}`
 }
 
-export const difficultyWords = ({ plan, chance }: Choice, lengths: LengthStyle): string =>
+const difficultyWords = ({ plan, chance }: Choice, lengths: LengthStyle): string =>
   `${countOf(plan.star.points, 'arm')}; 0.1° opens ${showSmall(plan.gapPerTenth, lengths)}; ${percent(chance)} close on marks, scale true`
+
+/** A choice in four lines: what it is, the saw, the wood, how hard it is. */
+export const choiceWords = (choice: Choice, lengths: LengthStyle): string[] => [
+  `${kindText(choice)}; ${sizeWords(choice, lengths)}`,
+  sawWords(choice, lengths),
+  woodWords(choice, lengths),
+  difficultyWords(choice, lengths),
+]
+
+/** Why the list is not longer, and which stars of the order are not on it. */
+export const leftOutText = ({ beyondSaw, ownLeftOut }: Pick<Choices, 'beyondSaw' | 'ownLeftOut'>): string =>
+  [
+    beyondSaw === 0
+      ? ''
+      : `${countOf(beyondSaw, 'kind')} of star left out: the saw without a wedge, the boards or the room do not allow them, or their arms are too small for a miter saw.`,
+    ownLeftOut.length === 0 ? '' : `Left out for the same reasons, of your order: ${ownLeftOut.join(', ')}.`,
+  ]
+    .filter(Boolean)
+    .join(' ')
+
+export const ON_MARKS =
+  '"Close on marks, scale true": set on the nearest marks of a saw whose scale has no error, with cuts that repeat as the order says; the risk counts the scale too.'
 
 /** The comparison, row by row: what it is, of the first star, of the second. */
 export const comparisonRows = (
@@ -79,7 +101,7 @@ export const comparisonRows = (
     row('Marks leave', ({ markGap }) => (markGap === 0 ? 'nothing' : showSmall(markGap, lengths))),
     row('Arms a star', ({ plan }) => String(plan.star.points)),
     row('0.1° opens', ({ plan }) => showSmall(plan.gapPerTenth, lengths)),
-    row('Closes on marks', ({ chance }) => percent(chance)),
+    row('Closes, scale true', ({ chance }) => percent(chance)),
     row(
       'Backing',
       panel(({ across, height }) => `${show(across)} × ${show(height)}`),

@@ -25,7 +25,7 @@ export const readingNotes = ({ lengths }: Order): string[] => [
   'Miter angles are read from a square crosscut.',
   ...(lengths.units === 'in'
     ? [
-        '+0.012 or -0.012 after a fraction: so many decimals of an inch more or less, for a caliper. A tape leaves them, and where less spoils takes a hair more.',
+        '+0.012 or -0.012 after a fraction: decimals of an inch more or less, for a caliper; by tape, cut blanks a hair long.',
       ]
     : []),
 ]

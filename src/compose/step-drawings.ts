@@ -121,7 +121,7 @@ const captionText = (scene: SawScene, { firstCut }: StarPlan, { lengths }: Order
   const stop = scene.wedge ? `Stop ${showSetting(scene.length, lengths)} along the wedge. ` : ''
   switch (scene.name) {
     case 'Cut 1':
-      return `${stop}Trim the board's end. Mark the face side; it lies up. Lift the stop out before the cut.`
+      return `${stop}Trim the end. Marked face side up. Lift the stop, then cut.`
     case 'Cut 2':
       return `${stop}${firstCut.wedge && !scene.wedge ? 'Wedge off. ' : ''}Face side up. Arm clamped, offcut free.`
     case 'Cut 3':

@@ -1,3 +1,4 @@
+import { FURNITURE_NAMES, type FurnitureTexts } from '../furniture/furniture-names.js'
 import type { MeasuredStars } from './measured.js'
 
 /** The maker's work: the order's text, the wall the star is judged on, what was measured on dry-fitted stars. */
@@ -5,27 +6,39 @@ export interface Kept {
   readonly order: string
   readonly wall: string
   readonly measured: MeasuredStars
+  /** Pieces of sheet furniture in place of ours, as SVG. */
+  readonly furniture: FurnitureTexts
 }
 
 /** How it is looked at, which no undo changes: the star that is shown, counted from 0, and its tone of wood. */
 export interface Look {
   readonly shown: number
   readonly tone: string
+  /** What stars were last wished for, by the fields of that part; empty ones are left out. */
+  readonly wish: Readonly<Record<string, string>>
 }
 
-export const FIRST_LOOK: Look = { shown: 0, tone: '' }
+export const FIRST_LOOK: Look = { shown: 0, tone: '', wish: {} }
+
+const WISHED = 'choose.'
+const FURNITURE = 'furniture.'
 
 const MEASURED = 'dry-fit.'
 /** A field, which has no dot, then the star. */
 const MEASURED_AT = /^dry-fit\.([a-z-]+)\.(.+)$/
 
 /** What the page's address keeps after its `#`. */
-export const addressOf = ({ order, wall, measured }: Kept, { shown, tone } = FIRST_LOOK): string =>
+export const addressOf = (
+  { order, wall, measured, furniture }: Kept,
+  { shown, tone, wish } = FIRST_LOOK,
+): string =>
   `#${new URLSearchParams([
     ['order', order],
     ...(wall === '' ? [] : [['wall', wall]]),
     ...(shown === 0 ? [] : [['shown', String(shown + 1)]]),
     ...(tone === '' ? [] : [['tone', tone]]),
+    ...Object.entries(wish).map(([field, text]) => [`${WISHED}${field}`, text]),
+    ...Object.entries(furniture).map(([piece, text]) => [`${FURNITURE}${piece}`, text]),
     ...Object.entries(measured).flatMap(([star, fields]) =>
       Object.entries(fields).map(([field, text]) => [`${MEASURED}${field}.${star}`, text]),
     ),
@@ -45,6 +58,12 @@ export const keptIn = (address: string): Kept | undefined => {
   return {
     order,
     wall: kept.get('wall') ?? '',
+    furniture: Object.fromEntries(
+      FURNITURE_NAMES.flatMap((name) => {
+        const text = kept.get(`${FURNITURE}${name}`)
+        return text === null ? [] : [[name, text]]
+      }),
+    ),
     measured: Object.fromEntries([...measured].map(([star, fields]) => [star, Object.fromEntries(fields)])),
   }
 }
@@ -52,5 +71,12 @@ export const keptIn = (address: string): Kept | undefined => {
 export const lookIn = (address: string): Look => {
   const kept = new URLSearchParams(address.replace(/^#/, ''))
   const shown = Number(kept.get('shown') ?? 1) - 1
-  return { shown: Number.isInteger(shown) && shown > 0 ? shown : 0, tone: kept.get('tone') ?? '' }
+  const wish = [...kept].flatMap(([key, text]) =>
+    key.startsWith(WISHED) ? [[key.slice(WISHED.length), text] as const] : [],
+  )
+  return {
+    shown: Number.isInteger(shown) && shown > 0 ? shown : 0,
+    tone: kept.get('tone') ?? '',
+    wish: Object.fromEntries(wish),
+  }
 }

@@ -9,6 +9,7 @@ import { addressOf, FIRST_LOOK, type Kept, keptIn, lookIn } from './address.js'
 import { type Bench, BenchContext, type Change } from './bench.js'
 import { besideOf } from './beside.js'
 import { ChancePart } from './chance-part.js'
+import { ChoosePart } from './choose-part.js'
 import { DryFitPart } from './dry-fit-part.js'
 import { TextField } from './field.js'
 import { FinishPart } from './finish-part.js'
@@ -43,12 +44,12 @@ export const App = ({ example }: { readonly example: string }) => {
   const [unopened, setUnopened] = useState<readonly string[]>([])
   const [look, setLook] = useState(() => lookIn(location.hash))
   const setShown = (shown: number): void => setLook((before) => ({ ...before, shown }))
-  const { order: text, wall, measured } = steps.now
+  const { order: text, wall, measured, furniture } = steps.now
   const job = useMemo(() => jobOf(text), [text])
   const sound = useLastSound(job, example)
   const { plan } = sound
   const document = useMemo(() => orderDocument(text), [text])
-  const given = useMemo((): Given => ({ text, furniture: {} }), [text])
+  const given = useMemo((): Given => ({ text, furniture }), [text, furniture])
   const { work, ask, stop, lay } = useWorker(given, job.plan !== undefined)
   useAddress(addressOf(steps.now, look))
   useEffect(() => {
@@ -162,6 +163,11 @@ export const App = ({ example }: { readonly example: string }) => {
             onWall={(written) => setSteps((before) => changed(before, { wall: written }))}
           />
           <Following pulled={pulled}>
+            <ChoosePart
+              given={shown}
+              wish={look.wish}
+              onWish={(wish) => setLook((before) => ({ ...before, wish }))}
+            />
             <SawPart star={star} />
             <ChancePart laid={laidStar} />
             <WoodPart star={star} work={work} stop={stop} />
@@ -171,6 +177,8 @@ export const App = ({ example }: { readonly example: string }) => {
               saveAll={() => ask({ ask: 'archive', given })}
               stop={stop}
               lay={lay}
+              furniture={furniture}
+              onFurniture={(pieces) => setSteps((before) => changed(before, { furniture: pieces }))}
               saveOrder={() => saveAs('order.yaml', text)}
             />
             <DryFitPart
@@ -194,7 +202,7 @@ export const App = ({ example }: { readonly example: string }) => {
 /** What the address keeps, or the example where it keeps no order that can be read. */
 const keptAtFirst = (example: string): Kept => {
   const kept = keptIn(location.hash)
-  return kept && readYaml(kept.order).ok ? kept : { order: example, wall: '', measured: {} }
+  return kept && readYaml(kept.order).ok ? kept : { order: example, wall: '', measured: {}, furniture: {} }
 }
 
 const afterChanges = ({ now }: Steps, changes: readonly Change[]): Pick<Kept, 'order' | 'measured'> => ({

@@ -14,7 +14,7 @@ import { DrawnSvg } from './drawn.js'
 import { LabelledField } from './field.js'
 import { dryFitFile, fitOf, isMeasured, termsOf } from './fit-of.js'
 import type { Measured } from './measured.js'
-import { fileOf } from './open-worker.js'
+import { answerOf } from './open-worker.js'
 import { Select } from './select.js'
 import { TypedInput } from './typed-input.js'
 import { saveAs } from './use-worker.js'
@@ -186,9 +186,9 @@ const SavePdf = ({ star, measured }: { readonly star: StarPlan; readonly measure
   const [writing, setWriting] = useState(false)
   const save = async (): Promise<string> => {
     const given = { text: job.text, furniture: {} }
-    const answer = await fileOf({ ask: 'dry-fit', given, star: star.order.name, measured })
+    const answer = await answerOf({ ask: 'dry-fit', given, star: star.order.name, measured })
     if (answer.answer === 'refused') return answer.problems.join(' ')
-    saveAs(answer.path, answer.bytes)
+    if (answer.answer === 'file') saveAs(answer.path, answer.bytes)
     return ''
   }
   const start = async (): Promise<void> => {

@@ -33,13 +33,13 @@ const packedAt = (part: string): Packed => {
   }
 }
 
-/** One file from a worker of its own, which waits for nothing else; or why there is none. */
-export const fileOf = async (asked: Ask): Promise<Extract<Answer, { answer: 'file' | 'refused' }>> => {
+/** What a worker of its own, which waits for nothing else, has to say at last. */
+export const answerOf = async (asked: Ask): Promise<Exclude<Answer, { answer: 'doing' }>> => {
   let worker: Worker | undefined
   try {
     return await new Promise((resolve, reject) => {
       openWorker((answer) => {
-        if (answer.answer === 'file' || answer.answer === 'refused') resolve(answer)
+        if (answer.answer !== 'doing') resolve(answer)
       }).then((opened) => {
         worker = opened
         opened.onerror = () => reject(new Error('the worker failed'))

@@ -1,9 +1,11 @@
 import { PRINT_CAUTION } from '../compose/cautions.js'
+import type { FurnitureTexts } from '../furniture/furniture-names.js'
 import { PAPER_NAMES } from '../tables/paper.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { ChoiceField, TextField } from './field.js'
 import { FileButtons } from './file-buttons.js'
+import { OwnFurniture } from './own-furniture.js'
 import type { Work } from './use-worker.js'
 import { WorkedOut } from './worked-out.js'
 
@@ -20,12 +22,16 @@ export const PaperPart = ({
   stop,
   lay,
   saveOrder,
+  furniture,
+  onFurniture,
 }: {
   readonly work: Work
   readonly saveAll: () => void
   readonly stop: () => void
   readonly lay: () => void
   readonly saveOrder: () => void
+  readonly furniture: FurnitureTexts
+  readonly onFurniture: (furniture: FurnitureTexts) => void
 }) => {
   const { document, beside, save } = useBench()
   const laid = work.laid?.order
@@ -57,6 +63,7 @@ export const PaperPart = ({
           choices={CUTTERS}
         />
       </div>
+      <OwnFurniture furniture={furniture} onFurniture={onFurniture} />
       <p class="caution">{PRINT_CAUTION}</p>
       <p role="status" aria-live="polite" class="doing">
         {work.doing !== undefined && (

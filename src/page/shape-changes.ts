@@ -14,10 +14,10 @@ export const SHAPES = [
 export type ShapeName = (typeof SHAPES)[number]['value']
 
 /** The keys of a star that give its shape: all of them are taken out before another is set. */
-const KEYS = ['points', 'tip-angle', 'slenderest', 'regular']
+export const SHAPE_KEYS = ['points', 'tip-angle', 'slenderest', 'regular']
 
 const shapeOf = (starIndex: number, given: Readonly<Record<string, string | number | boolean>>): Change[] =>
-  KEYS.map((key) => [['stars', starIndex, key], given[key]])
+  SHAPE_KEYS.map((key) => [['stars', starIndex, key], given[key]])
 
 /** A star by its tip angle, in whole steps of the saw's scale. */
 export const tipAngleChanges = (starIndex: number, star: Star, tipAngle: Degrees, step: Degrees): Change[] =>

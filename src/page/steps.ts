@@ -1,3 +1,4 @@
+import { FURNITURE_NAMES } from '../furniture/furniture-names.js'
 import type { Kept } from './address.js'
 
 /** What the page keeps now, what it was before and what was undone, the nearest last in `past` and first in `future`. */
@@ -41,4 +42,5 @@ export const redone = (steps: Steps): Steps => {
 const isSameKept = (one: Kept, other: Kept): boolean =>
   one.order === other.order &&
   one.wall === other.wall &&
+  FURNITURE_NAMES.every((name) => one.furniture[name] === other.furniture[name]) &&
   JSON.stringify(one.measured) === JSON.stringify(other.measured)

@@ -1,8 +1,8 @@
-import { type Point, point } from '../geometry/point.js'
-import { type Star, starOutline } from '../geometry/star.js'
+import type { Point } from '../geometry/point.js'
+import type { Star } from '../geometry/star.js'
 import { mm } from '../units/convert.js'
 import { type LengthStyle, showLength } from '../units/show.js'
-import { starHeight, type Wall, wallOutline } from './wall.js'
+import { hungCorners, roomBelowSlopes, type Wall, wallOutline } from './wall.js'
 import type { WoodTone } from './wood-tones.js'
 
 /** The star to scale on the wall it will hang on, to judge its size. */
@@ -18,12 +18,11 @@ export const WallView = ({
   readonly tone: WoodTone
 }) => {
   const top = wall.ridge ?? wall.height
-  const up = starHeight(wall)
-  const hung = starOutline(star).vertices.map(({ x, y }) => point(x, y + up))
+  const hung = hungCorners(star, wall)
   // A star that is larger than the wall is seen whole all the same.
   const wide = 1.06 * Math.max(wall.width, star.across)
-  const high = 1.06 * Math.max(top, 2 * star.radius)
-  const told = roomTold(star, wall, lengths)
+  const high = 1.06 * Math.max(top, star.height)
+  const told = roomTold(star, hung, wall, lengths)
   return (
     <figure class="on-wall">
       <svg
@@ -39,14 +38,18 @@ export const WallView = ({
   )
 }
 
-/** What is left beside and above a star in the middle of a wall. */
-const roomTold = (star: Star, { width, height, ridge }: Wall, lengths: LengthStyle): string => {
+/** What is left around a star in the middle of a wall. */
+const roomTold = (star: Star, hung: readonly Point[], wall: Wall, lengths: LengthStyle): string => {
+  const { width, height, ridge } = wall
   if (star.across > width) return 'The star is wider than this.'
   if (star.height > (ridge ?? height)) return 'The star is higher than this.'
   const beside = showLength(mm((width - star.across) / 2), lengths)
-  return ridge === undefined
-    ? `In the middle: ${beside} on both sides, ${showLength(mm(height - star.height), lengths)} above and below together.`
-    : `In the middle of the gable, half way up to the ridge.`
+  if (ridge === undefined)
+    return `In the middle: ${beside} on both sides, ${showLength(mm(height - star.height), lengths)} above and below together.`
+  const room = roomBelowSlopes(hung, wall, ridge)
+  return room < 0
+    ? `In the middle of the gable, half way up to the ridge, the star stands ${showLength(mm(-room), lengths)} over the slopes.`
+    : `In the middle of the gable, half way up to the ridge: ${beside} on both sides, ${showLength(room, lengths)} to the slopes.`
 }
 
 const pointsOf = (corners: readonly Point[]): string =>

@@ -1,4 +1,5 @@
 import { type Point, point } from '../geometry/point.js'
+import { type Star, starOutline } from '../geometry/star.js'
 import { done, type Outcome, refused, showGiven } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
@@ -46,5 +47,17 @@ export const wallOutline = ({ width, height, ridge }: Wall): Point[] => [
   point(-width / 2, height),
 ]
 
-/** Where a star hangs to be judged: half way up, the gable's triangle included. */
-export const starHeight = ({ height, ridge = height }: Wall): Mm => mm(ridge / 2)
+/** The star's corners where it hangs to be judged: its middle, tip to lowest tip, half way up, the gable included. */
+export const hungCorners = (star: Star, { height, ridge = height }: Wall): Point[] => {
+  const corners = starOutline(star).vertices
+  const ys = corners.map(({ y }) => y)
+  const up = ridge / 2 - (Math.min(...ys) + Math.max(...ys)) / 2
+  return corners.map(({ x, y }) => point(x, y + up))
+}
+
+/** How far the nearest corner is inside the gable's slopes, square to them; below zero where it stands over. */
+export const roomBelowSlopes = (corners: readonly Point[], { width, height }: Wall, ridge: Mm): Mm => {
+  const [run, rise] = [width / 2, ridge - height]
+  const below = corners.map(({ x, y }) => (ridge - y) * run - rise * Math.abs(x))
+  return mm(Math.min(...below) / Math.hypot(run, rise))
+}

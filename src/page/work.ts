@@ -1,4 +1,5 @@
 import type { Words } from '../compose/dry-fit-words.js'
+import type { DrawingKind } from '../drawing-content.js'
 import { FURNITURE_NAMES, type FurnitureTexts } from '../furniture/furniture-names.js'
 import type { Measured } from './measured.js'
 
@@ -21,11 +22,34 @@ export type Ask =
   | { readonly ask: 'archive'; readonly given: Given }
   /** The drawing of a star's dry fit as PDF. */
   | { readonly ask: 'dry-fit'; readonly given: Given; readonly star: string; readonly measured: Measured }
+  /** Can the sheet furniture serve? */
+  | { readonly ask: 'furnish'; readonly given: Given }
+  /** Stars that this shop can make, two of them compared where they are named. */
+  | { readonly ask: 'choose'; readonly given: Given; readonly wish: WrittenWish }
+  /** The list as a file, or the comparison where two are named. */
+  | {
+      readonly ask: 'choice-file'
+      readonly given: Given
+      readonly wish: WrittenWish
+      readonly kind: DrawingKind
+    }
+
+/** What stars are wanted, as it is typed: the flags of the command line that tell it; empty ones are left out. */
+export interface WrittenWish {
+  readonly points?: string
+  readonly quantity?: string
+  readonly most?: string
+  readonly rank?: string
+  /** Numbers in the list. */
+  readonly compare?: readonly [string, string] | undefined
+}
 
 export type Answer =
   | { readonly answer: 'doing'; readonly what: string }
   | { readonly answer: 'laid'; readonly given: Given; readonly laid: Laid }
   | { readonly answer: 'file'; readonly path: string; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly answer: 'furnished' }
+  | { readonly answer: 'chosen'; readonly chosen: ChosenStars }
   | { readonly answer: 'refused'; readonly problems: readonly string[] }
 
 /** The drawings of an order on their pages, and the files there are. */
@@ -93,4 +117,22 @@ export interface LaidDrawing {
   readonly map: string
   /** Paths of its files. */
   readonly files: readonly string[]
+}
+
+/** Stars that this shop can make, the best first. */
+export interface ChosenStars {
+  /** How many there are besides those listed. */
+  readonly more: number
+  readonly foot: string
+  readonly listed: readonly ListedStar[]
+  readonly compared?: { readonly title: string; readonly rows: Table; readonly drawn: string }
+}
+
+export interface ListedStar {
+  readonly label: string
+  readonly words: readonly string[]
+  /** Corners of the star as SVG has them, with a radius of 1. */
+  readonly corners: string
+  /** What a star of the order is given to become this one; absent where it is one of the order. */
+  readonly keys?: Readonly<Record<string, string | number | boolean>>
 }

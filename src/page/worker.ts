@@ -1,6 +1,7 @@
 import { zipSync } from 'fflate'
 import { dryFitDrawing } from '../compose/dry-fit-drawing.js'
 import { stepText } from '../compose/panel-words.js'
+import { furnitureWith } from '../furniture/furniture-set.js'
 import { type FileContent, fileSteps, furnishedPlan, type MadeOrder } from '../make-files.js'
 import { lastOf, toldAs } from '../nest/run-steps.js'
 import { done, type Outcome, problemsOf, refused, showProblem } from '../order/problem.js'
@@ -83,9 +84,26 @@ const refusedBy = (outcome: Outcome<unknown>): Answer => ({
   problems: problemsOf(outcome).map(showProblem),
 })
 
+const choiceAnswer = async (asked: Extract<Ask, { ask: 'choose' | 'choice-file' }>): Promise<Answer> => {
+  const { chosenStars, choiceFile } = await import('./choose-stars.js')
+  if (asked.ask === 'choose') {
+    const chosen = chosenStars(asked.given, asked.wish)
+    return chosen.ok ? { answer: 'chosen', chosen: chosen.value } : refusedBy(chosen)
+  }
+  const file = await choiceFile(asked.given, asked.wish, asked.kind)
+  return file.ok
+    ? { answer: 'file', path: file.value.path, bytes: await bytesOf(file.value.content) }
+    : refusedBy(file)
+}
+
 const answerTo = async (asked: Ask): Promise<Answer> => {
   const { given } = asked
   if (asked.ask === 'dry-fit') return dryFitOf(given.text, asked.star, asked.measured)
+  if (asked.ask === 'furnish') {
+    const furniture = furnitureWith(given.furniture, 'mm')
+    return furniture.ok ? { answer: 'furnished' } : refusedBy(furniture)
+  }
+  if (asked.ask === 'choose' || asked.ask === 'choice-file') return choiceAnswer(asked)
   const order = await madeOf(given)
   if (!order.ok) return refusedBy(order)
   switch (asked.ask) {

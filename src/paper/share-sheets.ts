@@ -142,7 +142,20 @@ const sharedPage = (
   sheet,
   views: placed.map(({ view }) => view),
   furniture: () => {
-    const title = [...new Set(placed.map(({ from }) => from.title))].join(' + ')
+    const title = titlesTogether(placed.map(({ from }) => from.title))
     return strip(sheet, { title, documentType: 'patterns', sheet: name, sheets: count }, order, furniture)
   },
 })
+
+/** `Boathouse: blank stop + angle gauge; Chapel: arm`: what stands before the last colon is said once. */
+const titlesTogether = (titles: readonly string[]): string => {
+  const byStar = new Map<string, Set<string>>()
+  for (const title of titles) {
+    const at = title.lastIndexOf(': ')
+    const [star, what] = at < 0 ? ['', title] : [title.slice(0, at), title.slice(at + 2)]
+    byStar.set(star, (byStar.get(star) ?? new Set()).add(what))
+  }
+  return [...byStar]
+    .map(([star, whats]) => `${star === '' ? '' : `${star}: `}${[...whats].join(' + ')}`)
+    .join('; ')
+}

@@ -6,6 +6,8 @@ import { laid, openBrowser, openPage, PAGE, saved, type } from './opened.js'
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
+const template = new URL('../../templates/caution.svg', import.meta.url)
+
 let browser: Browser
 beforeAll(async () => {
   browser = await openBrowser()
@@ -42,6 +44,21 @@ it.each([
   await type(page, 'Wall or door behind it', '6000 × 2500 × 4200')
   await page.getByLabel('Where the last joint gapes').selectOption('valley')
   await type(page, 'How wide it gapes', '2.8 mm')
+  await page.getByRole('button', { name: 'Look for stars' }).click()
+  await page
+    .getByRole('button', { name: /^Compare/ })
+    .nth(1)
+    .click()
+  await page
+    .getByRole('button', { name: /^Compare/ })
+    .nth(2)
+    .click()
+  await page.getByRole('heading', { name: 'Two compared' }).waitFor()
+  const piece = (name: string) => ({ name, mimeType: 'image/svg+xml', buffer: readFileSync(template) })
+  await page.getByLabel('Your own sheet furniture').setInputFiles(piece('caution.svg'))
+  await page.getByRole('button', { name: 'Take caution.svg away' }).waitFor()
+  await page.getByLabel('Your own sheet furniture').setInputFiles(piece('unknown.svg'))
+  await page.getByRole('alert').waitFor()
   const sound = await violationsOn(page)
   // Figures of the order before, marked as such, and the work stopped.
   await type(page, 'Kerf', '2.9')

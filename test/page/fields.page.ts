@@ -63,14 +63,16 @@ const toldAt = (page: Page, id: string): Promise<string[]> =>
 
 /** The command line's words for the same, by the id of the field. */
 const commandLine = async (page: Page, id: string, text: string): Promise<string> => {
-  const flag = /^fit-(.+)$/.exec(id)?.[1]
+  const flag = /^(?:fit|choose)-(.+)$/.exec(id)?.[1]
   // The address follows a moment later when many changes come one after the other.
   if (flag === undefined) await expect.poll(() => orderOf(page)).toContain(text)
   writeFileSync(ORDER, await orderOf(page))
   const { code, err } =
     flag === undefined
       ? starwright(['plan', ORDER])
-      : starwright(['dryfit', ORDER, ...(flag === 'gap' ? [] : ['--gap', '0']), `--${flag}=${text}`])
+      : id.startsWith('choose-')
+        ? starwright(['choose', ORDER, `--${flag}=${text}`])
+        : starwright(['dryfit', ORDER, ...(flag === 'gap' ? [] : ['--gap', '0']), `--${flag}=${text}`])
   expect(code).toBe(2)
   return err
 }

@@ -1,0 +1,153 @@
+import { useState } from 'preact/hooks'
+import { RANKS } from '../choose/ranks.js'
+import { LISTED, readWish } from '../choose/wish.js'
+import { RANK_TEXTS } from '../compose/choice-words.js'
+import type { DrawingKind } from '../drawing-content.js'
+import { problemsOf } from '../order/problem.js'
+import { useBench } from './bench.js'
+import { ChosenList } from './chosen-list.js'
+import { LabelledField, TextField } from './field.js'
+import { answerOf } from './open-worker.js'
+import { Select } from './select.js'
+import { TypedInput } from './typed-input.js'
+import { saveAs } from './use-worker.js'
+import { type Ask, type ChosenStars, type Given, isSameGiven, type WrittenWish } from './work.js'
+
+const FIELDS = [
+  { key: 'points', label: 'Only with so many points', hint: 'empty: of all points' },
+  { key: 'quantity', label: 'So many of them', hint: 'empty: one' },
+]
+
+const KINDS: readonly DrawingKind[] = ['.pdf', '.svg', '.dxf']
+
+/** What was found, and for what. */
+interface Answered {
+  readonly given: Given
+  readonly wish: WrittenWish
+  readonly chosen: ChosenStars
+}
+
+/** The stars that this shop can make, two of them compared; one of them can be taken. */
+export const ChoosePart = ({
+  given,
+  wish,
+  onWish,
+}: {
+  /** The order that is shown. */
+  readonly given: Given
+  readonly wish: Readonly<Record<string, string>>
+  readonly onWish: (wish: Readonly<Record<string, string>>) => void
+}) => {
+  const { job } = useBench()
+  const [answered, setAnswered] = useState<Answered>()
+  const [doing, setDoing] = useState('')
+  const [unfound, setUnfound] = useState<readonly string[]>([])
+  const problems = problemsOf(readWish(wish))
+  const type = (key: string, text: string): void => {
+    const { [key]: _, ...others } = wish
+    onWish(text === '' ? others : { ...others, [key]: text })
+  }
+  const ask = async (words: string, asked: Ask): Promise<void> => {
+    setDoing(words)
+    setUnfound([])
+    const answer = await answerOf(asked).catch(
+      (error: unknown) => ({ answer: 'refused', problems: [String(error)] }) as const,
+    )
+    setDoing('')
+    if (answer.answer === 'refused') setUnfound(answer.problems)
+    if (answer.answer === 'file') saveAs(answer.path, answer.bytes)
+    if (answer.answer === 'chosen' && asked.ask === 'choose')
+      setAnswered({ given: asked.given, wish: asked.wish, chosen: answer.chosen })
+  }
+  const look = (wanted: WrittenWish): void =>
+    void ask('Looking for stars.', { ask: 'choose', given, wish: wanted })
+  const isCurrent =
+    answered !== undefined &&
+    doing === '' &&
+    isSameGiven(answered.given, given) &&
+    isSameWish(answered.wish, wish)
+  return (
+    <section aria-labelledby="choose-heading" class="part">
+      <h2 id="choose-heading">Stars this shop can make</h2>
+      <p>
+        From the saw, the boards and the room on the wall: every star that can be cut, with what it takes.
+      </p>
+      <div class="fields">
+        {FIELDS.map(({ key, label, hint }) => (
+          <LabelledField
+            key={key}
+            id={`choose-${key}`}
+            label={label}
+            hint={hint}
+            problems={problems.filter(({ place }) => place === `--${key}`)}
+          >
+            {(described) => (
+              <TypedInput {...described} text={wish[key] ?? ''} onTake={(text) => type(key, text)} />
+            )}
+          </LabelledField>
+        ))}
+        <TextField place={['space', 'across']} label="Room on the wall, across" hint="empty: enough" />
+        <TextField place={['space', 'height']} label="Room on the wall, high" />
+        <Select
+          id="choose-rank"
+          label="In which order"
+          value={wish.rank ?? 'ease'}
+          choices={RANKS.map((value) => ({ value, words: RANK_TEXTS[value] }))}
+          onChoose={(rank) => type('rank', rank)}
+        />
+      </div>
+      <p class="files">
+        <button
+          type="button"
+          disabled={job.plan === undefined || problems.length > 0 || doing !== ''}
+          onClick={() => look(wish)}
+        >
+          Look for stars
+        </button>
+        <span role="status">{doing}</span>
+      </p>
+      {unfound.length > 0 && (
+        <p role="alert" class="problem">
+          {unfound.join(' ')}
+        </p>
+      )}
+      {answered && (
+        <ChosenList
+          chosen={answered.chosen}
+          isCurrent={isCurrent}
+          isLooking={doing !== ''}
+          compared={answered.wish.compare}
+          onCompare={(compare) => look({ ...wish, compare })}
+          onMore={() => {
+            const more = { ...wish, most: String(answered.chosen.listed.length + LISTED) }
+            onWish(more)
+            look(more)
+          }}
+        >
+          {KINDS.map((kind) => (
+            <button
+              key={kind}
+              type="button"
+              disabled={!isCurrent}
+              onClick={() =>
+                void ask('Writing the file.', {
+                  ask: 'choice-file',
+                  given: answered.given,
+                  wish: answered.wish,
+                  kind,
+                })
+              }
+            >
+              Save {kind.slice(1).toUpperCase()}
+              <span class="unseen"> of {answered.chosen.compared ? 'the two compared' : 'these stars'}</span>
+            </button>
+          ))}
+        </ChosenList>
+      )}
+    </section>
+  )
+}
+
+/** Which two are compared apart. */
+const isSameWish = (one: WrittenWish, other: WrittenWish): boolean =>
+  (['points', 'quantity', 'most', 'rank'] as const).every((key) => one[key] === other[key])

@@ -1,0 +1,131 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { starwright } from '../cli/starwright.js'
+import { EXAMPLE, openBrowser, openPage, orderOf, saved, type } from './opened.js'
+
+/* What the page lists and compares is held against the command line, which has its own proofs. */
+
+let browser: Browser
+const folder = mkdtempSync(join(tmpdir(), 'starwright-choose-'))
+const ORDER = join(folder, 'order.yaml')
+beforeAll(async () => {
+  browser = await openBrowser()
+  writeFileSync(ORDER, EXAMPLE)
+})
+afterAll(async () => {
+  await browser.close()
+  rmSync(folder, { recursive: true, force: true })
+})
+
+const using = async (use: (page: Page) => Promise<void>): Promise<void> => {
+  const { page, requests, complaints } = await openPage(browser)
+  await use(page)
+  await page.context().close()
+  expect({ requests, complaints }).toEqual({ requests: [], complaints: [] })
+}
+
+const plain = (text: string): string => text.replaceAll(/[\u2800-\u28ff]/g, '').replaceAll(/\s+/g, ' ')
+
+const look = async (page: Page): Promise<void> => {
+  await page.getByRole('button', { name: 'Look for stars' }).click()
+  await page.locator('.choices li').first().waitFor()
+  await expect.poll(() => page.getByRole('button', { name: 'Look for stars' }).isEnabled()).toBe(true)
+}
+
+/** A file of the part, and the same from the command line. */
+const sameFile = async (page: Page, button: RegExp, flags: readonly string[], ending: string) => {
+  const file = join(folder, `chosen.${ending}`)
+  expect(starwright(['choose', ORDER, ...flags, '--to', file, '--replace', '--quiet']).code).toBe(0)
+  const { bytes } = await saved(page, () => page.getByRole('button', { name: button }).click())
+  expect(Buffer.compare(bytes, readFileSync(file)), ending).toBe(0)
+  await expect.poll(() => page.getByRole('button', { name: 'Look for stars' }).isEnabled()).toBe(true)
+}
+
+describe('the stars this shop can make', () => {
+  it('are those of the command line, in its order and words, with its files', () =>
+    using(async (page) => {
+      await type(page, 'Only with so many points', '6')
+      await page.getByLabel('In which order').selectOption('wood')
+      await look(page)
+      const flags = ['--points', '6', '--rank', 'wood']
+      const { code, out } = starwright(['choose', ORDER, ...flags])
+      expect(code).toBe(0)
+      const items = await page.locator('.choices li').all()
+      const listed = plain(out)
+      expect(items.length).toBe(listed.match(/saw \d/g)?.length)
+      let from = 0
+      for (const item of items)
+        for (const words of await item.locator('p:not(.files)').allTextContents()) {
+          const at = listed.indexOf(plain(words.replace(/^\d+\. /, '')), from)
+          expect(at, words).toBeGreaterThan(-1)
+          from = at
+        }
+      for (const ending of ['pdf', 'svg', 'dxf'])
+        await sameFile(page, new RegExp(`^Save ${ending} of these stars`, 'i'), flags, ending)
+    }))
+
+  it('are compared, two of them, as by the command line', () =>
+    using(async (page) => {
+      await look(page)
+      const compare = page.getByRole('button', { name: /^Compare/ })
+      await compare.nth(1).click()
+      await compare.nth(3).click()
+      await page.getByRole('heading', { name: 'Two compared' }).waitFor()
+      const out = plain(starwright(['choose', ORDER, '--compare', '2', '4']).out)
+      const rows = await page.locator('section[aria-labelledby="choose-heading"] tbody tr').all()
+      expect(rows.length).toBeGreaterThan(12)
+      for (const row of rows)
+        expect(out).toContain(plain((await row.locator('th, td').allTextContents()).join(' ')))
+      for (const ending of ['pdf', 'svg', 'dxf'])
+        await sameFile(
+          page,
+          new RegExp(`^Save ${ending} of the two compared`, 'i'),
+          ['--compare', '2', '4'],
+          ending,
+        )
+      await compare.nth(0).click()
+      await expect.poll(() => page.getByRole('heading', { name: 'Two compared' }).count()).toBe(0)
+    }))
+
+  it('can be taken into the order in one step, on their boards whole', () =>
+    using(async (page) => {
+      const before = await orderOf(page)
+      await look(page)
+      const item = page.locator('.choices li', { hasText: '8 points' }).first()
+      const words = plain((await item.locator('p').first().textContent()) ?? '')
+      await item.getByRole('button', { name: /^Make Boathouse this one/ }).click()
+      await page.getByRole('group', { name: /^Star of 8 points/ }).waitFor()
+      const size = /([\d.]+) × ([\d.]+) mm/.exec(words) ?? []
+      const summary = page.locator('section .live').first()
+      await expect.poll(() => summary.textContent()).toContain(`${size[1]} mm across, ${size[2]} mm high`)
+      const file = join(folder, 'taken.yaml')
+      writeFileSync(file, await orderOf(page))
+      const { code, out } = starwright(['plan', file, '--star', 'Boathouse'])
+      expect(code).toBe(0)
+      expect(out).not.toContain('no board')
+      await page.getByText('Look for stars again.').waitFor()
+      await page.getByRole('button', { name: 'Undo' }).click()
+      await expect.poll(() => orderOf(page).trim()).toBe(before.trim())
+    }))
+
+  it('are wished for again after a reload; what cannot be made is told', () =>
+    using(async (page) => {
+      await type(page, 'Only with so many points', '2')
+      const field = page.getByLabel('Only with so many points')
+      await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true')
+      const { err } = starwright(['choose', ORDER, '--points', '2'])
+      const told = (await page.locator('#choose-points-problem span').textContent()) ?? 'nothing'
+      expect(plain(err)).toContain(plain(told.replace(/^Given/, 'given')))
+      await type(page, 'Only with so many points', '7')
+      await page.reload()
+      await page.waitForSelector('.star')
+      expect(await field.inputValue()).toBe('7')
+      await type(page, 'Room on the wall, across', '12 mm')
+      await page.getByRole('button', { name: 'Look for stars' }).click()
+      await page.getByRole('alert').waitFor()
+      expect(await page.getByRole('alert').textContent()).toContain('No star can be made with these.')
+    }))
+})
