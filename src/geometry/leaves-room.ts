@@ -17,7 +17,7 @@ export const leavesRoom = (outline: Outline, moved: Outline, room: number): bool
   return (
     !placesOn(fresh).some((at) => near(at, old)) &&
     !placesOn(old).some((at) => near(at, fresh)) &&
-    !crosses(chords(fresh))
+    !crosses(placesOn(fresh))
   )
 }
 
@@ -48,21 +48,20 @@ export const distanceToEdge = (at: Point, { from, to, arc }: Edge): number => {
     : Math.min(distance(at, from), distance(at, to))
 }
 
-type Chord = readonly [Point, Point]
-
-const chords = (along: readonly Edge[]): Chord[] => {
-  const places = placesOn(along)
-  return places.map((from, index): Chord => [from, places[(index + 1) % places.length] ?? from])
-}
-
-/** Do two chords that are not neighbours cross? */
-const crosses = (all: readonly Chord[]): boolean =>
-  all.some(([a, b], index) =>
-    all.slice(index + 2).some(([c, d], after) => {
-      const neighbours = index === 0 && index + 2 + after === all.length - 1
-      return !neighbours && chordsCross(a, b, c, d)
-    }),
-  )
+/** Do two chords of the closed line through the places cross that are not neighbours? Looked at a million times for some jigs. */
+const crosses = (places: readonly Point[]): boolean =>
+  places.some((a, index) => {
+    const b = places[index + 1] ?? (places[0] as Point)
+    const [left, right] = a.x < b.x ? [a.x, b.x] : [b.x, a.x]
+    const last = index === 0 ? places.length - 1 : places.length
+    for (let other = index + 2; other < last; other++) {
+      const c = places[other] as Point
+      const d = places[other + 1] ?? (places[0] as Point)
+      if ((c.x < left && d.x < left) || (c.x > right && d.x > right)) continue
+      if (chordsCross(a, b, c, d)) return true
+    }
+    return false
+  })
 
 /** More than 0 left of the line from a to b, less than 0 right of it, 0 on it. */
 export const side = (a: Point, b: Point, at: Point): number =>

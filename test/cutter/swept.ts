@@ -21,16 +21,17 @@ const DECIMALS = 6
 /** How far a disc's polygon may leave its circle, in mm. */
 const ROUND = 0.0005
 
-/**
- * How far the pieces that stand for an arc may leave it, in mm. Less on the small ones that a bit goes round a tip on:
- * a tip of 3° moves by 38 times as much.
- */
-const leaves = (radius: number): number => (radius < 20 ? 0.0003 : 0.002)
+/** How far the pieces that stand for an arc may leave it, in mm; more on arcs that are larger than any tool's. */
+const LEAVES = 0.001
+const ON_LARGE = { radius: 20, leaves: 0.002 }
+/** Of a line round the tip of a part less: a tip of 3° moves by 38 times as much. */
+const AT_TIPS = 0.0003
 
-const flat = (outline: Outline): PathsD => [
+const flat = (outline: Outline, least: number): PathsD => [
   edges(outline).flatMap(({ from, arc }) => {
     if (!arc) return [{ x: from.x, y: from.y }]
-    const span = 2 * Math.acos(Math.max(0, 1 - leaves(arc.radius) / arc.radius))
+    const leaves = arc.radius > ON_LARGE.radius ? ON_LARGE.leaves : least
+    const span = 2 * Math.acos(Math.max(0, 1 - leaves / arc.radius))
     const pieces = Math.ceil(Math.abs(arc.sweep) / span)
     return Array.from({ length: pieces }, (_, index) => {
       const angle = arc.start + (arc.sweep * index) / pieces
@@ -43,19 +44,26 @@ const flat = (outline: Outline): PathsD => [
 ]
 
 /** The region inside closed outlines, those of holes clockwise or not. */
-export const inside = (...outlines: Outline[]): PathsD =>
-  unionD(outlines.flatMap(flat), [], FillRule.EvenOdd, DECIMALS)
+export const inside = (...outlines: Outline[]): PathsD => regionOf(outlines, LEAVES)
+
+const regionOf = (outlines: readonly Outline[], leaves: number): PathsD =>
+  unionD(
+    outlines.flatMap((outline) => flat(outline, leaves)),
+    [],
+    FillRule.EvenOdd,
+    DECIMALS,
+  )
 
 /** What a disc led along the outline takes away. */
 export const swept = (outline: Outline, radius: number): PathsD =>
-  inflatePathsD(flat(outline), radius, JoinType.Round, EndType.Joined, 2, DECIMALS, ROUND)
+  inflatePathsD(flat(outline, LEAVES), radius, JoinType.Round, EndType.Joined, 2, DECIMALS, ROUND)
 
 /**
  * What stays within the line once a disc has been led along it. A place stays when the disc around it lies within the
  * line: the region inside, eroded by the disc.
  */
 export const leftWithin = (outline: Outline, radius: number): PathsD =>
-  inflatePathsD(inside(outline), -radius, JoinType.Round, EndType.Polygon, 2, DECIMALS, ROUND)
+  inflatePathsD(regionOf([outline], AT_TIPS), -radius, JoinType.Round, EndType.Polygon, 2, DECIMALS, ROUND)
 
 /**
  * The opening that is there once a disc has been led along it, and what was inside has fallen out: the sum of the
