@@ -25,7 +25,7 @@ export const JIG_CAUTION =
 
 /** The rail is no thicker than the panel: what is left beside the screws in it. */
 export const railScrews = (through: string, { shop: { jigStock }, lengths }: Order): string =>
-  `3 wood screws through ${through}, holes ${showLength(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes`
+  `3 wood screws through ${through}, holes ${showLength(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes of ${showLength(jigStock.pilot, lengths)}`
 
 /** The letters that are cut have no signs of other scripts and few marks: what became of the star's name, if anything. */
 export const nameWords = ({ order: { name } }: StarPlan): string[] =>

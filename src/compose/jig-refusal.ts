@@ -23,7 +23,7 @@ export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem
     case 'blank-stop':
       return handSawRefusal(name, plan) ?? railRefusal(order)
     case 'arm-cradle':
-      return handSawRefusal(name, plan) ?? cradleRefusal(name, plan, order)
+      return handSawRefusal(name, plan) ?? pilotRefusal(order) ?? cradleRefusal(name, plan, order)
     case 'first-cut-wedge':
       return handSawRefusal(name, plan) ?? railRefusal(order) ?? wedgeRefusal(name, plan, order)
     case 'joint-cut-wedge':
@@ -51,14 +51,31 @@ const handSawRefusal = (name: JigName, plan: StarPlan): Problem | undefined =>
       }
     : undefined
 
-const railRefusal = ({ shop: { jigStock }, lengths }: Order): Problem | undefined =>
-  jigStock.screw > thickestScrew(jigStock) + SAME_POINT
+/** In a hole as wide as itself no screw bites. */
+const pilotRefusal = ({ shop: { jigStock }, lengths }: Order): Problem | undefined =>
+  jigStock.pilot < jigStock.screw - SAME_POINT
+    ? undefined
+    : {
+        place: 'shop.jig-stock.pilot',
+        given: showLength(jigStock.pilot, lengths),
+        advice: `A wood screw does not bite in a hole as wide as its own, ${showLength(jigStock.screw, lengths)}. Allowed: less than that; five eighths will do.`,
+      }
+
+const railRefusal = (order: Order): Problem | undefined => {
+  const {
+    shop: { jigStock },
+    lengths,
+  } = order
+  const pilot = pilotRefusal(order)
+  if (pilot) return pilot
+  return jigStock.screw > thickestScrew(jigStock) + SAME_POINT
     ? {
         place: 'shop.jig-stock.screw',
         given: showLength(jigStock.screw, lengths),
         advice: `It would split a rail of ${showLength(jigStock.thickness, lengths)} panel. Allowed there: up to ${showAtMost(thickestScrew(jigStock), lengths)}. Give a thinner screw, or a thicker panel.`,
       }
     : undefined
+}
 
 const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
   const room = holdRoom(plan, shop.jigStock)

@@ -102,7 +102,7 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
       ...handWords(jig, order),
     ],
     hardware: [
-      `wood screws from below through the base into fence strip and tip block, holes ${show(jigStock.screw)}, heads sunk`,
+      `wood screws from below through the base into fence strip and tip block, holes ${show(jigStock.screw)}, heads sunk; drill pilot holes of ${show(jigStock.pilot)} at the crosses on strip and block, or the screws do not bite`,
       `toggle clamp, foot slots ${show(jigStock.clampAcross)} × ${show(jigStock.clampAlong)} apart, with ${show(jigStock.bolt)} holes in the bar for its bolt and a rubber foot`,
     ],
   }

@@ -21,7 +21,7 @@ import { mm, toRadians } from '../units/convert.js'
 import { SHOP } from '../units/tolerance.js'
 import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
 import { type ClampPlace, clampPlace, RIM } from './clamp-place.js'
-import { beside, clampCorners, clampHoles, holesAlong } from './holes.js'
+import { beside, clampCorners, clampHoles, crossAt, holesAlong } from './holes.js'
 import type { Jig, JigPart } from './jig.js'
 
 /** In mm: how wide the fence strip and the tip face's block are, at least: beside their screws stands the panel's thickness. */
@@ -98,17 +98,19 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
       name: 'arm cradle, fence strip',
       word: 'fence strip',
       outer: closedOutline(strip),
-      inner: stripHoles,
+      inner: [],
       seats: [],
-      marks: [],
+      pilots: stripHoles,
+      marks: stripHoles.flatMap(crossAt),
     },
     {
       name: 'arm cradle, tip block',
       word: 'tip block',
       outer: closedOutline(block),
-      inner: blockHoles,
+      inner: [],
       seats: [],
-      marks: [],
+      pilots: blockHoles,
+      marks: blockHoles.flatMap(crossAt),
     },
     holdDownBar(clamp, nose, half, stock),
   ]

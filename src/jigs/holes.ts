@@ -1,11 +1,12 @@
 import type { CutPart } from '../cutter/cut-part.js'
 import { distanceToEdge } from '../geometry/leaves-room.js'
 import { boxOf, circle, closedOutline, edges, type Outline } from '../geometry/outline.js'
-import { add, between, leftOf, type Point, scale, subtract } from '../geometry/point.js'
+import { add, between, leftOf, type Point, point, scale, subtract } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { SAME_POINT } from '../units/tolerance.js'
+import type { JigPart } from './jig.js'
 
 /** Round holes evenly along a line, from one end to the other. */
 export const holesAlong = (from: Point, to: Point, count: number, diameter: number): Outline[] =>
@@ -46,9 +47,11 @@ export const clampCorners = (middle: Point, along: Point, across: number, length
   ].map(([a = 0, s = 0]) => add(middle, add(scale(along, (a * length) / 2), scale(side, (s * across) / 2))))
 }
 
-/** The least wood between a round hole of a part and the part's edge; undefined for a part without such holes. */
-export const wallBeside = ({ outer, inner }: CutPart): Mm | undefined => {
-  const walls = inner.flatMap((hole) => {
+type WithPilots = CutPart & Pick<JigPart, 'pilots'>
+
+/** The least wood between a round hole or a screw of a part and the part's edge; undefined for a part without such holes. */
+export const wallBeside = ({ outer, inner, pilots = [] }: WithPilots): Mm | undefined => {
+  const walls = [...inner, ...pilots].flatMap((hole) => {
     const { min, max } = boxOf([hole])
     const isRound = Math.abs(max.x - min.x - (max.y - min.y)) < SAME_POINT
     const middle = between(min, max, 0.5)
@@ -60,3 +63,14 @@ export const wallBeside = ({ outer, inner }: CutPart): Mm | undefined => {
 /** From a screw's middle to the wood's edge: so much, or what leaves the panel's thickness of wood. */
 export const beside = (least: number, { screw, thickness }: JigStock): number =>
   Math.max(least, screw / 2 + thickness)
+
+/** Two strokes over the middle of a round hole, no longer than the hole is wide. */
+export const crossAt = (hole: Outline): Outline[] => {
+  const { min, max } = boxOf([hole])
+  const [middle, half] = [between(min, max, 0.5), (max.x - min.x) / 2]
+  const stroke = (x: number, y: number): Outline => ({
+    closed: false,
+    vertices: [subtract(middle, point(x, y)), add(middle, point(x, y))],
+  })
+  return [stroke(half, 0), stroke(0, half)]
+}

@@ -21,6 +21,8 @@ export interface Jig {
 export interface JigPart extends CutPart {
   /** What the maker calls it, within this jig: `rail`. It stands on the part itself. */
   readonly word: string
+  /** Where screws come up from another part and bite, as wide as the screws: drilled at marked crosses, never cut. */
+  readonly pilots?: readonly Outline[]
   /** Lines to draw on it: where another part is glued, where the wood lies. */
   readonly marks: readonly Outline[]
   /** Its outline in the assembly, where it does not lie there as it is cut. */
@@ -68,6 +70,7 @@ export const mirroredJig = (jig: Jig): Jig => ({
     inner: part.inner.map(mirroredOutline),
     seats: part.seats.map(mirroredPoint),
     marks: part.marks.map(mirroredOutline),
+    ...(part.pilots ? { pilots: part.pilots.map(mirroredOutline) } : {}),
     ...(part.copies ? { copies: part.copies.map(mirroredOutline) } : {}),
     ...(part.footprint ? { footprint: mirroredOutline(part.footprint) } : {}),
   })),

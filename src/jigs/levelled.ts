@@ -43,6 +43,7 @@ export const turnedPart = (part: JigPart, by: Radians): JigPart => ({
   inner: part.inner.map((hole) => turnedOutline(hole, by)),
   seats: part.seats.map((seat) => turn(seat, by)),
   marks: part.marks.map((mark) => turnedOutline(mark, by)),
+  ...(part.pilots ? { pilots: part.pilots.map((pilot) => turnedOutline(pilot, by)) } : {}),
 })
 
 /** The size of a part as it is cut. */

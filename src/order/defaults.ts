@@ -74,6 +74,8 @@ export const DEFAULTS = {
   jigSide: 'right',
   /** Clears the thread of a wood screw of 4 mm. */
   screwHole: mm(4),
+  /** Of the screw's hole: what a wood screw's core fills, so that its thread bites in plywood. */
+  pilotPart: 5 / 8,
   /** M6, or 1/4 inch. */
   boltHole: mm(6.5),
   /** Feet of middling toggle clamps differ: measure yours. */

@@ -15,6 +15,12 @@ export const jigStockKeys = (units: Units) => {
       }),
     ),
     screw: optionalLength(1.5, 10, 'Diameter of the holes for wood screws'),
+    pilot: optionalLength(
+      0.5,
+      9,
+      'Diameter of the pilot holes that wood screws bite in',
+      'Five eighths of the screw will do in plywood.',
+    ),
     bolt: optionalLength(3, 16, 'Diameter of the holes for bolts and cords'),
     'clamp-across': optionalLength(10, 80, 'Between the holes of a toggle clamp, across its arm'),
     'clamp-along': optionalLength(10, 80, 'Between the holes of a toggle clamp, along its arm'),

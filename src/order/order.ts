@@ -161,6 +161,8 @@ export interface JigStock {
   readonly side: 'right' | 'left'
   /** Diameter of a hole for a wood screw. */
   readonly screw: Mm
+  /** Diameter of the hole that a wood screw bites in. */
+  readonly pilot: Mm
   /** Diameter of a hole for a bolt or a cord. */
   readonly bolt: Mm
   /** Between the holes in the foot of a toggle clamp, across and along its arm. */

@@ -1,3 +1,4 @@
+import { mm } from '../units/convert.js'
 import type { Units } from '../units/read-length.js'
 import { showAngle, showLength } from '../units/show.js'
 import { regularPoints } from './checks.js'
@@ -112,6 +113,7 @@ const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => (
   thickness: stock?.thickness ?? DEFAULTS.jigThickness,
   side: stock?.side ?? DEFAULTS.jigSide,
   screw: stock?.screw ?? DEFAULTS.screwHole,
+  pilot: stock?.pilot ?? mm((stock?.screw ?? DEFAULTS.screwHole) * DEFAULTS.pilotPart),
   bolt: stock?.bolt ?? DEFAULTS.boltHole,
   clampAcross: stock?.['clamp-across'] ?? DEFAULTS.clampAcross,
   clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,

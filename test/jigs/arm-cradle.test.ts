@@ -177,9 +177,11 @@ it('has every screw within the parts it joins, clear of the blade by 15 mm', () 
   for (const swept of PLANS) {
     const jig = cradleOf(swept)
     const [from, to] = jig.inUse?.blade ?? [point(0, 0), point(0, 0)]
-    for (const { outer, inner, word } of jig.parts.filter(({ word }) => word !== 'hold-down bar')) {
+    for (const { outer, inner, pilots = [], word } of jig.parts.filter(
+      ({ word }) => word !== 'hold-down bar',
+    )) {
       const wood = inside(outer)
-      for (const hole of inner) {
+      for (const hole of [...inner, ...pilots]) {
         expect(commonArea(inside(hole), wood), `${swept.name} ${word}`).toBeCloseTo(
           commonArea(inside(hole), inside(hole)),
           3,
@@ -191,6 +193,21 @@ it('has every screw within the parts it joins, clear of the blade by 15 mm', () 
           expect(away, `${swept.name} ${word}`).toBeGreaterThanOrEqual(15)
         }
       }
+    }
+  }
+})
+
+it('has a pilot hole marked, not cut, wherever a screw of the base comes up into strip or block', () => {
+  for (const swept of PLANS) {
+    const jig = cradleOf(swept)
+    const base = jig.parts.find(({ word }) => word === 'base')
+    const screwed = jig.parts.filter(({ word }) => word === 'fence strip' || word === 'tip block')
+    const pilots = screwed.flatMap((each) => each.pilots ?? [])
+    // The base's other holes are the four of the clamp.
+    expect(pilots, swept.name).toEqual(base?.inner.slice(0, -4))
+    for (const each of screwed) {
+      expect(each.inner, swept.name).toEqual([])
+      expect(each.marks.length, swept.name).toBe(2 * (each.pilots?.length ?? 0))
     }
   }
 })

@@ -78,7 +78,7 @@ describe('what a jig that holds wood at the saw says', () => {
 
   it('what is left of the rail beside its screws is told: (12 - 4) / 2 mm', () => {
     for (const name of ['blank-stop', 'first-cut-wedge', 'joint-cut-wedge'] as const)
-      expect(notes(name).includes('only 4.0 mm beside them, so drill pilot holes'), name).toBe(true)
+      expect(notes(name).includes('only 4.0 mm beside them, so drill pilot holes of 2.5 mm'), name).toBe(true)
   })
 })
 

@@ -80,8 +80,9 @@ it('and of every other part of the cradle: what is not told has the panel thickn
     const { steps } = jigWords(jig.value, plan, order)
     for (const part of jig.value.parts) {
       const wood = inside(part.outer)
-      const beyond = part.inner
-        .filter(({ vertices }) => vertices.length === part.inner[0]?.vertices.length)
+      const holes = [...part.inner, ...(part.pilots ?? [])]
+      const beyond = holes
+        .filter(({ vertices }) => vertices.length === holes[0]?.vertices.length)
         .map((hole) => areaBeyond(grown(inside(hole), 15 - 0.05), wood))
       const says = steps.some((step) => step.startsWith(`The ${part.word} is only`))
       if (says) told += 1

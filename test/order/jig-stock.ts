@@ -3,6 +3,7 @@ export const JIG_STOCK = {
   thickness: 12,
   side: 'right',
   screw: 4,
+  pilot: 2.5,
   bolt: 6.5,
   clampAcross: 25,
   clampAlong: 30,
