@@ -29,7 +29,7 @@ export const loadLettering = async (document: LetteringDocument, texts: readonly
       throw new RangeError(`no face has U+${sign.codePointAt(0)?.toString(16).toUpperCase()}`)
   }
   if (lines.every((line) => faceName(line) === 'Helvetica')) return
-  const { default: bytes } = await import('dejavu-fonts-ttf/ttf/DejaVuSans.ttf')
+  const { default: bytes } = await import('./dejavu.js')
   document.registerFont('DejaVu Sans', bytes)
 }
 
