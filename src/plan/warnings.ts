@@ -7,7 +7,7 @@ import { type LengthStyle, showAngle, showLength } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { backingWarnings } from './backing-warnings.js'
 import { boardFits } from './boards.js'
-import { closureGap } from './closure.js'
+import { closureGap, closureOfFirstCut, closureOfJointCut, closureOfRhombus } from './closure.js'
 import type { PlannedCut, StarPlan } from './plan.js'
 
 /** Something a maker must know before cutting. The code is for programs and never changes. */
@@ -219,29 +219,25 @@ const marks = ({ firstCut, jointCut, star }: Draft, shop: Shop, show: Show): War
 }
 
 /** A setting beside a detent: the table clicks into it, and the ring does not close. */
-const nearDetents = (
-  { firstCut, jointCut, star, gapPerTenth }: Draft,
-  { saw }: Shop,
-  show: Show,
-): Warning[] => {
-  // Joint cuts weigh twice as much as first cuts, but those of a rhombus close the ring alone.
+const nearDetents = ({ firstCut, jointCut, star }: Draft, { saw }: Shop, show: Show): Warning[] => {
   const cuts = blankIsArm(star)
-    ? [{ whose: "first cut's", cut: firstCut, weight: 1 }]
+    ? [{ whose: "first cut's", cut: firstCut, closureOf: closureOfRhombus }]
     : [
-        { whose: "first cut's", cut: firstCut, weight: 0.5 },
-        { whose: "joint cuts'", cut: jointCut, weight: 1 },
+        { whose: "first cut's", cut: firstCut, closureOf: closureOfFirstCut },
+        { whose: "joint cuts'", cut: jointCut, closureOf: closureOfJointCut },
       ]
-  return cuts.flatMap(({ whose, cut, weight }) => {
+  return cuts.flatMap(({ whose, cut: { reading }, closureOf }) => {
     const [nearest] = saw.detents
       .filter((detent) => detent <= saw.limit + SAME_ANGLE)
-      .map((detent) => ({ detent, off: Math.abs(detent - cut.reading) }))
+      .map((detent) => ({ detent, off: degrees(Math.abs(detent - reading)) }))
       .sort((a, b) => a.off - b.off)
     if (!nearest || nearest.off < SAME_ANGLE || nearest.off > DETENT_PULL) return []
-    const gap = show(mm((gapPerTenth * weight * nearest.off) / 0.1))
+    const { detent, off } = nearest
+    const gap = closureGap(star.jointEdge, closureOf(star.points, reading, detent))
     return [
       {
         code: 'near-detent' as const,
-        text: `The ${whose} ${showAngle(cut.reading)} is ${showAngle(degrees(nearest.off))} beside the detent at ${showAngle(nearest.detent)}: hold the table until it is locked, or it clicks in and opens the last joint by ${gap}.`,
+        text: `The ${whose} ${showAngle(reading)} is ${showAngle(off)} beside the detent at ${showAngle(detent)}: hold the table until it is locked, or it clicks in and opens the last joint by ${show(gap)}.`,
       },
     ]
   })
