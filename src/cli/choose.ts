@@ -6,10 +6,11 @@ import { choiceJson, comparisonJson } from '../compose/choice-json.js'
 import { choiceList, comparisonTable } from '../compose/choice-list.js'
 import { RANK_TEXTS } from '../compose/choice-words.js'
 import { comparison } from '../compose/comparison.js'
-import { choicesContent, DRAWING_KINDS, drawingContent } from '../drawing-content.js'
+import { choicesContent, DRAWING_KINDS } from '../drawing-content.js'
 import type { FlagValues } from '../order/flags.js'
 import { SIZE_KEYS } from '../order/flags.js'
 import { done, type Outcome, type Problem, problemsOf, refused } from '../order/problem.js'
+import { contentFor } from './content-for.js'
 import { fileKind } from './file-kind.js'
 import { writeDrawing } from './files.js'
 import { type FurnishedOrder, furnishedOrder } from './furnished-order.js'
@@ -105,10 +106,7 @@ const compareTwo = async (
   if (!a.ok || !b.ok) return tellProblems([a, b].flatMap(problemsOf))
   if (typed.to !== undefined) {
     const file = String(typed.to)
-    const kind = fileKind(file, DRAWING_KINDS)
-    const content = kind.ok
-      ? await drawingContent(kind.value, comparison(a.value, b.value, order), order, furniture)
-      : kind
+    const content = await contentFor(file, comparison(a.value, b.value, order), order, furniture)
     const written = content.ok ? await writeDrawing(file, content.value, typed.replace === true) : content
     if (!written.ok) return tellProblems(written.problems)
   }

@@ -5,14 +5,13 @@ import { jigCard, jigCards } from '../compose/jig-card.js'
 import { drawJig, drawJigs } from '../compose/jigs.js'
 import { sizeText } from '../compose/size-text.js'
 import type { Drawing } from '../drawing/model.js'
-import { DRAWING_KINDS, drawingContent } from '../drawing-content.js'
 import type { Furniture } from '../furniture/furniture-set.js'
 import type { FileContent } from '../make-files.js'
 import { JIG_NAMES, type Order } from '../order/order.js'
 import { done, type Outcome, type Problem, refused, showGiven } from '../order/problem.js'
 import { cardBook } from '../paper/card-book.js'
 import { planOrder, type StarPlan } from '../plan/plan.js'
-import { fileKind } from './file-kind.js'
+import { contentFor } from './content-for.js'
 import { writeDrawing } from './files.js'
 import { furnishedOrder } from './furnished-order.js'
 import { noBacking } from './no-backing.js'
@@ -99,8 +98,7 @@ const drawnFile = async (
   const drawing = oneDrawing(name, star, order, furniture)
   if (!drawing.ok) return drawing
   const { title, trueSize } = drawing.value
-  const kind = fileKind(file, DRAWING_KINDS)
-  const content = kind.ok ? await drawingContent(kind.value, drawing.value, order, furniture) : kind
+  const content = await contentFor(file, drawing.value, order, furniture)
   return content.ok
     ? done({ content: content.value, told: `${title}, ${sizeText(trueSize, order.lengths)}` })
     : content

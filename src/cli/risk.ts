@@ -1,14 +1,13 @@
 import { gapHistogram } from '../compose/gap-histogram.js'
 import { riskJson } from '../compose/risk-json.js'
 import { riskReport } from '../compose/risk-report.js'
-import { DRAWING_KINDS, drawingContent } from '../drawing-content.js'
 import { type BatchRisk, batchRisk } from '../fit/batch-risk.js'
 import { SAW_SETS } from '../fit/closure-law.js'
 import type { Order } from '../order/order.js'
 import { type Outcome, problemsOf, refused, showGiven } from '../order/problem.js'
 import { wholeFlag } from '../order/whole-flag.js'
 import { planOrder } from '../plan/plan.js'
-import { fileKind } from './file-kind.js'
+import { contentFor } from './content-for.js'
 import { writeDrawing } from './files.js'
 import { furnishedOrder } from './furnished-order.js'
 import type { Typed } from './order-flags.js'
@@ -32,10 +31,7 @@ export const risk = async (typed: Typed): Promise<number> => {
     const one = onlyOne(risks, order)
     if (!one.ok) return tellProblems(one.problems)
     const file = String(typed.to)
-    const kind = fileKind(file, DRAWING_KINDS)
-    const content = kind.ok
-      ? await drawingContent(kind.value, gapHistogram(one.value, order), order, furniture)
-      : kind
+    const content = await contentFor(file, gapHistogram(one.value, order), order, furniture)
     const written = content.ok ? await writeDrawing(file, content.value, typed.replace === true) : content
     if (!written.ok) return tellProblems(written.problems)
   }
