@@ -1,7 +1,7 @@
 import { isBacked, takesPanels } from '../panels/panel-plan.js'
 import { useBench } from './bench.js'
-import { DrawnSvg } from './drawn.js'
 import { FileButtons } from './file-buttons.js'
+import { FiledFigure } from './filed-figure.js'
 import type { Work } from './use-worker.js'
 import type { LaidPanels } from './work.js'
 import { WorkedOut } from './worked-out.js'
@@ -33,15 +33,9 @@ const Laid = ({ panels }: { readonly panels: LaidPanels }) => (
       </p>
     ))}
     {panels.drawings.map(({ title, holds, drawn, files }) => (
-      <figure key={title} class="panel">
-        <DrawnSvg title={`${title}: ${holds}`} svg={drawn} />
-        <figcaption>
-          <strong>{title}</strong>: {holds}
-          <span class="files">
-            <FileButtons paths={files} of={title} />
-          </span>
-        </figcaption>
-      </figure>
+      <FiledFigure key={title} kind="panel" of={title} title={`${title}: ${holds}`} svg={drawn} files={files}>
+        <strong>{title}</strong>: {holds}
+      </FiledFigure>
     ))}
     <p class="files">
       How they all lie: <FileButtons paths={panels.files} of="all panels" />

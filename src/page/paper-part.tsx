@@ -2,9 +2,8 @@ import { PRINT_CAUTION } from '../compose/cautions.js'
 import type { FurnitureTexts } from '../furniture/furniture-names.js'
 import { PAPER_NAMES } from '../tables/paper.js'
 import { useBench } from './bench.js'
-import { DrawnSvg } from './drawn.js'
 import { ChoiceField, TextField } from './field.js'
-import { FileButtons } from './file-buttons.js'
+import { FiledFigure } from './filed-figure.js'
 import { OwnFurniture } from './own-furniture.js'
 import type { Work } from './use-worker.js'
 import { WorkedOut } from './worked-out.js'
@@ -92,15 +91,16 @@ export const PaperPart = ({
         {laid && (
           <>
             {laid.drawings.map(({ title, sheets, map, files }) => (
-              <figure key={title} class="laid">
-                <DrawnSvg title={`${title}: its pages`} svg={map} />
-                <figcaption>
-                  <strong>{title}</strong>, {sheets} {sheets === 1 ? 'sheet' : 'sheets'}
-                  <span class="files">
-                    <FileButtons paths={files} of={title} />
-                  </span>
-                </figcaption>
-              </figure>
+              <FiledFigure
+                key={title}
+                kind="laid"
+                of={title}
+                title={`${title}: its pages`}
+                svg={map}
+                files={files}
+              >
+                <strong>{title}</strong>, {sheets} {sheets === 1 ? 'sheet' : 'sheets'}
+              </FiledFigure>
             ))}
             <p class="files">
               {laid.files.map((path) => (
