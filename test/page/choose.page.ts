@@ -1,31 +1,16 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { starwright } from '../cli/starwright.js'
-import { EXAMPLE, openBrowser, openPage, orderOf, saved, type } from './opened.js'
+import { EXAMPLE, orderOf, saved, type } from './opened.js'
+import { pages } from './pages.js'
 
 /* What the page lists and compares is held against the command line, which has its own proofs. */
 
-let browser: Browser
-const folder = mkdtempSync(join(tmpdir(), 'starwright-choose-'))
+const { folder, using } = pages()
 const ORDER = join(folder, 'order.yaml')
-beforeAll(async () => {
-  browser = await openBrowser()
-  writeFileSync(ORDER, EXAMPLE)
-})
-afterAll(async () => {
-  await browser.close()
-  rmSync(folder, { recursive: true, force: true })
-})
-
-const using = async (use: (page: Page) => Promise<void>): Promise<void> => {
-  const { page, requests, complaints } = await openPage(browser)
-  await use(page)
-  await page.context().close()
-  expect({ requests, complaints }).toEqual({ requests: [], complaints: [] })
-}
+writeFileSync(ORDER, EXAMPLE)
 
 const plain = (text: string): string => text.replaceAll(/[\u2800-\u28ff]/g, '').replaceAll(/\s+/g, ' ')
 

@@ -1,31 +1,18 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Browser, Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Locator, Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { starwright } from '../cli/starwright.js'
-import { laid, openBrowser, openPage, orderOf } from './opened.js'
+import { laid, orderOf } from './opened.js'
+import { pages } from './pages.js'
 
 /* Every field there is, found on the page itself, so that a new one is tried too. */
 
-let browser: Browser
-const folder = mkdtempSync(join(tmpdir(), 'starwright-fields-'))
+const { folder, using } = pages()
 const ORDER = join(folder, 'order.yaml')
-beforeAll(async () => {
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser.close()
-  rmSync(folder, { recursive: true, force: true })
-})
 
-const using = async (order: string, use: (page: Page) => Promise<void>): Promise<void> => {
-  const hash = `#${new URLSearchParams({ order })}`
-  const { page, requests, complaints } = await openPage(browser, { hash })
-  await use(page)
-  await page.context().close()
-  expect({ requests, complaints }).toEqual({ requests: [], complaints: [] })
-}
+const usingOrder = (order: string, use: (page: Page) => Promise<void>): Promise<void> =>
+  using(use, { hash: `#${new URLSearchParams({ order })}` })
 
 /** The first is refused where a measure is wanted; where words are, the second has a sign that cannot be lettered. */
 const BAD = ['<script>alert(1)</script>', 'Boat 星']
@@ -85,7 +72,7 @@ describe('bad input', () => {
     ['points: 5, tip-angle: 50, radius: 150', 0],
     ['regular: 6/2, tip-edge: 99', 0],
   ])('at every field of a star with %s is told there in the words of the command line', (star, least) =>
-    using(orderWith(star), async (page) => {
+    usingOrder(orderWith(star), async (page) => {
       const inputs = await page.locator('input[type="text"]').evaluateAll((all) => all.map(({ id }) => id))
       expect(new Set(inputs).size).toBe(inputs.length)
       const tried = least === 0 ? inputs.filter((id) => /^at-stars-/.test(id)) : inputs
@@ -119,7 +106,7 @@ describe('bad input', () => {
 
 describe('the keyboard alone', () => {
   it('reaches everything in the order it is read, each place marked', () =>
-    using(orderWith('points: 5, tip-angle: 50, board-width: 70'), async (page) => {
+    usingOrder(orderWith('points: 5, tip-angle: 50, board-width: 70'), async (page) => {
       await laid(page)
       const wanted = await page.evaluate(() => {
         const all = document.querySelectorAll<HTMLElement>('input, select, button, [tabindex="0"]')
@@ -147,7 +134,7 @@ describe('the keyboard alone', () => {
     }))
 
   it('makes a star from nothing and saves its order', () =>
-    using(orderWith('points: 5, tip-angle: 50, board-width: 70'), async (page) => {
+    usingOrder(orderWith('points: 5, tip-angle: 50, board-width: 70'), async (page) => {
       const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.id ?? '')
       const tabTo = async (id: string): Promise<void> => {
         for (let steps = 0; (await focused()) !== id; steps++) {

@@ -1,21 +1,11 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { laid, openBrowser, openPage, orderOf, type } from './opened.js'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { laid, orderOf, type } from './opened.js'
+import { pages } from './pages.js'
 
 /* Nothing that the maker did is lost, and nothing old is taken for new. */
 
-let browser: Browser
-beforeAll(async () => {
-  browser = await openBrowser()
-})
-afterAll(() => browser.close())
-
-const using = async (use: (page: Page) => Promise<void>): Promise<void> => {
-  const { page, requests, complaints } = await openPage(browser)
-  await use(page)
-  await page.context().close()
-  expect({ requests, complaints }).toEqual({ requests: [], complaints: [] })
-}
+const { using } = pages()
 
 const valueAt = (page: Page, label: string): Promise<string> =>
   page.getByLabel(label, { exact: true }).first().inputValue()

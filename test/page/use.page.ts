@@ -1,32 +1,13 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { unzipSync } from 'fflate'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { starwright } from '../cli/starwright.js'
-import { EXAMPLE, laid, type Opened, openBrowser, openPage, saved, type } from './opened.js'
+import { EXAMPLE, laid, saved, type } from './opened.js'
+import { pages } from './pages.js'
 
-let browser: Browser
-const folder = mkdtempSync(join(tmpdir(), 'starwright-page-'))
-beforeAll(async () => {
-  browser = await openBrowser()
-})
-afterAll(async () => {
-  await browser.close()
-  rmSync(folder, { recursive: true, force: true })
-})
-
-/** Every test: nothing left the page, and it complained of nothing. */
-const using = async (
-  use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[1] = {},
-): Promise<void> => {
-  const { page, requests, complaints }: Opened = await openPage(browser, options)
-  await use(page)
-  await page.context().close()
-  expect({ requests, complaints }).toEqual({ requests: [], complaints: [] })
-}
+const { folder, using } = pages()
 
 const summary = async (page: Page): Promise<string> =>
   (await page.locator('section .live').first().textContent()) ?? ''
