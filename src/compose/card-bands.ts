@@ -24,6 +24,7 @@ import {
 } from './card-words.js'
 import { BENCH_CAUTION, SAW_CAUTIONS } from './cautions.js'
 import { readingNotes } from './cut-steps.js'
+import { ownNote } from './own-note.js'
 import { PICTURE_WIDTH, starPicture } from './star-picture.js'
 
 /** At the saw nothing is lettered smaller than MUST_READ; cautions and notes not smaller than NOTES (ISO 3098). */
@@ -94,7 +95,11 @@ export const titleBand = (
         ],
         across,
       ),
-      textBlock(boardLines(plan, order).slice(0, board ? 1 : undefined), MUST_READ, across),
+      textBlock(
+        [...ownNote(plan), ...boardLines(plan, order).slice(0, board ? 1 : undefined)],
+        MUST_READ,
+        across,
+      ),
       ...(board ? [board] : []),
       textBlock([readingNotes(order).join(' ')], NOTES, across),
     ],

@@ -3,6 +3,7 @@ import { armNotes } from '../../src/compose/arm-notes.js'
 import { cutPlan } from '../../src/compose/cut-plan.js'
 import { shopCards } from '../../src/compose/shop-card.js'
 import { drawingExtents, shapeExtents } from '../../src/drawing/bounds.js'
+import { layerOf } from '../../src/drawing/layers.js'
 import type { Drawing, Label, Path } from '../../src/drawing/model.js'
 import { labelIsClear } from '../../src/drawing/place-label.js'
 import { parseOrder } from '../../src/order/parse.js'
@@ -249,6 +250,17 @@ shop: { saw: { limit: 45, kerf: 2.4, reads-to: 0.5 }, boards: [{ width: 70, leng
     expect(words.includes('First hollow the top arm')).toBe(hollow !== undefined)
     if (hollow) expect(words).toContain(hollow)
     expect(words).toContain(by)
+  })
+
+  it("has the maker's own note, and the line where hands stay in black", () => {
+    const [noted] = cardsOf(
+      `stars: [{ name: Boathouse, points: 5, tip-angle: 45, board-width: 70, note: From the dark board }]\n${PLAIN}`,
+    )
+    expect(noted && wordsOf(noted)).toContain('Note: From the dark board')
+    expect(text).not.toContain('Note:')
+    const limits = noted?.paths.filter(({ pen }) => pen === 'double-chain') ?? []
+    expect(limits.length).toBeGreaterThan(0)
+    for (const { layer } of limits) expect(layerOf(layer).colour).toBe('#000000')
   })
 
   it('puts the steps after the saw in working order', () => {
