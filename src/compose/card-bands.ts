@@ -1,5 +1,6 @@
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import type { StockPlan } from '../stock/stock.js'
 import { firstBoardRow } from './board-block.js'
 import {
@@ -101,7 +102,7 @@ export const titleBand = (
         across,
       ),
       ...(board ? [board] : []),
-      textBlock([readingNotes(order).join(' ')], NOTES, across),
+      textBlock(tooSmallForSaw(plan) ? [] : [readingNotes(order).join(' ')], NOTES, across),
     ],
     2.6,
   )

@@ -92,15 +92,19 @@ const blockOf = ({
 /** Narrower blocks have a title that reaches over their side. */
 const CAPTION_WIDTH = 60
 
-/** The drawing's title above what is shown of it; its notes may say it already. */
+/** The drawing's title above what is shown of it, unless the heading of its notes says as much: the star, and what of it. */
 const caption = (title: string, shown: readonly Shape[]): Shape[] => {
-  if (shown.some((shape) => shape.kind === 'label' && shape.text === title)) return []
+  const star = starIn(title)
+  if (shown.some((shape) => shape.kind === 'label' && shape.text.startsWith(`${star}: `))) return []
   const { min, max } = shapeExtents(shown)
   const rows = wrapText(title, SMALL, mm(Math.max(max.x - min.x, CAPTION_WIDTH))).toReversed()
   return rows.map((text, row) =>
     label(text, point(min.x, max.y + SMALL * (CAPTION_ABOVE + row * ROW)), { height: SMALL }),
   )
 }
+
+/** What stands before the last colon of a drawing's title. */
+const starIn = (title: string): string => title.slice(0, Math.max(0, title.lastIndexOf(': ')))
 
 /** From a block to the baseline over it, and from that to the next, over the height of a capital: tails and accents. */
 const CAPTION_ABOVE = 0.8
@@ -183,8 +187,8 @@ const sharedPage = (
 const titleOfAll = (titles: readonly string[], fits: (title: string) => boolean): string => {
   const byStar = new Map<string, Set<string>>()
   for (const title of titles) {
-    const at = title.lastIndexOf(': ')
-    const [star, what] = at < 0 ? ['', title] : [title.slice(0, at), title.slice(at + 2)]
+    const star = starIn(title)
+    const what = title.slice(star === '' ? 0 : star.length + 2)
     byStar.set(star, (byStar.get(star) ?? new Set()).add(what))
   }
   const whole = [...byStar].map(

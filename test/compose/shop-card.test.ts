@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { armNotes } from '../../src/compose/arm-notes.js'
-import { cutPlan } from '../../src/compose/cut-plan.js'
 import { shopCards } from '../../src/compose/shop-card.js'
 import { drawingExtents, shapeExtents } from '../../src/drawing/bounds.js'
 import { layerOf } from '../../src/drawing/layers.js'
@@ -8,7 +6,6 @@ import type { Drawing, Label, Path } from '../../src/drawing/model.js'
 import { labelIsClear } from '../../src/drawing/place-label.js'
 import { parseOrder } from '../../src/order/parse.js'
 import { planOrder } from '../../src/plan/plan.js'
-import { mm } from '../../src/units/convert.js'
 import { planOf } from '../orders.js'
 
 /*
@@ -163,39 +160,6 @@ describe('a card that would be crowded', () => {
         expect(wordsOf(second)).toContain(step)
       expect(second.drawing.title).toMatch(/: shop card, after the saw$/)
     }
-  })
-})
-
-describe('an arm too small for the saw', () => {
-  const [card, ...further] = cardsOf(
-    `stars: [{ name: Bell, points: 5, tip-angle: 45, across: 60 }]\n${PLAIN}`,
-  )
-  const words = card ? wordsOf(card) : ''
-
-  it('is sawn by hand: no saw setting, no stop, no drawing of a cut', () => {
-    expect(further).toEqual([])
-    expect(words).toContain('Too small for a miter saw: fine hand saw and miter box.')
-    for (const word of ['Cut 1', 'Cuts 2', 'Nearest mark', 'Seen from above'])
-      expect(words).not.toContain(word)
-  })
-
-  it('is sawn by hand in the cut plan and on the arm pattern too', () => {
-    const { order, stars } = planOf(`stars: [{ name: Bell, points: 5, tip-angle: 45, across: 60 }]\n${PLAIN}`)
-    const [star] = stars
-    if (!star) throw new Error('the order has a star')
-    const texts = [
-      cutPlan({ order, stars }),
-      armNotes(star, order, { across: mm(30), height: mm(20) }).join(' '),
-    ]
-    for (const text of texts.map((each) => each.replaceAll(/\s+/g, ' '))) {
-      expect(text).toContain('Too small for a miter saw: fine hand saw and miter box.')
-      expect(text).not.toMatch(/Cut [123]/)
-    }
-  })
-
-  it("gives the arm's angles and lengths all the same", () => {
-    // Five points: 360/5 at the centre, sides (360 - 45 - 72)/2; across 60 is 2 R cos 18°.
-    expect(words).toContain('Tip 45°, centre 72°, sides 121.5°')
   })
 })
 
