@@ -1,7 +1,9 @@
 import type { Order } from '../order/order.js'
+import { sentence } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import type { StockPlan } from '../stock/stock.js'
+import { showLength } from '../units/show.js'
 import { firstBoardRow } from './board-block.js'
 import {
   BETWEEN_COLUMNS,
@@ -10,10 +12,12 @@ import {
   checkList,
   fittedText,
   headingBlock,
+  inTwoColumns,
   sideBySide,
   stacked,
   textBlock,
 } from './card-blocks.js'
+import { LARGE_NAME, MUST_READ, type Setting } from './card-setting.js'
 import {
   accuracyText,
   boardLines,
@@ -26,88 +30,51 @@ import {
 import { BENCH_CAUTION, SAW_CAUTIONS } from './cautions.js'
 import { readingNotes } from './cut-steps.js'
 import { ownNote } from './own-note.js'
-import { PICTURE_WIDTH, starPicture } from './star-picture.js'
+import { pictureWidth, starPicture } from './star-picture.js'
 
-/** At the saw nothing is lettered smaller than MUST_READ; cautions and notes not smaller than NOTES (ISO 3098). */
-const MUST_READ = 3.5
+/** Cautions and notes (ISO 3098). */
 const NOTES = 2.5
 
 /** Between a list and the line under it. */
 const UNDER_LIST = 1.7
 
-/** A name's heights, each with the lines it may take; the last takes as many as it needs. */
-const LARGE_NAME = [
-  { height: 10, lines: 1 },
-  { height: 7, lines: 2 },
-  { height: 5, lines: 2 },
+/** Heights of the line that says how many. */
+const COUNT = [
+  { height: 5, lines: 1 },
   { height: MUST_READ, lines: 1 },
 ]
-const SMALL_NAME = LARGE_NAME.filter(({ height }) => height !== 7)
-
-/** How roomy a card is set. */
-export interface Setting {
-  /** Height of the saw's figures. */
-  readonly figures: number
-  readonly name: typeof LARGE_NAME
-  /** Has each caution its own line? */
-  readonly apart: boolean
-  readonly warnings: WarningsTold
-}
-
-export const ROOMY: Setting = {
-  figures: 14,
-  name: LARGE_NAME,
-  apart: true,
-  warnings: 'all',
-}
-
-export const TIGHT: Setting = { ...ROOMY, figures: 10, apart: false, name: SMALL_NAME }
-
-/** The roomiest first. */
-export const SETTINGS: readonly Setting[] = [
-  ROOMY,
-  { ...ROOMY, figures: 10 },
-  { ...ROOMY, figures: 10, apart: false },
-  TIGHT,
-  { ...TIGHT, warnings: 'at the saw' },
-]
-
-/** Before the work after the saw gets a page of its own the figures are set smaller, at twice what must be read. */
-export const PACKED: Setting = { ...TIGHT, figures: 2 * MUST_READ }
 
 /** Name, how many, boards, and the star's picture. */
 export const titleBand = (
   plan: StarPlan,
   order: Order,
-  { name }: Setting,
+  { name, picture }: Pick<Setting, 'name' | 'picture'>,
   inside: number,
   stock?: StockPlan,
 ): Block => {
-  const across = inside - PICTURE_WIDTH - BETWEEN_COLUMNS
+  const across = inside - pictureWidth(picture) - BETWEEN_COLUMNS
   const board = stock && firstBoardRow(plan, stock, across)
+  const count = countText(plan)
+  const lines = [...ownNote(plan), ...boardLines(plan, order).slice(0, board ? 1 : undefined)]
+  const told =
+    picture === 'bare'
+      ? [textBlock([[count, sizeWords(plan, order), ...lines].map(sentence).join(' ')], MUST_READ, across)]
+      : [fittedText(count, COUNT, across), textBlock(lines, MUST_READ, across)]
   const words = stacked(
     [
       fittedText(plan.order.name, name, across),
-      fittedText(
-        countText(plan),
-        [
-          { height: 5, lines: 1 },
-          { height: MUST_READ, lines: 1 },
-        ],
-        across,
-      ),
-      textBlock(
-        [...ownNote(plan), ...boardLines(plan, order).slice(0, board ? 1 : undefined)],
-        MUST_READ,
-        across,
-      ),
+      ...told,
       ...(board ? [board] : []),
       textBlock(tooSmallForSaw(plan) ? [] : [readingNotes(order).join(' ')], NOTES, across),
     ],
     2.6,
   )
-  return beside(words, starPicture(plan, order), across + BETWEEN_COLUMNS)
+  return beside(words, starPicture(plan, order, picture), across + BETWEEN_COLUMNS)
 }
+
+/** Width and height of the star, where its picture does not give them. */
+const sizeWords = ({ star }: StarPlan, { lengths }: Order): string =>
+  `${showLength(star.across, lengths)} across, ${showLength(star.height, lengths)} high`
 
 const firstPieceBlock = (plan: StarPlan, order: Order, width: number): Block =>
   stacked(
@@ -148,18 +115,19 @@ export const atTheSaw = (plan: StarPlan, order: Order, inside: number): Block =>
   )
 
 /** The plan's warnings, then what always holds. */
-export const cautions = (
-  plan: StarPlan,
-  order: Order,
-  { warnings, apart }: Pick<Setting, 'warnings' | 'apart'>,
-  width: number,
-): Block => {
-  const always = [...SAW_CAUTIONS, BENCH_CAUTION]
-  return listedCautions(
-    [...warningTexts(plan, order, warnings), ...(apart ? always : [always.join(' ')])],
-    width,
+export const cautions = (plan: StarPlan, order: Order, told: WarningsTold, width: number): Block =>
+  listedCautions([...warningTexts(plan, order, told), ...SAW_CAUTIONS, BENCH_CAUTION], width)
+
+/** Lines of more letters than this width holds are hard to follow. */
+const WIDEST_NOTES = 130
+
+const listedCautions = (texts: readonly string[], inside: number): Block => {
+  const listed = (width: number) => texts.map((text) => textBlock([text], NOTES, width))
+  return stacked(
+    [
+      headingBlock('Cautions'),
+      inside > WIDEST_NOTES ? inTwoColumns(inside, listed, 1) : stacked(listed(inside), 1),
+    ],
+    1,
   )
 }
-
-const listedCautions = (texts: readonly string[], width: number): Block =>
-  stacked([headingBlock('Cautions'), ...texts.map((text) => textBlock([text], NOTES, width))], 1)

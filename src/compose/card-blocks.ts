@@ -125,3 +125,21 @@ export const sideBySide = (
   })
   return bands.reduce((least, each) => (each.height < least.height ? each : least))
 }
+
+/** Blocks in their order in two columns, split where that takes the least height. */
+export const inTwoColumns = (
+  inside: number,
+  blocks: (width: number) => readonly Block[],
+  gap: number,
+): Block => {
+  const width = (inside - BETWEEN_COLUMNS) / 2
+  const all = blocks(width)
+  const splits = all.map((_, index) =>
+    beside(
+      stacked(all.slice(0, index + 1), gap),
+      stacked(all.slice(index + 1), gap),
+      width + BETWEEN_COLUMNS,
+    ),
+  )
+  return splits.reduce((least, each) => (each.height < least.height ? each : least))
+}

@@ -32,8 +32,8 @@ interface Figure {
 export const cardSettings = (plan: StarPlan, order: Order, figureHeight: number, width: number): Block => {
   const { star, firstCut, jointCut, blank, stop } = plan
   const rhombus = blankIsArm(star)
-  const first = [...sawFigures('Cut 1: saw', firstCut), stopFigure('blank stop', blank.side, order)]
-  const joint = [...sawFigures('Cuts 2 and 3: saw', jointCut), stopFigure('stop', stop, order)]
+  const first = [...sawFigures('Cut 1: saw', firstCut), stopFigure('blank stop', blank.side, firstCut, order)]
+  const joint = [...sawFigures('Cuts 2 and 3: saw', jointCut), stopFigure('stop', stop, jointCut, order)]
   const exact = rhombus
     ? ` The board is exactly ${showSetting(star.armStrip, order.lengths)} wide: no cuts 2 and 3.`
     : ''
@@ -51,7 +51,8 @@ const sawFigures = (caption: string, { reading, wedge }: PlannedCut): Figure[] =
   ...(wedge ? [{ caption: '+ wedge', text: showAngle(wedge.angle) }] : []),
 ]
 
-const stopFigure = (caption: string, length: Mm, { lengths }: Order): Figure => {
+const stopFigure = (name: string, length: Mm, { wedge }: PlannedCut, { lengths }: Order): Figure => {
+  const caption = wedge ? `${name}, along the wedge` : name
   const shown = showLength(length, lengths)
   const rest = showSetting(length, lengths).slice(shown.length).trim()
   return { caption, text: shown, ...(rest === '' ? {} : { rest }) }

@@ -7,7 +7,7 @@ import { type Side, shapeSides } from '../drawing/sides.js'
 import type { Extents } from '../geometry/outline.js'
 import { add, between, type Point, point, polar, scale } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
-import { radians } from '../units/convert.js'
+import { degrees, radians } from '../units/convert.js'
 import { showAngle, showSetting } from '../units/show.js'
 import type { SawScene } from './saw-scene.js'
 import { dimensionHeight, leanDirection, leanRadius, type Placing } from './scene-shapes.js'
@@ -15,13 +15,16 @@ import { dimensionHeight, leanDirection, leanRadius, type Placing } from './scen
 /** A word further from its thing than this, on paper, is read with another. */
 const FURTHEST = 14
 
+/** A word above the fence's hatching stands higher than a dimension line by what its tails need. */
+const OVER_HATCHING = 1
+
 /** Around a thing, counter-clockwise from its right. */
 const WAYS = Array.from({ length: 16 }, (_, step) => polar(1, radians((step * Math.PI) / 8)))
 
 /**
  * The words of a scene, each where it is clear and inside `room`; what finds no place stands in the settings and the
  * caption. The stop's distance comes first: it has a place of its own above the fence, or with a wedge stands in the
- * caption.
+ * settings only.
  */
 export const sceneLettering = (
   scene: SawScene,
@@ -43,8 +46,7 @@ export const sceneLettering = (
   const arcMiddle = add(at(scene.pivot), polar(leanRadius(scene, reduced), radians(lean)))
   place(inside(`face ${scene.faceSide}`, scene.kept.map(at)))
   if (scene.cut.reading > 0) place(around(showAngle(scene.cut.reading), arcMiddle, 'DIM'))
-  if (scene.wedge && scene.cut.wedge)
-    place(around(`${showAngle(scene.cut.wedge.angle)} wedge`, middle(scene.wedge.map(at)), 'DIM'), room.max.y)
+  if (scene.wedge && scene.cut.wedge) place(wedgeWords(scene, placing), room.max.y)
   place(around('stop', middle(scene.stop.map(at)), 'NOTE'))
   place(around('handle', at(scene.handle), 'NOTE'))
   place(alongFence('fence', scene, placing), room.max.y)
@@ -101,6 +103,14 @@ const middle = (corners: readonly Point[]): Point =>
     1 / corners.length,
   )
 
+/** About the wedge's middle, or along the fence that it lies on. */
+function* wedgeWords(scene: SawScene, placing: Placing): Generator<Candidate> {
+  const { wedge = [], cut } = scene
+  const text = `${showAngle(cut.wedge?.angle ?? degrees(0))} wedge`
+  yield* around(text, middle(wedge.map(placing.at)), 'DIM')
+  yield* alongFence(text, scene, placing, 'DIM')
+}
+
 /** Places on rings about a point, nearest first. */
 function* around(text: string, about: Point, layer: Label['layer']): Generator<Candidate> {
   const word = wordOf(centredLabel(text, point(0, 0), { layer }))
@@ -122,13 +132,18 @@ function* inside(text: string, corners: readonly Point[]): Generator<Candidate> 
 }
 
 /** Above the fence's hatching, from its ends inwards. */
-function* alongFence(text: string, scene: SawScene, { at, scale: reduced }: Placing): Generator<Candidate> {
+function* alongFence(
+  text: string,
+  scene: SawScene,
+  { at, scale: reduced }: Placing,
+  layer: Label['layer'] = 'NOTE',
+): Generator<Candidate> {
   const xs = scene.fence.flat().map((end) => at(end).x)
   const [left, right] = [Math.min(...xs), Math.max(...xs)]
-  const y = dimensionHeight(scene, reduced)
+  const y = dimensionHeight(scene, reduced) + OVER_HATCHING
   const [fromLeft, fromRight] = [
-    wordOf(label(text, point(0, 0))),
-    wordOf(label(text, point(0, 0), { anchor: 'end' })),
+    wordOf(label(text, point(0, 0), { layer })),
+    wordOf(label(text, point(0, 0), { layer, anchor: 'end' })),
   ]
   for (const inwards of [0, 2, 4, 6, 8, 10, 14, 18]) {
     yield [fromLeft, point(left + inwards, y)]

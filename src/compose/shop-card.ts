@@ -6,20 +6,10 @@ import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import type { StockPlan } from '../stock/stock.js'
 import type { Mm } from '../units/brand.js'
-import {
-  atTheSaw,
-  benchBands,
-  cautions,
-  listBand,
-  PACKED,
-  ROOMY,
-  SETTINGS,
-  type Setting,
-  TIGHT,
-  titleBand,
-} from './card-bands.js'
+import { atTheSaw, benchBands, cautions, listBand, titleBand } from './card-bands.js'
 import { type Block, movedShapes } from './card-blocks.js'
 import { framedCard, insideFrame, PADDING } from './card-frame.js'
+import { DENSE, PACKED_SETTINGS, ROOMY, SETTINGS, type Setting, TIGHT } from './card-setting.js'
 import { cardSettings } from './card-settings.js'
 import { type CardSize, cardSize } from './card-size.js'
 import { handSawBlock } from './hand-saw.js'
@@ -76,7 +66,7 @@ const cardPages = (
     return [
       {
         height,
-        bands: [titleBand(plan, order, ROOMY, inside), hand, lists, cautions(plan, order, ROOMY, inside)],
+        bands: [titleBand(plan, order, ROOMY, inside), hand, lists, cautions(plan, order, 'all', inside)],
       },
     ]
   }
@@ -94,12 +84,12 @@ const cardPages = (
     }
   }
   const onOnePage = (settings: readonly Setting[]) =>
-    firstWithRoom(settings.map((each) => layout(each, [lists, cautions(plan, order, each, inside)])))
-  const whole = onOnePage(SETTINGS) ?? onOnePage([PACKED, { ...PACKED, warnings: 'at the saw' }])
+    firstWithRoom(settings.map((each) => layout(each, [lists, cautions(plan, order, each.warnings, inside)])))
+  const whole = onOnePage(SETTINGS) ?? onOnePage(PACKED_SETTINGS)
   if (whole) return [{ height, bands: whole.bands() }]
   const after = benchBands(plan, order, inside)
   const saw = [atTheSaw(plan, order, inside)]
-  const layouts = [ROOMY, TIGHT, PACKED].map((each) => layout(each, saw))
+  const layouts = [ROOMY, TIGHT, DENSE].map((each) => layout(each, saw))
   const first = firstWithRoom(layouts) ?? layouts.at(-1)
   if (!first) throw new Error('there are layouts')
   return [

@@ -4,7 +4,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { showSetting, trimmed } from '../units/show.js'
+import { trimmed } from '../units/show.js'
 import {
   type Block,
   fittedText,
@@ -79,7 +79,7 @@ const lettered = (plan: StarPlan, order: Order, width: number) => {
     scenes,
     across,
     headings: scenes.map(({ name, cut }) => fittedText(`${name}: ${settingText(cut)}`, HEADINGS, across)),
-    captions: scenes.map((scene) => textBlock([captionText(scene, plan, order)], CAPTION, across)),
+    captions: scenes.map((scene) => textBlock([captionText(scene, plan)], CAPTION, across)),
   }
 }
 
@@ -116,16 +116,15 @@ const reductionFor = (scenes: readonly SawScene[], across: number, room: number)
   return factor * power
 }
 
-/** With a wedge the stop's distance runs along its edge, where no dimension finds room. */
-const captionText = (scene: SawScene, { firstCut }: StarPlan, { lengths }: Order): string => {
-  const stop = scene.wedge ? `Stop ${showSetting(scene.length, lengths)} along the wedge. ` : ''
+/** What the drawing cannot show. With a wedge the stop's distance, along its edge, stands in the settings only. */
+const captionText = (scene: SawScene, { firstCut }: StarPlan): string => {
   switch (scene.name) {
     case 'Cut 1':
-      return `${stop}Trim the end. Marked face side up. Lift the stop, then cut.`
+      return 'Trim the end. Marked face side up. Lift the stop, then cut.'
     case 'Cut 2':
-      return `${stop}${firstCut.wedge && !scene.wedge ? 'Wedge off. ' : ''}Face side up. Arm clamped, offcut free.`
+      return `${firstCut.wedge && !scene.wedge ? 'Wedge off. ' : ''}Face side up. Arm clamped, offcut free.`
     case 'Cut 3':
-      return `${stop}Face side down, the edge of cut 1 on the ${scene.wedge ? 'wedge' : 'fence'}.`
+      return `Face side down, the edge of cut 1 on the ${scene.wedge ? 'wedge' : 'fence'}.`
   }
 }
 

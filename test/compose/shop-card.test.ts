@@ -146,8 +146,9 @@ const wordsOf = ({ labels }: Card): string => labels.map(({ text }) => text).joi
 describe('a card that would be crowded', () => {
   const crowded = ORDERS.map(cardsOf).filter((cards) => cards.length > 1)
 
-  it('is rare in millimetres on A4, and found in the sweep', () => {
-    expect(crowded.length).toBeGreaterThan(20)
+  it('takes a second page in one of a hundred of the sweep, and never in millimetres on A4', () => {
+    expect(crowded.length).toBeGreaterThan(0)
+    expect(crowded.length).toBeLessThanOrEqual(ORDERS.length / 100)
     expect(ORDERS.filter((text) => text.includes('units: mm') && cardsOf(text).length > 1)).toEqual([])
   })
 

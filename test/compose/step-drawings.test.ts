@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { cardSettings } from '../../src/compose/card-settings.js'
 import { stepDrawings } from '../../src/compose/step-drawings.js'
 import type { Path } from '../../src/drawing/model.js'
 import { distance, type Point, point } from '../../src/geometry/point.js'
@@ -82,11 +83,17 @@ describe.each(STARS)('%d points, tip %d°, saw to %d°', (points, tip, limit) =>
     for (const [index, length] of wanted.entries()) expect(drawn[index]).toBeCloseTo(length, 6)
     const named = texts.filter((text) => /^stop \d/.test(text)).map((text) => text.slice(5))
     expect(named).toEqual(wanted.map((length) => `${length.toFixed(1)} mm`))
-    // Along a wedge no dimension finds room: the words under the drawing have it.
-    const words = texts.join(' ')
-    for (const [index, wedge] of wedges.entries())
-      if (wedge > 0)
-        expect(words).toContain(`Stop ${(index === 0 ? side : edge).toFixed(1)} mm along the wedge.`)
+    // Along a wedge no dimension finds room: the settings have it, in figures.
+    const { shapes } = cardSettings(plan, order, 7, 184)
+    const set = shapes.flatMap((shape) => (shape.kind === 'label' ? [shape] : []))
+    for (const [index, wedge] of wedges.slice(0, 2).entries()) {
+      const caption = set.find(
+        ({ text }) => text === `${index === 0 ? 'blank stop' : 'stop'}, along the wedge`,
+      )
+      expect(caption !== undefined).toBe(wedge > 0)
+      const below = set.filter(({ at }) => at.x === caption?.at.x && at.y < caption.at.y)
+      if (wedge > 0) expect(below[0]?.text).toBe(`${(index === 0 ? side : edge).toFixed(1)} mm`)
+    }
   })
 
   it('draws the limits of the hands 100 mm from either side of the slot', () => {
