@@ -24,7 +24,7 @@ import { drawingBook, patternBook } from './paper/pattern-book.js'
 import { printCheck } from './paper/print-check.js'
 import { layOnPaper } from './paper/tile.js'
 import { type Plan, planOrder, type StarPlan } from './plan/plan.js'
-import { quickStock, type StockPlan } from './stock/stock.js'
+import { briefStock, type StockPlan } from './stock/stock.js'
 import { writeDxf } from './write/dxf.js'
 import { pdfChunks } from './write/pdf.js'
 import { writeSvg } from './write/svg.js'
@@ -60,10 +60,7 @@ export interface MadeOrder {
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
-  /**
-   * The boards that are found at once; files only where no choice is cheaper, for else `starwright stock` searches
-   * longer.
-   */
+  /** The boards that a brief search finds. */
   readonly stock: Outcome<StockPlan>
   readonly files: readonly MadeFile[]
 }
@@ -96,8 +93,8 @@ export function* fileSteps(
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
-  const chosen = quickStock(plan, panels)
-  const stock = chosen.ok && chosen.value.proved ? chosen.value : undefined
+  const chosen = briefStock(plan, panels)
+  const stock = chosen.ok ? chosen.value : undefined
   const cards = planned.flatMap((star) => [
     ...shopCards(star, order, stock),
     ...jigCards(jigs.get(star) ?? [], star, order),

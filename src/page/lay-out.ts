@@ -67,18 +67,10 @@ const laidPanels = (
   files: filesOf('panels'),
 })
 
-/** The solver alone is larger than the page may be. */
-const ONLY_QUICK =
-  'This is what is found at once. starwright stock, on the command line, searches longer and writes the cutting list.'
-
 const laidBoards = (stock: MadeOrder['stock'], files: readonly string[]): LaidBoards =>
   stock.ok
     ? {
-        words: [
-          `${takenText(stock.value)}.`,
-          verdictText(stock.value),
-          ...(stock.value.proved ? [] : [ONLY_QUICK]),
-        ],
+        words: [`${takenText(stock.value)}.`, verdictText(stock.value)],
         sheet: writeSvg(cuttingSheet(stock.value)),
         files,
       }

@@ -71,7 +71,7 @@ export interface LaidBoards {
   readonly words: readonly string[]
   /** The cutting list as SVG; absent where the boards do not do. */
   readonly sheet?: string
-  /** Paths of the cutting list's files; none where no proof was found at once. */
+  /** Paths of the cutting list's files; none where the boards do not do. */
   readonly files: readonly string[]
 }
 

@@ -4,7 +4,7 @@ import { panelPages } from '../../src/compose/panel-sheet.js'
 import { panelText } from '../../src/compose/panel-words.js'
 import type { PanelPlan } from '../../src/panels/panel-plan.js'
 import { panelSteps, planPanels } from '../../src/panels/plan-panels.js'
-import { quickStock } from '../../src/stock/stock.js'
+import { briefStock } from '../../src/stock/stock.js'
 import { writeDxf } from '../../src/write/dxf.js'
 import { planOf } from '../orders.js'
 
@@ -96,7 +96,7 @@ describe('the price of a panel', () => {
       ),
     )
     const found = planPanels(plan)
-    const stock = quickStock(plan, found)
+    const stock = briefStock(plan, found)
     if (!stock.ok) throw new Error('no boards')
     const paid = stock.value.stars.reduce(
       (sum, { plan: star, panel }) => sum + (panel ?? Number.NaN) * star.order.quantity,
@@ -110,7 +110,7 @@ describe('the price of a panel', () => {
 
   it('is not guessed', () => {
     const plan = planOf(order('{ length: 1220, width: 610, thickness: 4 }', disc('A', 3)))
-    const stock = quickStock(plan, planPanels(plan))
+    const stock = briefStock(plan, planPanels(plan))
     expect(stock.ok && stock.value.stars[0]?.panel).toBeUndefined()
   })
 })
