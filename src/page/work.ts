@@ -34,6 +34,9 @@ export type Ask =
       readonly kind: DrawingKind
     }
 
+/** Said to the worker while it searches: end with the best so far. */
+export const ENOUGH = 'enough'
+
 /** What stars are wanted, as it is typed: the flags of the command line that tell it; empty ones are left out. */
 export interface WrittenWish {
   readonly points?: string
@@ -45,7 +48,8 @@ export interface WrittenWish {
 }
 
 export type Answer =
-  | { readonly answer: 'doing'; readonly what: string }
+  /** @param keeps the worker hears {@link ENOUGH} now */
+  | { readonly answer: 'doing'; readonly what: string; readonly keeps: boolean }
   | { readonly answer: 'laid'; readonly given: Given; readonly laid: Laid }
   | { readonly answer: 'file'; readonly path: string; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly answer: 'furnished' }
@@ -81,6 +85,8 @@ export interface LaidPanels {
   readonly drawings: readonly LaidPanel[]
   /** The file that shows all of them. */
   readonly files: readonly string[]
+  /** The search was ended before its last step. */
+  readonly stopped: boolean
 }
 
 /** A panel, or several that are cut alike. */
