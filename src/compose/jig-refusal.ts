@@ -1,4 +1,4 @@
-import { holdRoom } from '../jigs/arm-cradle.js'
+import { cradleReach, holdRoom } from '../jigs/arm-cradle.js'
 import { thickestScrew } from '../jigs/on-rail.js'
 import { trialWindow } from '../jigs/trial-window.js'
 import type { JigName, Order } from '../order/order.js'
@@ -23,7 +23,12 @@ export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem
     case 'blank-stop':
       return handSawRefusal(name, plan) ?? railRefusal(order)
     case 'arm-cradle':
-      return handSawRefusal(name, plan) ?? pilotRefusal(order) ?? cradleRefusal(name, plan, order)
+      return (
+        handSawRefusal(name, plan) ??
+        pilotRefusal(order) ??
+        cradleRefusal(name, plan, order) ??
+        cradleReachRefusal(name, plan, order)
+      )
     case 'first-cut-wedge':
       return handSawRefusal(name, plan) ?? railRefusal(order) ?? wedgeRefusal(name, plan, order)
     case 'joint-cut-wedge':
@@ -85,6 +90,17 @@ const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order):
         advice: `The tip of an arm of "${plan.order.name}" lies ${showLength(room.is, lengths)} from the blade: too little for a hold-down, which needs ${showAtLeast(room.least, lengths)}. Make the star larger, give a thinner bolt, or leave the cradle out and cut the joints another way.`,
       }
     : undefined
+}
+
+/** On a wedge the cradle lies further out still; the wedge's own reach tells of that. */
+const cradleReachRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
+  const reach = cradleReach(plan, shop.jigStock)
+  return shop.saw.crosscut === undefined || plan.jointCut.wedge || reach <= shop.saw.crosscut + SHOP
+    ? undefined
+    : {
+        ...at(name),
+        advice: `The cradle's strip keeps an arm of "${plan.order.name}" away from the fence: the blade must reach ${showAtLeast(reach, lengths)}, this saw cuts ${showLength(shop.saw.crosscut, lengths)}. Make the star smaller, or leave the cradle out and clamp each arm to the fence.`,
+      }
 }
 
 const windowRefusal = (plan: StarPlan, { shop, lengths }: Order): Problem | undefined =>
