@@ -43,7 +43,7 @@ export interface WrittenWish {
   readonly quantity?: string
   readonly most?: string
   readonly rank?: string
-  /** Numbers in the list. */
+  /** Numbers in the list, names, or shapes as the command line takes them. */
   readonly compare?: readonly [string, string] | undefined
 }
 
