@@ -19,6 +19,7 @@ import {
 } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import { mm, radians } from '../units/convert.js'
 import { showAngle, showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
@@ -71,21 +72,7 @@ export const armLettering = (
     const others = corners.filter((other) => other !== corner).map(({ at }) => at)
     place(angleCandidates(corner, arcRadius(plan), others))
   }
-  place(
-    edgeWords(
-      'fence',
-      [0.15, 0.3, 0.5, 0.7, 0.85].map((share) => point(star.tipEdge * share, -4)),
-      'middle',
-    ),
-  )
-  if (!blankIsArm(star))
-    place(
-      edgeWords(
-        'stop',
-        [2.5, 4, 6, -4].flatMap((y) => [-3, -5, -8, -12].map((x) => point(x, y))),
-        'end',
-      ),
-    )
+  if (!tooSmallForSaw(plan)) for (const words of sawWords(plan)) place(words)
   const jointText = `joint edge ${showLength(star.jointEdge, order.lengths)}`
   place([
     ...alongside(nearValley, centre, farValley, jointText),
@@ -143,7 +130,16 @@ const angleCandidates = (
     .map((place) => centredLabel(text, place, { layer: 'DIM' }))
 }
 
-/** Words at the board's lower edge and beside the tip: where fence and stop are. */
+/** Where fence and stop are: at the board's lower edge and beside the tip. */
+const sawWords = ({ star }: StarPlan): Label[][] => {
+  const atFence = [0.15, 0.3, 0.5, 0.7, 0.85].map((share) => point(star.tipEdge * share, -4))
+  const atTip = [2.5, 4, 6, -4].flatMap((y) => [-3, -5, -8, -12].map((x) => point(x, y)))
+  return [
+    edgeWords('fence', atFence, 'middle'),
+    ...(blankIsArm(star) ? [] : [edgeWords('stop', atTip, 'end')]),
+  ]
+}
+
 const edgeWords = (text: string, places: readonly Point[], anchor: Label['anchor']): Label[] =>
   [SMALL, 1.8].flatMap((height) => places.map((place) => label(text, place, { height, anchor })))
 

@@ -8,6 +8,7 @@ import { outlineSize } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import { showLength, showSetting } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { boardLines, kerfLines, OVERRUN, wasteLines } from './arm-cuts.js'
@@ -17,19 +18,22 @@ import { cutNumbers } from './cut-numbers.js'
 
 /**
  * One arm on its board, as it lies at the saw: the lower edge is the fence's. The tip is at the origin, the board
- * runs along x. The finished kite, its blank, the three cuts in order, the waste on the blade's side.
+ * runs along x. The finished kite, its blank, the three cuts in order, the waste on the blade's side. An arm that is too
+ * small for the saw has no settings, stop or slot of the blade.
  */
 export const armPattern = (plan: StarPlan, order: Order, furniture: Furniture): Drawing => {
   const { star, blank } = plan
   const arm = kiteOutline(kite(star))
   const trueSize = outlineSize(arm)
-  const lines = [...boardLines(plan), ...wasteLines(plan), ...kerfLines(plan, order.shop.saw.kerf)]
+  const byHand = tooSmallForSaw(plan)
+  const kerf = byHand ? [] : kerfLines(plan, order.shop.saw.kerf)
+  const lines = [...boardLines(plan), ...wasteLines(plan), ...kerf]
   const outline = path('PATTERN', arm)
   const corners = blankCorners(star, blank.side)
   const left = Math.min(...corners.map(({ x }) => x)) - OVERRUN
   const dimensions = armDimensions(plan, order, left)
   const drawn = [outline, ...lines, ...chamferLine(plan), ...angleArcs(plan), ...dimensions]
-  const numbers = cutNumbers(plan, drawn)
+  const numbers = byHand ? [] : cutNumbers(plan, drawn)
   const lettered = armLettering(plan, order, furniture.grainArrow, [...drawn, ...numbers])
   return notedDrawing({
     kind: 'arm-pattern',
@@ -48,13 +52,15 @@ export const armPattern = (plan: StarPlan, order: Order, furniture: Furniture): 
 const chamferLine = ({ star, order }: StarPlan): Path[] =>
   order.chamfer === undefined ? [] : [chain('PATTERN', chamferChain(star, order.chamfer), 'dashed')]
 
-const armDimensions = ({ star, blank }: StarPlan, order: Order, left: number): Shape[] => {
+const armDimensions = (plan: StarPlan, order: Order, left: number): Shape[] => {
+  const { star, blank } = plan
   const show = (length: typeof blank.side) => showLength(length, order.lengths)
   const set = (length: typeof blank.side) => showSetting(length, order.lengths)
   const [tip, low] = blankCorners(star, blank.side)
   const near = point(star.tipEdge, 0)
   const oneLength = blank.side - star.tipEdge < SHOP
   const upright = dimension(point(left, 0), point(left, star.armStrip), 'up', left - 8, show(star.armStrip))
+  if (tooSmallForSaw(plan)) return upright
   return oneLength
     ? [
         ...dimension(

@@ -1,5 +1,6 @@
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import type { StockPlan } from '../stock/stock.js'
 import { firstBoardRow } from './board-block.js'
 import {
@@ -24,6 +25,7 @@ import {
 } from './card-words.js'
 import { BENCH_CAUTION, SAW_CAUTIONS } from './cautions.js'
 import { readingNotes } from './cut-steps.js'
+import { ownNote } from './own-note.js'
 import { PICTURE_WIDTH, starPicture } from './star-picture.js'
 
 /** At the saw nothing is lettered smaller than MUST_READ; cautions and notes not smaller than NOTES (ISO 3098). */
@@ -94,9 +96,13 @@ export const titleBand = (
         ],
         across,
       ),
-      textBlock(boardLines(plan, order).slice(0, board ? 1 : undefined), MUST_READ, across),
+      textBlock(
+        [...ownNote(plan), ...boardLines(plan, order).slice(0, board ? 1 : undefined)],
+        MUST_READ,
+        across,
+      ),
       ...(board ? [board] : []),
-      textBlock([readingNotes(order).join(' ')], NOTES, across),
+      textBlock(tooSmallForSaw(plan) ? [] : [readingNotes(order).join(' ')], NOTES, across),
     ],
     2.6,
   )

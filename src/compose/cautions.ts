@@ -12,6 +12,8 @@ export const LOOSE_CAUTION =
 
 export const PRINT_CAUTION = 'Print at 100 %, not "fit to page", and measure the scale check before you cut.'
 
+export const RULES_CAUTION = "The saw's manual and local rules come first."
+
 /**
  * The fuller list, for the card that hangs by the saw: what bears on the cuts.
  *
@@ -19,7 +21,7 @@ export const PRINT_CAUTION = 'Print at 100 %, not "fit to page", and measure the
  * NIOSH Pocket Guide, 0667. Trapped offcuts: common practice, no published source.
  */
 export const SAW_CAUTIONS: readonly string[] = [
-  "The saw's manual and local rules come first.",
+  RULES_CAUTION,
   'Hands stay at least 100 mm (4 in) from both sides of the blade and do not cross its line (AS/NZS 62841.3.9:2020); short pieces are clamped or held in a jig.',
   'Never trap an offcut: the arm is clamped, the offcut free, and the blade comes up only when it stands still.',
   'Eye, ear and dust protection; NIOSH REL for wood dust: 1 mg/m³, averaged over the working day.',

@@ -9,6 +9,7 @@ import { showLength } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { type CardSize, cardSize } from './card-size.js'
+import { RULES_CAUTION } from './cautions.js'
 import { assembly, PICTURE_ACROSS } from './jig-assembly.js'
 import { JIG_CAUTION, nameWords } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
@@ -29,31 +30,54 @@ const BETWEEN = 3
 export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Drawing[] => {
   const size = cardSize(order)
   const bands = jigBands(jigs, plan, order, insideFrame(size.across))
-  const pages = onCards(bands, size, (page) => pageOf(plan, page, size).height)
-  return pages.map((bands) => cardOf(plan, bands, size))
+  const last = lastWords(jigs, plan)
+  const pages = onCards(bands, size, (page) => pageOf(plan, page, last, size).height)
+  return pages.map((bands) => cardOf(plan, bands, last, size))
 }
 
 /** The same on one page, however long. */
 export const jigCard = (plan: StarPlan, order: Order): Drawing => {
   const { across } = cardSize(order)
   const size = { across, height: mm(0) }
-  return cardOf(plan, jigBands(drawJigs(plan, order), plan, order, insideFrame(across)), size)
+  const jigs = drawJigs(plan, order)
+  return cardOf(plan, jigBands(jigs, plan, order, insideFrame(across)), lastWords(jigs, plan), size)
+}
+
+/** At the foot of every page: how names are cut, and the caution for jigs beside the blade, where there are any. */
+const lastWords = (jigs: readonly WantedJig[], plan: StarPlan): string[] => {
+  const made = jigs.flatMap((wanted) =>
+    'drawn' in wanted && wanted.drawn.ok ? [wanted.drawn.value.jig] : [],
+  )
+  return [
+    ...(made.length > 0 ? nameWords(plan) : []),
+    made.some(({ inUse }) => inUse?.blade) ? JIG_CAUTION : RULES_CAUTION,
+  ]
 }
 
 const titleOf = (plan: StarPlan): string => `${plan.order.name}: jigs`
 
 /** Title, jigs and caution under each other, and how high a frame around them is. */
-const pageOf = (plan: StarPlan, bands: readonly Block[], { across }: CardSize): Block => {
+const pageOf = (
+  plan: StarPlan,
+  bands: readonly Block[],
+  last: readonly string[],
+  { across }: CardSize,
+): Block => {
   const width = insideFrame(across)
   const title = textBlock([titleOf(plan)], 5, width)
-  const caution = textBlock([...nameWords(plan), JIG_CAUTION], WORDS, width)
+  const caution = textBlock(last, WORDS, width)
   const { shapes, height } = stacked([title, ...bands, caution], BETWEEN)
   return { shapes, height: height + 2 * PADDING }
 }
 
 /** @param size of the frame; higher where the bands are */
-const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawing => {
-  const page = pageOf(plan, bands, size)
+const cardOf = (
+  plan: StarPlan,
+  bands: readonly Block[],
+  last: readonly string[],
+  size: CardSize,
+): Drawing => {
+  const page = pageOf(plan, bands, last, size)
   const height = Math.max(size.height, page.height)
   return framedCard(
     { kind: 'jig-card', title: titleOf(plan) },

@@ -134,7 +134,7 @@ const handLimits = (scene: SawScene, { at, scale: reduced }: Placing): Path[] =>
   ].flatMap((start) => {
     const seen = within(start, along, min, point(max.x, 0))
     return seen && distance(...seen) * reduced >= SHORTEST_LIMIT
-      ? [line('GUIDE', at(seen[0]), at(seen[1]), 'double-chain')]
+      ? [line('NOTE', at(seen[0]), at(seen[1]), 'double-chain')]
       : []
   })
 }

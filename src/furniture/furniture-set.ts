@@ -8,7 +8,7 @@ import type { Artwork } from '../drawing/artwork.js'
 import { done, type Outcome, refused, showProblem } from '../order/problem.js'
 import type { Units } from '../units/read-length.js'
 import { FURNITURE_NAMES, type FurnitureName, type FurnitureTexts, furnitureFile } from './furniture-names.js'
-import { readFurniture } from './read-furniture.js'
+import { readFurniture, readPiece } from './read-furniture.js'
 import { wantingIn } from './wanting.js'
 
 /** The pieces a page is furnished with. */
@@ -52,7 +52,7 @@ export const defaultFurniture = (units: Units): Furniture => furnitureOf(units, 
 export const furnitureWith = (texts: FurnitureTexts, units: Units): Outcome<Furniture> => {
   const given = FURNITURE_NAMES.flatMap((name) => {
     const text = texts[name]
-    return text === undefined ? [] : [[name, readPiece(name, text)] as const]
+    return text === undefined ? [] : [[name, ownPiece(name, text)] as const]
   })
   const problems = given.flatMap(([, outcome]) => (outcome.ok ? [] : outcome.problems))
   if (problems.length > 0) return refused(problems)
@@ -63,10 +63,10 @@ export const furnitureWith = (texts: FurnitureTexts, units: Units): Outcome<Furn
 }
 
 /** A maker's own piece, and all that keeps it from serving. */
-const readPiece = (name: FurnitureName, text: string): Outcome<Artwork> => {
+const ownPiece = (name: FurnitureName, text: string): Outcome<Artwork> => {
   const file = furnitureFile(name)
-  const outcome = readFurniture(file, name, text)
+  const outcome = readPiece(file, name, text)
   if (!outcome.ok) return outcome
-  const problems = wantingIn(name, outcome.value).map((problem) => ({ place: file, ...problem }))
-  return problems.length === 0 ? outcome : refused(problems)
+  const problems = wantingIn(file, name, outcome.value)
+  return problems.length === 0 ? done(outcome.value.artwork) : refused(problems)
 }

@@ -1,4 +1,4 @@
-import type { ArtMark, Artwork } from '../drawing/artwork.js'
+import type { ArtMark, ArtText, Artwork } from '../drawing/artwork.js'
 import type { Extents } from '../geometry/outline.js'
 import { done, type Outcome, type Problem, refused } from '../order/problem.js'
 import { mm } from '../units/convert.js'
@@ -16,13 +16,34 @@ import { readText } from './svg-text.js'
 import { combined, keepsPlaces, type Matrix, readTransform, TRANSFORM_ALLOWED } from './svg-transform.js'
 import { readTree, type SvgElement } from './svg-tree.js'
 
+/** A mark, and the element that draws it. */
+export interface DrawnMark<Mark extends ArtMark = ArtMark> {
+  readonly mark: Mark
+  readonly element: SvgElement
+}
+
+/** A piece as it was read, and where each of its marks stands in the file. */
+export interface DrawnPiece {
+  readonly artwork: Artwork
+  readonly drawn: readonly DrawnMark[]
+}
+
+export const textsOf = ({ drawn }: DrawnPiece): DrawnMark<ArtText>[] =>
+  drawn.flatMap(({ mark, element }) => (mark.kind === 'text' ? [{ mark, element }] : []))
+
+/** A piece of sheet furniture as {@link readPiece} reads it. */
+export const readFurniture = (file: string, name: FurnitureName, text: string): Outcome<Artwork> => {
+  const piece = readPiece(file, name, text)
+  return piece.ok ? done(piece.value.artwork) : piece
+}
+
 /**
  * Reads a piece of sheet furniture that can be drawn exactly as its SVG says, or tells what in it cannot, by element
  * and line.
  *
  * @param file what the maker calls it, such as `title-block.svg`
  */
-export const readFurniture = (file: string, name: FurnitureName, text: string): Outcome<Artwork> => {
+export const readPiece = (file: string, name: FurnitureName, text: string): Outcome<DrawnPiece> => {
   const tree = readTree(file, text)
   if (!tree.ok) return tree
   const problems: Problem[] = []
@@ -30,17 +51,19 @@ export const readFurniture = (file: string, name: FurnitureName, text: string): 
   const piece = FURNITURE[name]
   const size = readSize(tree.value, piece, refuse)
   const { height } = size ?? piece
-  const marks: ArtMark[] = []
+  const drawn: DrawnMark[] = []
   const draw = (element: SvgElement, mark: ArtMark): void => {
     const beyond = size && reachBeyond(artExtents(mark), size)
-    if (beyond === undefined) marks.push(mark)
+    if (beyond === undefined) drawn.push({ mark, element })
     else refuse(element, undefined, `It reaches ${beyond}: ${OVER_OTHERS}`)
   }
   const upright: Matrix = [1, 0, 0, -1, 0, height]
   walkGroup(tree.value, { properties: INITIAL, matrix: upright }, { piece, refuse, draw })
-  if (marks.length === 0 && problems.length === 0)
+  if (drawn.length === 0 && problems.length === 0)
     refuse(tree.value, undefined, 'It draws nothing. Leave the file out to have the usual piece.')
-  return problems.length > 0 || !size ? refused(problems) : done({ ...size, marks })
+  return problems.length > 0 || !size
+    ? refused(problems)
+    : done({ artwork: { ...size, marks: drawn.map(({ mark }) => mark) }, drawn })
 }
 
 const OVER_OTHERS =

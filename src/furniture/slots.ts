@@ -39,6 +39,16 @@ const filled = (mark: ArtText, values: SlotValues): ArtText[] => {
 export const roomFor = ({ text, height }: ArtText, values: SlotValues): Mm =>
   textWidth(withValues(text, values), mm(Math.min(height, SMALLEST_CAPITALS)))
 
+/** Do those of the values that the artwork letters stand in it without being cut short? */
+export const isReadWhole = ({ marks }: Artwork, values: SlotValues): boolean =>
+  marks.every(
+    (mark) =>
+      mark.kind !== 'text' ||
+      mark.room === undefined ||
+      !slotsIn(mark.text).some((slot) => Object.hasOwn(values, slot)) ||
+      roomFor(mark, values) <= mark.room,
+  )
+
 const withValues = (text: string, values: SlotValues): string =>
   text.replace(SLOT, (_, name: SlotName) => values[name] ?? '').trim()
 

@@ -8,6 +8,9 @@ export type Refuse = (
   advice: string,
 ) => undefined
 
+/** Tells one mistake that lies in no one element. */
+export type Tell = (given: string, advice: string) => void
+
 /** More than a person mends at once. */
 export const MOST_TOLD = 20
 const LONGEST_SHOWN = 40

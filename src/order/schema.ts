@@ -243,7 +243,7 @@ export const orderSchema = (units: Units) => {
       textField({
         longest: 200,
         use: 'note',
-        says: 'A line of your own, lettered among the notes of the arm pattern and the star mat',
+        says: 'A line of your own, lettered among the notes of the arm pattern, the star mat and the shop card',
       }),
     ),
     quantity: v.optional(wholeField({ least: 1, most: 10_000, says: 'How many of this star' })),

@@ -1,9 +1,13 @@
 import { shapeExtents } from '../drawing/bounds.js'
+import { SMALL, wrapText } from '../drawing/lettering.js'
 import type { Shape } from '../drawing/model.js'
+import { label } from '../drawing/shapes.js'
 import type { Furniture } from '../furniture/furniture-set.js'
+import { isReadWhole } from '../furniture/slots.js'
 import type { Extents } from '../geometry/outline.js'
 import { type Point, point, subtract } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
+import { mm } from '../units/convert.js'
 import type { Page, View } from './page.js'
 import { longestWindow, pieceOfRoll, type Sheet, windowSize } from './sheet.js'
 import { strip } from './strip.js'
@@ -51,7 +55,7 @@ interface Placed {
 export const shareSheets = (pages: readonly TitledPage[], order: Order, furniture: Furniture): Shared => {
   const sheets: (OpenSheet | TitledPage)[] = []
   const whereTo = pages.map((titled) => {
-    const block = titled.whole ? blockOf(titled.page) : undefined
+    const block = titled.whole ? blockOf(titled) : undefined
     for (const [index, open] of sheets.entries()) {
       if (!block || !('bare' in open) || !isAlike(open.sheet, titled.page.sheet, order)) continue
       const next = placeOn(open, titled, block)
@@ -75,11 +79,36 @@ export const shareSheets = (pages: readonly TitledPage[], order: Order, furnitur
   }
 }
 
-/** Everything a page shows, and how far it reaches. */
-const blockOf = ({ views }: Page): { readonly shapes: readonly Shape[]; readonly box: Extents } => {
-  const shapes = views.flatMap((view) => view.shapes)
+/** Everything a page shows under its own title, and how far it reaches. */
+const blockOf = ({
+  title,
+  page,
+}: TitledPage): { readonly shapes: readonly Shape[]; readonly box: Extents } => {
+  const shown = page.views.flatMap((view) => view.shapes)
+  const shapes = [...caption(title, shown), ...shown]
   return { shapes, box: shapeExtents(shapes) }
 }
+
+/** Narrower blocks have a title that reaches over their side. */
+const CAPTION_WIDTH = 60
+
+/** The drawing's title above what is shown of it, unless the heading of its notes says as much: the star, and what of it. */
+const caption = (title: string, shown: readonly Shape[]): Shape[] => {
+  const star = starIn(title)
+  if (shown.some((shape) => shape.kind === 'label' && shape.text.startsWith(`${star}: `))) return []
+  const { min, max } = shapeExtents(shown)
+  const rows = wrapText(title, SMALL, mm(Math.max(max.x - min.x, CAPTION_WIDTH))).toReversed()
+  return rows.map((text, row) =>
+    label(text, point(min.x, max.y + SMALL * (CAPTION_ABOVE + row * ROW)), { height: SMALL }),
+  )
+}
+
+/** What stands before the last colon of a drawing's title. */
+const starIn = (title: string): string => title.slice(0, Math.max(0, title.lastIndexOf(': ')))
+
+/** From a block to the baseline over it, and from that to the next, over the height of a capital: tails and accents. */
+const CAPTION_ABOVE = 0.8
+const ROW = 1.8
 
 /** Pieces of a roll are cut to any length: what fits on one may lie there. */
 const isAlike = (a: Sheet, b: Sheet, { shop: { paper } }: Order): boolean =>
@@ -142,20 +171,29 @@ const sharedPage = (
   sheet,
   views: placed.map(({ view }) => view),
   furniture: () => {
-    const title = titlesTogether(placed.map(({ from }) => from.title))
+    const fits = (title: string): boolean => isReadWhole(furniture.titleBlock, { title })
+    const title = titleOfAll(
+      placed.map(({ from }) => from.title),
+      fits,
+    )
     return strip(sheet, { title, documentType: 'patterns', sheet: name, sheets: count }, order, furniture)
   },
 })
 
-/** `Boathouse: blank stop + angle gauge; Chapel: arm`: what stands before the last colon is said once. */
-const titlesTogether = (titles: readonly string[]): string => {
+/**
+ * `Boathouse: blank stop + angle gauge; Chapel: arm`, where what stands before the last colon is said once; or only the
+ * stars, or how many drawings, for each is lettered with its own title.
+ */
+const titleOfAll = (titles: readonly string[], fits: (title: string) => boolean): string => {
   const byStar = new Map<string, Set<string>>()
   for (const title of titles) {
-    const at = title.lastIndexOf(': ')
-    const [star, what] = at < 0 ? ['', title] : [title.slice(0, at), title.slice(at + 2)]
+    const star = starIn(title)
+    const what = title.slice(star === '' ? 0 : star.length + 2)
     byStar.set(star, (byStar.get(star) ?? new Set()).add(what))
   }
-  return [...byStar]
-    .map(([star, whats]) => `${star === '' ? '' : `${star}: `}${[...whats].join(' + ')}`)
-    .join('; ')
+  const whole = [...byStar].map(
+    ([star, whats]) => `${star === '' ? '' : `${star}: `}${[...whats].join(' + ')}`,
+  )
+  const count = `${titles.length} drawings`
+  return [whole.join('; '), `${[...byStar.keys()].join(', ')}: ${count}`].find(fits) ?? count
 }

@@ -1,7 +1,8 @@
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { readPdf } from '../read-back/read-pdf.js'
 import { starwright } from './starwright.js'
 
 let folder = ''
@@ -52,4 +53,18 @@ describe.each(COMMANDS)('%s tells mistakes of the order and of its furniture tog
     expect(err).toContain('caution.svg, line 2')
     if (words[0] === 'make') expect(err).toContain('stars[0].chamfer')
   })
+})
+
+it.each([
+  [[], ['Print check, A4']],
+  [
+    ['--title', 'Winter fair'],
+    ['Print check, A4', 'Winter fair'],
+  ],
+])('a print check from flags %j has the title %j, and no star of its own', async (words, titles) => {
+  expect(starwright(['print-check', ...words, '--to', 'check.pdf'], { cwd: folder }).code).toBe(0)
+  const [page] = await readPdf(Uint8Array.from(readFileSync(join(folder, 'check.pdf'))))
+  const { texts = [] } = page ?? {}
+  expect(texts).toEqual(expect.arrayContaining(titles))
+  expect(texts.filter((text) => /^Star/.test(text))).toEqual([])
 })

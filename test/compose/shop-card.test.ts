@@ -1,13 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { armNotes } from '../../src/compose/arm-notes.js'
-import { cutPlan } from '../../src/compose/cut-plan.js'
 import { shopCards } from '../../src/compose/shop-card.js'
 import { drawingExtents, shapeExtents } from '../../src/drawing/bounds.js'
+import { layerOf } from '../../src/drawing/layers.js'
 import type { Drawing, Label, Path } from '../../src/drawing/model.js'
 import { labelIsClear } from '../../src/drawing/place-label.js'
 import { parseOrder } from '../../src/order/parse.js'
 import { planOrder } from '../../src/plan/plan.js'
-import { mm } from '../../src/units/convert.js'
 import { planOf } from '../orders.js'
 
 /*
@@ -165,39 +163,6 @@ describe('a card that would be crowded', () => {
   })
 })
 
-describe('an arm too small for the saw', () => {
-  const [card, ...further] = cardsOf(
-    `stars: [{ name: Bell, points: 5, tip-angle: 45, across: 60 }]\n${PLAIN}`,
-  )
-  const words = card ? wordsOf(card) : ''
-
-  it('is sawn by hand: no saw setting, no stop, no drawing of a cut', () => {
-    expect(further).toEqual([])
-    expect(words).toContain('Too small for a miter saw: fine hand saw and miter box.')
-    for (const word of ['Cut 1', 'Cuts 2', 'Nearest mark', 'Seen from above'])
-      expect(words).not.toContain(word)
-  })
-
-  it('is sawn by hand in the cut plan and on the arm pattern too', () => {
-    const { order, stars } = planOf(`stars: [{ name: Bell, points: 5, tip-angle: 45, across: 60 }]\n${PLAIN}`)
-    const [star] = stars
-    if (!star) throw new Error('the order has a star')
-    const texts = [
-      cutPlan({ order, stars }),
-      armNotes(star, order, { across: mm(30), height: mm(20) }).join(' '),
-    ]
-    for (const text of texts.map((each) => each.replaceAll(/\s+/g, ' '))) {
-      expect(text).toContain('Too small for a miter saw: fine hand saw and miter box.')
-      expect(text).not.toMatch(/Cut [123]/)
-    }
-  })
-
-  it("gives the arm's angles and lengths all the same", () => {
-    // Five points: 360/5 at the centre, sides (360 - 45 - 72)/2; across 60 is 2 R cos 18°.
-    expect(words).toContain('Tip 45°, centre 72°, sides 121.5°')
-  })
-})
-
 it('most of the sweep is drawn', () => {
   const drawn = ORDERS.filter((text) => cardsOf(text).length > 0)
   expect(drawn.length / ORDERS.length).toBeGreaterThan(0.85)
@@ -249,6 +214,17 @@ shop: { saw: { limit: 45, kerf: 2.4, reads-to: 0.5 }, boards: [{ width: 70, leng
     expect(words.includes('First hollow the top arm')).toBe(hollow !== undefined)
     if (hollow) expect(words).toContain(hollow)
     expect(words).toContain(by)
+  })
+
+  it("has the maker's own note, and the line where hands stay in black", () => {
+    const [noted] = cardsOf(
+      `stars: [{ name: Boathouse, points: 5, tip-angle: 45, board-width: 70, note: From the dark board }]\n${PLAIN}`,
+    )
+    expect(noted && wordsOf(noted)).toContain('Note: From the dark board')
+    expect(text).not.toContain('Note:')
+    const limits = noted?.paths.filter(({ pen }) => pen === 'double-chain') ?? []
+    expect(limits.length).toBeGreaterThan(0)
+    for (const { layer } of limits) expect(layerOf(layer).colour).toBe('#000000')
   })
 
   it('puts the steps after the saw in working order', () => {

@@ -104,7 +104,7 @@ describe.each(STARS_ON_PAPER)('%s on %s', { timeout: 20_000 }, (star, paper) => 
     expect(found.displaced).toBeLessThan(MEASURED)
     expect(found.missing).toBeLessThan(MEASURED)
     expect(found.doubled).toBeLessThan(MEASURED)
-    // The search tries every 2° (20° and more above 2 m); whichever it took, the pages show.
+    // The search tries every 2° (10° above 60 sheets or 2 m); whichever it took, the pages show.
     expect(Math.abs(found.turned - 2 * Math.round(found.turned / 2))).toBeLessThan(0.001)
   })
 })
