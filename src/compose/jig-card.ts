@@ -5,7 +5,7 @@ import type { Order } from '../order/order.js'
 import { showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
-import { showLength } from '../units/show.js'
+import { showSize } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { type CardSize, cardSize } from './card-size.js'
@@ -84,7 +84,7 @@ const leftOut = (name: string, why: readonly string[], across: number): Block =>
 const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Order, width: number): Block => {
   const words = jigWords(jig, plan, order)
   const across = width - PICTURE_ACROSS - COLUMN
-  const stock = showLength(order.shop.jigStock.thickness, order.lengths)
+  const stock = showSize(order.shop.jigStock.thickness, order.lengths)
   const list = [
     ...jig.parts.map(({ word, outer, copies }, index) => {
       const size = sizeText(levelledSize(outer), order.lengths)

@@ -7,7 +7,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { HAND_DISTANCE } from '../plan/warnings.js'
 import type { Radians } from '../units/brand.js'
 import { radians } from '../units/convert.js'
-import { showLength } from '../units/show.js'
+import { showLength, showSize } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { type PartWords, readable } from './jig-letters.js'
 
@@ -25,7 +25,7 @@ export const JIG_CAUTION =
 
 /** The rail is no thicker than the panel: what is left beside the screws in it. */
 export const railScrews = (through: string, { shop: { jigStock }, lengths }: Order): string =>
-  `3 wood screws through ${through}, holes ${showLength(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes of ${showLength(jigStock.pilot, lengths)}`
+  `3 wood screws through ${through}, holes ${showSize(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes of ${showSize(jigStock.pilot, lengths)}`
 
 /** The letters that are cut have no signs of other scripts and few marks: what became of the star's name, if anything. */
 export const nameWords = ({ order: { name } }: StarPlan): string[] =>

@@ -6,7 +6,7 @@ import type { Problem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import { degrees, mm } from '../units/convert.js'
-import { showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
+import { showAngle, showAtLeast, showAtMost, showLength, showSize, showSmall } from '../units/show.js'
 import { SAME_ANGLE, SAME_POINT, SHOP } from '../units/tolerance.js'
 import { frameRefusal } from './frame-words.js'
 import { wedgeOf } from './wedge-words.js'
@@ -62,8 +62,8 @@ const pilotRefusal = ({ shop: { jigStock }, lengths }: Order): Problem | undefin
     ? undefined
     : {
         place: 'shop.jig-stock.pilot',
-        given: showLength(jigStock.pilot, lengths),
-        advice: `A wood screw does not bite in a hole as wide as its own, ${showLength(jigStock.screw, lengths)}. Allowed: less than that; five eighths will do.`,
+        given: showSize(jigStock.pilot, lengths),
+        advice: `A wood screw does not bite in a hole as wide as its own, ${showSize(jigStock.screw, lengths)}. Allowed: less than that; five eighths will do.`,
       }
 
 const railRefusal = (order: Order): Problem | undefined => {
@@ -76,8 +76,8 @@ const railRefusal = (order: Order): Problem | undefined => {
   return jigStock.screw > thickestScrew(jigStock) + SAME_POINT
     ? {
         place: 'shop.jig-stock.screw',
-        given: showLength(jigStock.screw, lengths),
-        advice: `It would split a rail of ${showLength(jigStock.thickness, lengths)} panel. Allowed there: up to ${showAtMost(thickestScrew(jigStock), lengths)}. Give a thinner screw, or a thicker panel.`,
+        given: showSize(jigStock.screw, lengths),
+        advice: `It would split a rail of ${showSize(jigStock.thickness, lengths)} panel. Allowed there: up to ${showAtMost(thickestScrew(jigStock), lengths)}. Give a thinner screw, or a thicker panel.`,
       }
     : undefined
 }
@@ -108,7 +108,7 @@ const windowRefusal = (plan: StarPlan, { shop, lengths }: Order): Problem | unde
     ? undefined
     : {
         place: 'shop.jig-stock.tolerance',
-        given: showLength(shop.jigStock.tolerance, lengths),
+        given: showSmall(shop.jigStock.tolerance, lengths),
         advice: `Nothing would be left of the narrow opening for an arm of "${plan.order.name}". Give a smaller tolerance, or leave the trial window out.`,
       }
 
