@@ -2,7 +2,6 @@ import type { Drawing } from '../drawing/model.js'
 import { point } from '../geometry/point.js'
 import { levelledSize } from '../jigs/levelled.js'
 import type { Order } from '../order/order.js'
-import { showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
 import { showSize } from '../units/show.js'
@@ -12,7 +11,7 @@ import { type CardSize, cardSize } from './card-size.js'
 import { assembly, PICTURE_ACROSS } from './jig-assembly.js'
 import { JIG_CAUTION, nameWords } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
-import { type DrawnJig, drawJigs, type WantedJig } from './jigs.js'
+import { type DrawnJig, drawJigs, jigTitle, type WantedJig, whyLeftOut } from './jigs.js'
 import { sizeText } from './size-text.js'
 
 const COLUMN = 4
@@ -65,21 +64,11 @@ const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawin
 
 const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): Block[] =>
   jigs.map((wanted) => {
-    if ('needless' in wanted) return leftOut(wanted.name, [`Not needed. ${wanted.needless}`], across)
-    const { drawn } = wanted
-    return drawn.ok
-      ? jigBand(drawn.value, plan, order, across)
-      : leftOut(
-          wanted.name,
-          drawn.problems.map(
-            (problem) => `Left out. ${problem.place === 'jigs' ? problem.advice : showProblem(problem)}`,
-          ),
-          across,
-        )
+    const drawn = 'drawn' in wanted && wanted.drawn.ok ? wanted.drawn.value : undefined
+    return drawn
+      ? jigBand(drawn, plan, order, across)
+      : stacked([headingBlock(jigTitle(wanted.name)), textBlock(whyLeftOut(wanted), WORDS, across)], 1.5)
   })
-
-const leftOut = (name: string, why: readonly string[], across: number): Block =>
-  stacked([headingBlock(name.replaceAll('-', ' ')), textBlock(why, WORDS, across)], 1.5)
 
 const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Order, width: number): Block => {
   const words = jigWords(jig, plan, order)
