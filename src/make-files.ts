@@ -4,7 +4,7 @@ import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 import { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
-import { drawJigs, type WantedJig } from './compose/jigs.js'
+import { drawJigs, jigTitle, type WantedJig, whyLeftOut } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
 import { numberedPanels, panelDrawing } from './compose/panel-drawing.js'
 import { panelPages } from './compose/panel-sheet.js'
@@ -16,7 +16,7 @@ import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
 import type { Steps } from './nest/run-steps.js'
 import type { Order } from './order/order.js'
 import { type OrderInput, parseOrder } from './order/parse.js'
-import { done, type Outcome, problemsOf, refused } from './order/problem.js'
+import { capital, done, type Outcome, problemsOf, refused } from './order/problem.js'
 import type { PanelPlan } from './panels/panel-plan.js'
 import { cardBook, cuttingBook, panelBook } from './paper/card-book.js'
 import type { PrintedBook, PrintedDrawing } from './paper/page.js'
@@ -60,6 +60,8 @@ export interface MadeOrder {
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
+  /** Jigs that the order wants and that have no drawing, star by star, and why. */
+  readonly leftOut: readonly string[]
   /** The boards that a brief search finds. */
   readonly stock: Outcome<StockPlan>
   readonly files: readonly MadeFile[]
@@ -134,6 +136,11 @@ export function* fileSteps(
     drawnPanels,
     drawings: printed.value,
     book,
+    leftOut: planned.flatMap((star) =>
+      (jigs.get(star) ?? []).flatMap((wanted) =>
+        whyLeftOut(wanted).map((why) => `${capital(jigTitle(wanted.name))}, "${star.order.name}": ${why}`),
+      ),
+    ),
     stock: chosen,
     files,
   })

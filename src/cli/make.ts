@@ -43,7 +43,7 @@ const MANY_SHEETS = 60
 
 /** What was written, and the cut outlines' sizes to compare with what the cutter's own software shows. */
 const madeText = (
-  { plan, drawings, drawnPanels, book, files }: MadeOrder,
+  { plan, drawings, drawnPanels, book, files, leftOut }: MadeOrder,
   folder: string,
   removed: readonly string[],
 ): string => {
@@ -66,6 +66,7 @@ const madeText = (
     ...(sheets > MANY_SHEETS
       ? [`  ! ${sheets} sheets to print: think of a roll (--roll 610mm), or print the arm patterns only.`, '']
       : []),
+    ...(leftOut.length > 0 ? [...leftOut, ''] : []),
     ...(removed.length > 0
       ? [`Removed ${removed.length} files of an earlier run that this order no longer has.`]
       : []),

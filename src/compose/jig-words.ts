@@ -8,16 +8,27 @@ import { type Jig, mirroredPoint } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees, mm, radians, toRadians } from '../units/convert.js'
-import { showAngle, showAtLeast, showAtMost, showLength, showSetting } from '../units/show.js'
+import { showAngle, showAtLeast, showAtMost, showLength, showSetting, showSize } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { settingText } from './cut-steps.js'
+import { drillSteps, withDrillWords } from './drill-words.js'
 import { frameWords } from './frame-words.js'
 import { readable } from './jig-letters.js'
 import { handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
 import { wedgeWords } from './wedge-words.js'
 import { windowWords } from './window-words.js'
 
+/** What a jig says, and what is drilled in it because the cutter is too wide for it. */
 export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
+  const words = ownWords(jig, plan, order)
+  return {
+    ...words,
+    onParts: withDrillWords(words.onParts, jig, order),
+    steps: [...words.steps, ...drillSteps(jig, order)],
+  }
+}
+
+const ownWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   switch (jig.name) {
     case 'blank-stop':
       return blankStopWords(jig, plan, order)
@@ -72,7 +83,7 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const free = freeDirections([point(0, 1), point(Math.cos(face), Math.sin(face))])
   const offFence = isFree(free, degrees(90))
   const { jigStock } = order.shop
-  const show = (length: typeof jigStock.screw) => showLength(length, order.lengths)
+  const show = (length: typeof jigStock.screw) => showSize(length, order.lengths)
   const [strip, block] = ['fence strip', 'tip block'].map(
     (part) => jig.parts.find(({ word }) => word === part)?.pilots?.length ?? 0,
   ) as [number, number]

@@ -25,6 +25,8 @@ import { type ClampPlace, clampPlace, RIM } from './clamp-place.js'
 import { beside, clampCorners, clampHoles, crossAt, holesAlong } from './holes.js'
 import type { Jig, JigPart } from './jig.js'
 
+/** Of a thinner panel screws through the base find no hold in strip and block. Common practice, no published source. */
+export const THINNEST_CRADLE = mm(9)
 /** In mm: how wide the fence strip and the tip face's block are, at least: beside their screws stands the panel's thickness. */
 const STRIP = 25
 const BLOCK = 40
