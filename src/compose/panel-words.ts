@@ -24,9 +24,7 @@ export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: Shar
   const boxes =
     inBoxes > count
       ? `rows of boxes would take ${panels(inBoxes)}, ${percent(boxYield)} plates`
-      : inBoxes < count
-        ? `rows of boxes would take only ${panels(inBoxes)}: let the search run on`
-        : `rows of boxes would take ${inBoxes === 1 ? 'one too' : 'as many'}`
+      : `rows of boxes would take ${inBoxes === 1 ? 'one too' : 'as many'}`
   const best =
     atLeast >= count
       ? 'no layout takes fewer'
