@@ -221,4 +221,26 @@ describe('panels larger than the bed', () => {
     expect(onBed('{ width: 610, length: 1220 }')).not.toContain('does not go onto')
     expect(onBed('{ width: 1220, length: 610 }')).not.toContain('does not go onto')
   })
+
+  const taken = (panels: string, stars: string): (number | undefined)[][] => {
+    const cutter = 'shop:\n  cutter: { kind: laser, bed: { width: 600, length: 900 } }'
+    const { uses, unplaced } = planPanels(planOf(order(panels, stars).replace('shop:', cutter)))
+    expect(unplaced).toEqual([])
+    return uses.map(({ panel, stars: on }) => [panel.price, on.length])
+  }
+  const SMALLER = '{ length: 600, width: 600, thickness: 4, price: 30, edge: 10, gap: 5 }'
+
+  it('are left where another panel of the order goes on, even one that costs more', () => {
+    expect(taken(`${SHEET}, ${SMALLER}`, disc('A', 3))).toEqual([[30, 1]])
+    expect(taken(SHEET, disc('A', 3))).toEqual([[12, 1]])
+  })
+
+  it('are taken for the plates alone that nothing smaller holds', () => {
+    const large = '{ name: B, points: 8, tip-angle: 50, across: 1300, backing: { shape: disc, inset: 8 } }'
+    const sheet = SHEET.replace('610', '1220')
+    expect(taken(`${sheet}, ${SMALLER}`, `${disc('A', 3)}, ${large}`)).toEqual([
+      [30, 1],
+      [12, 1],
+    ])
+  })
 })
