@@ -23,10 +23,10 @@ export const make = async (typed: Typed): Promise<number> => {
     const order = input.ok ? parseOrder(input.value) : input
     return tellProblems([order, furniture, seconds].flatMap(problemsOf))
   }
-  const shown = progress(quiet)
   const until = performance.now() + seconds.value * 1000
-  const made = await drive(makeSteps(input.value, furniture.value), shown.show, { until })
-  shown.clear()
+  const made = await drive(makeSteps(input.value, furniture.value), (doing) => doing, progress(quiet), {
+    until,
+  })
   if (!made.ok) return tellProblems(made.problems)
   const written = await writeOrder(folder, { title: made.value.plan.order.title, files: made.value.files })
   if (!written.ok) return tellProblems(written.problems)
