@@ -4,7 +4,7 @@ import { cuttingPages, cuttingSheet } from './compose/cutting-sheet.js'
 import { DRAWING_NAMES, type DrawingName } from './compose/drawing-names.js'
 import { DRAWINGS, drawingFileName } from './compose/drawings.js'
 import { jigCards } from './compose/jig-card.js'
-import { drawJigs, type WantedJig } from './compose/jigs.js'
+import { drawJigs, jigTitle, type WantedJig, whyLeftOut } from './compose/jigs.js'
 import { overview } from './compose/overview.js'
 import { numberedPanels, panelDrawing } from './compose/panel-drawing.js'
 import { panelPages } from './compose/panel-sheet.js'
@@ -16,7 +16,7 @@ import { type Furniture, furnitureWith } from './furniture/furniture-set.js'
 import type { Steps } from './nest/run-steps.js'
 import type { Order } from './order/order.js'
 import { type OrderInput, parseOrder } from './order/parse.js'
-import { done, type Outcome, problemsOf, refused } from './order/problem.js'
+import { capital, done, type Outcome, problemsOf, refused } from './order/problem.js'
 import type { PanelPlan } from './panels/panel-plan.js'
 import { cardBook, cuttingBook, panelBook } from './paper/card-book.js'
 import type { PrintedBook, PrintedDrawing } from './paper/page.js'
@@ -24,7 +24,7 @@ import { drawingBook, patternBook } from './paper/pattern-book.js'
 import { printCheck } from './paper/print-check.js'
 import { layOnPaper } from './paper/tile.js'
 import { type Plan, planOrder, type StarPlan } from './plan/plan.js'
-import { quickStock, type StockPlan } from './stock/stock.js'
+import { briefStock, type StockPlan } from './stock/stock.js'
 import { writeDxf } from './write/dxf.js'
 import { pdfChunks } from './write/pdf.js'
 import { writeSvg } from './write/svg.js'
@@ -60,10 +60,9 @@ export interface MadeOrder {
   readonly drawings: readonly DrawnFile[]
   /** All patterns in one file, as they are printed together. */
   readonly book: PrintedBook
-  /**
-   * The boards that are found at once; files only where no choice is cheaper, for else `starwright stock` searches
-   * longer.
-   */
+  /** Jigs that the order wants and that have no drawing, star by star, and why. */
+  readonly leftOut: readonly string[]
+  /** The boards that a brief search finds. */
   readonly stock: Outcome<StockPlan>
   readonly files: readonly MadeFile[]
 }
@@ -96,8 +95,8 @@ export function* fileSteps(
     name,
     drawings: printed.value.filter(({ star }) => star === name).map(({ print }) => print),
   }))
-  const chosen = quickStock(plan, panels)
-  const stock = chosen.ok && chosen.value.proved ? chosen.value : undefined
+  const chosen = briefStock(plan, panels)
+  const stock = chosen.ok ? chosen.value : undefined
   const cards = planned.flatMap((star) => [
     ...shopCards(star, order, stock),
     ...jigCards(jigs.get(star) ?? [], star, order),
@@ -137,6 +136,11 @@ export function* fileSteps(
     drawnPanels,
     drawings: printed.value,
     book,
+    leftOut: planned.flatMap((star) =>
+      (jigs.get(star) ?? []).flatMap((wanted) =>
+        whyLeftOut(wanted).map((why) => `${capital(jigTitle(wanted.name))}, "${star.order.name}": ${why}`),
+      ),
+    ),
     stock: chosen,
     files,
   })

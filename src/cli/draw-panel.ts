@@ -25,10 +25,8 @@ export const drawPanel = async (typed: Typed, order: Order): Promise<number> => 
   const number = wholePanel(typed.panel)
   if (!plan.ok || !seconds.ok || !kind.ok || !needs.ok || !number.ok)
     return tellProblems([plan, seconds, kind, needs, number].flatMap(problemsOf))
-  const shown = progress(typed.quiet === true)
   const until = performance.now() + seconds.value * 1000
-  const found = await drive(panelSteps(plan.value), (step) => shown.show(stepText(step)), { until })
-  shown.clear()
+  const found = await drive(panelSteps(plan.value), stepText, progress(typed.quiet === true), { until })
   const panel = wantedPanel(number.value, found)
   if (!panel.ok) return tellProblems(panel.problems)
   const content = await contentOf(kind.value, found, panel.value)

@@ -23,10 +23,10 @@ export const make = async (typed: Typed): Promise<number> => {
     const order = input.ok ? parseOrder(input.value) : input
     return tellProblems([order, furniture, seconds].flatMap(problemsOf))
   }
-  const shown = progress(quiet)
   const until = performance.now() + seconds.value * 1000
-  const made = await drive(makeSteps(input.value, furniture.value), shown.show, { until })
-  shown.clear()
+  const made = await drive(makeSteps(input.value, furniture.value), (doing) => doing, progress(quiet), {
+    until,
+  })
   if (!made.ok) return tellProblems(made.problems)
   const written = await writeOrder(folder, { title: made.value.plan.order.title, files: made.value.files })
   if (!written.ok) return tellProblems(written.problems)
@@ -43,7 +43,7 @@ const MANY_SHEETS = 60
 
 /** What was written, and the cut outlines' sizes to compare with what the cutter's own software shows. */
 const madeText = (
-  { plan, drawings, drawnPanels, book, files }: MadeOrder,
+  { plan, drawings, drawnPanels, book, files, leftOut }: MadeOrder,
   folder: string,
   removed: readonly string[],
 ): string => {
@@ -66,6 +66,7 @@ const madeText = (
     ...(sheets > MANY_SHEETS
       ? [`  ! ${sheets} sheets to print: think of a roll (--roll 610mm), or print the arm patterns only.`, '']
       : []),
+    ...(leftOut.length > 0 ? [...leftOut, ''] : []),
     ...(removed.length > 0
       ? [`Removed ${removed.length} files of an earlier run that this order no longer has.`]
       : []),

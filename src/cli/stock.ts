@@ -27,12 +27,9 @@ export const stock = async (typed: Typed): Promise<number> => {
   if (!plan.ok || !seconds.ok || !kind.ok) {
     return tellProblems([plan, seconds, kind].flatMap((each) => (each.ok ? [] : each.problems)))
   }
-  const shown = progress(typed.quiet === true)
   const panelsOf = async (): Promise<PanelPlan> => {
     if (!plan.value.order.shop.panels.some(({ price }) => price !== undefined)) return noPanels(plan.value)
-    const panels = await drive(panelSteps(plan.value), (step) => shown.show(stepText(step)))
-    shown.clear()
-    return panels
+    return drive(panelSteps(plan.value), stepText, progress(typed.quiet === true))
   }
   const stocked = await planStock(plan.value, { until: now() + seconds.value * 1000, now }, panelsOf)
   if (!stocked.ok) return tellProblems(stocked.problems)

@@ -36,16 +36,20 @@ export const fault = (error: unknown): number => {
   return EXIT.fault
 }
 
-/** A line that is overwritten as work goes on; silent unless standard error is a terminal. */
-export const progress = (quiet: boolean): { show: (doing: string) => void; clear: () => void } => {
+/** A line that is overwritten as work goes on. */
+export interface Progress {
+  readonly show: (doing: string) => void
+  readonly clear: () => void
+}
+
+/** Silent unless standard error is a terminal. */
+export const progress = (quiet: boolean): Progress => {
   const shown = !quiet && process.stderr.isTTY === true
   const clearLine = '\r\u001b[2K'
-  return {
-    show: (doing) => {
-      if (shown) process.stderr.write(`${clearLine}${doing}...`)
-    },
-    clear: () => {
-      if (shown) process.stderr.write(clearLine)
-    },
+  let last = ''
+  const put = (line: string): void => {
+    if (shown && line !== last) process.stderr.write(`${clearLine}${line}`)
+    last = line
   }
+  return { show: (doing) => put(`${doing}...`), clear: () => put('') }
 }

@@ -11,8 +11,9 @@ export const weightText = ({ weight, wood }: StarPlan, { lengths }: Order): stri
   const show = (mass: Kilograms) => showMass(mass, lengths.units)
   const arms = `arms ${show(weight.arms)} of ${wood.name}`
   if (!weight.whole)
-    return `${arms}; for the backing's, and the hanger, give its thickness and the panel's density`
-  const plate = weight.plate === undefined ? '' : `, backing ${show(weight.plate)}`
+    return `${arms}; for the backing's, and the hanger, give its thickness and the density of every panel that holds it`
+  const panel = weight.ofHeaviest ? ' of the heaviest panel that holds it' : ''
+  const plate = weight.plate === undefined ? '' : `, backing ${show(weight.plate)}${panel}`
   return `${show(weight.whole.mass)} a star: ${arms}${plate}; a hanger rated for ${show(weight.whole.hanger)}`
 }
 

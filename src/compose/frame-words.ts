@@ -8,7 +8,7 @@ import type { Problem } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
-import { showLength, showSmall } from '../units/show.js'
+import { showLength, showSize, showSmall } from '../units/show.js'
 import type { JigWords } from './jig-phrases.js'
 import { sizeText } from './size-text.js'
 
@@ -80,7 +80,7 @@ export const frameWords = (plan: StarPlan, order: Order): JigWords => {
       'Then with glue. Lay a board and a weight on the arms before you push, so that none rises. Glue finds room at tips and valleys: wipe it off there. Leave it as long as the glue wants.',
     ],
     hardware: [
-      `${plan.star.points} wood screws, holes ${showLength(order.shop.jigStock.screw, order.lengths)}`,
+      `${plan.star.points} wood screws, holes ${showSize(order.shop.jigStock.screw, order.lengths)}`,
       'a flat board, foil or waxed paper, a weight',
     ],
   }

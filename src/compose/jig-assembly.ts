@@ -31,7 +31,8 @@ export const assembly = (jig: Jig): Block => {
   const wood = jig.inUse?.wood.map(lie) ?? []
   const blade = jig.inUse?.blade?.map(seen) ?? []
   const around = jig.inUse?.around?.map(lie) ?? []
-  const { min, max } = boxOf([...parts, ...around, ...wood, { closed: false, vertices: blade }])
+  const uncut = jig.inUse?.uncut ? [lie(jig.inUse.uncut)] : []
+  const { min, max } = boxOf([...parts, ...around, ...uncut, ...wood, { closed: false, vertices: blade }])
   const reduced = Math.min((PICTURE_ACROSS - 2 * BESIDE) / (max.x - min.x), PICTURE_HEIGHT / (max.y - min.y))
   const lower = upright ? 0 : FENCE
   const at = (place: Point): Point =>
@@ -50,6 +51,7 @@ export const assembly = (jig: Jig): Block => {
   const shapes: Shape[] = [
     ...pieces.flatMap(woodShapes),
     ...around.map((outline) => path('NOTE', small(outline))),
+    ...uncut.map((outline) => path('NOTE', small(outline), 'dashed')),
     ...shrunk.flatMap(({ outline, holes }) => [outline, ...holes].map((each) => path('DIM', each))),
     ...(from && to ? [line('CUT-OUTSIDE', from, to, 'chain'), ...fenceBeside(from.x, right)] : []),
     ...partNumbers(jig.parts.length, { placed: shrunk, wood: pieces, right }),

@@ -2,10 +2,9 @@ import type { Drawing } from '../drawing/model.js'
 import { point } from '../geometry/point.js'
 import { levelledSize } from '../jigs/levelled.js'
 import type { Order } from '../order/order.js'
-import { showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
-import { showLength } from '../units/show.js'
+import { showSize } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { type CardSize, cardSize } from './card-size.js'
@@ -13,7 +12,7 @@ import { RULES_CAUTION } from './cautions.js'
 import { assembly, PICTURE_ACROSS } from './jig-assembly.js'
 import { JIG_CAUTION, nameWords } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
-import { type DrawnJig, drawJigs, type WantedJig } from './jigs.js'
+import { type DrawnJig, drawJigs, jigTitle, type WantedJig, whyLeftOut } from './jigs.js'
 import { sizeText } from './size-text.js'
 
 const COLUMN = 4
@@ -89,26 +88,16 @@ const cardOf = (
 
 const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): Block[] =>
   jigs.map((wanted) => {
-    if ('needless' in wanted) return leftOut(wanted.name, [`Not needed. ${wanted.needless}`], across)
-    const { drawn } = wanted
-    return drawn.ok
-      ? jigBand(drawn.value, plan, order, across)
-      : leftOut(
-          wanted.name,
-          drawn.problems.map(
-            (problem) => `Left out. ${problem.place === 'jigs' ? problem.advice : showProblem(problem)}`,
-          ),
-          across,
-        )
+    const drawn = 'drawn' in wanted && wanted.drawn.ok ? wanted.drawn.value : undefined
+    return drawn
+      ? jigBand(drawn, plan, order, across)
+      : stacked([headingBlock(jigTitle(wanted.name)), textBlock(whyLeftOut(wanted), WORDS, across)], 1.5)
   })
-
-const leftOut = (name: string, why: readonly string[], across: number): Block =>
-  stacked([headingBlock(name.replaceAll('-', ' ')), textBlock(why, WORDS, across)], 1.5)
 
 const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Order, width: number): Block => {
   const words = jigWords(jig, plan, order)
   const across = width - PICTURE_ACROSS - COLUMN
-  const stock = showLength(order.shop.jigStock.thickness, order.lengths)
+  const stock = showSize(order.shop.jigStock.thickness, order.lengths)
   const list = [
     ...jig.parts.map(({ word, outer, copies }, index) => {
       const size = sizeText(levelledSize(outer), order.lengths)

@@ -7,6 +7,7 @@ import { layBoxes } from '../geometry/lay-boxes.js'
 import { boxOf, type Extents } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import { cuttingRoom } from '../jigs/cutting-room.js'
+import { withDrilledHoles } from '../jigs/drilled.js'
 import type { Jig, JigPart } from '../jigs/jig.js'
 import { levelling, turnedPart } from '../jigs/levelled.js'
 import type { Cutter, Order, Shop } from '../order/order.js'
@@ -83,10 +84,11 @@ const partsShapes = (
   cutter: Cutter,
   { shop, lengths }: Order,
 ): Outcome<LaidOut> => {
-  const cut = lettered.map(({ part }) => compensated(part, cutter, lengths))
+  const parts = lettered.map(({ part }) => withDrilledHoles(part, removedWidth(cutter)))
+  const cut = parts.map((part) => compensated(part, cutter, lengths))
   const problems = cut.flatMap(problemsOf)
   if (problems.length > 0) return refused(problems)
-  const drawn = lettered.flatMap(({ part, letters }, index): Drawn[] => {
+  const drawn = parts.flatMap((part, index): Drawn[] => {
     const lines = cut[index]
     if (!lines?.ok) return []
     const { min, max } = boxOf([lines.value.outer])
@@ -94,7 +96,7 @@ const partsShapes = (
       ...lines.value.inner.map((outline) => path('CUT-INSIDE', outline)),
       path('CUT-OUTSIDE', lines.value.outer),
       ...part.marks.map((mark) => path('MARK', mark)),
-      ...letters,
+      ...(lettered[index]?.letters ?? []),
     ]
     return (part.copies ?? [part.outer]).map(() => ({ part, shapes, min, max }))
   })

@@ -6,8 +6,8 @@ import { capital } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { HAND_DISTANCE } from '../plan/warnings.js'
 import type { Radians } from '../units/brand.js'
-import { radians } from '../units/convert.js'
-import { showLength } from '../units/show.js'
+import { mm, radians } from '../units/convert.js'
+import { showLength, showSize } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { type PartWords, readable } from './jig-letters.js'
 
@@ -23,9 +23,12 @@ export interface JigWords {
 export const JIG_CAUTION =
   "Clamp the jig, then lower the blade with the saw off and turn it by hand: it must touch neither jig nor clamps. The saw's manual and local rules come first."
 
+/** In the edge of a thinner panel screws only hold until glue is dry. Common practice, no published source. */
+const SCREWS_HOLD = mm(9)
+
 /** The rail is no thicker than the panel: what is left beside the screws in it. */
 export const railScrews = (through: string, { shop: { jigStock }, lengths }: Order): string =>
-  `3 wood screws through ${through}, holes ${showLength(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes of ${showLength(jigStock.pilot, lengths)}`
+  `3 wood screws through ${through}, holes ${showSize(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes of ${showSize(jigStock.pilot, lengths)}${jigStock.thickness < SCREWS_HOLD - SAME_POINT ? ' and glue the rail as well' : ''}`
 
 /** The letters that are cut have no signs of other scripts and few marks: what became of the star's name, if anything. */
 export const nameWords = ({ order: { name } }: StarPlan): string[] =>

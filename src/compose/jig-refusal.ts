@@ -1,12 +1,12 @@
-import { holdRoom } from '../jigs/arm-cradle.js'
-import { thickestScrew } from '../jigs/on-rail.js'
+import { cradleReach, holdRoom, THINNEST_CRADLE } from '../jigs/arm-cradle.js'
 import { trialWindow } from '../jigs/trial-window.js'
 import type { JigName, Order } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
+import { thickestScrew } from '../order/wood-screw.js'
 import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import { degrees, mm } from '../units/convert.js'
-import { showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
+import { showAngle, showAtLeast, showAtMost, showLength, showSize, showSmall } from '../units/show.js'
 import { SAME_ANGLE, SAME_POINT, SHOP } from '../units/tolerance.js'
 import { frameRefusal } from './frame-words.js'
 import { wedgeOf } from './wedge-words.js'
@@ -23,7 +23,11 @@ export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem
     case 'blank-stop':
       return handSawRefusal(name, plan) ?? railRefusal(order)
     case 'arm-cradle':
-      return handSawRefusal(name, plan) ?? pilotRefusal(order) ?? cradleRefusal(name, plan, order)
+      return (
+        handSawRefusal(name, plan) ??
+        cradleRefusal(name, plan, order) ??
+        cradleReachRefusal(name, plan, order)
+      )
     case 'first-cut-wedge':
       return handSawRefusal(name, plan) ?? railRefusal(order) ?? wedgeRefusal(name, plan, order)
     case 'joint-cut-wedge':
@@ -51,33 +55,28 @@ const handSawRefusal = (name: JigName, plan: StarPlan): Problem | undefined =>
       }
     : undefined
 
-/** In a hole as wide as itself no screw bites. */
-const pilotRefusal = ({ shop: { jigStock }, lengths }: Order): Problem | undefined =>
-  jigStock.pilot < jigStock.screw - SAME_POINT
-    ? undefined
-    : {
-        place: 'shop.jig-stock.pilot',
-        given: showLength(jigStock.pilot, lengths),
-        advice: `A wood screw does not bite in a hole as wide as its own, ${showLength(jigStock.screw, lengths)}. Allowed: less than that; five eighths will do.`,
-      }
-
 const railRefusal = (order: Order): Problem | undefined => {
   const {
     shop: { jigStock },
     lengths,
   } = order
-  const pilot = pilotRefusal(order)
-  if (pilot) return pilot
-  return jigStock.screw > thickestScrew(jigStock) + SAME_POINT
+  return jigStock.screw > thickestScrew(jigStock.thickness) + SAME_POINT
     ? {
         place: 'shop.jig-stock.screw',
-        given: showLength(jigStock.screw, lengths),
-        advice: `It would split a rail of ${showLength(jigStock.thickness, lengths)} panel. Allowed there: up to ${showAtMost(thickestScrew(jigStock), lengths)}. Give a thinner screw, or a thicker panel.`,
+        given: showSize(jigStock.screw, lengths),
+        advice: `It would split a rail of ${showSize(jigStock.thickness, lengths)} panel. Allowed there: up to ${showAtMost(thickestScrew(jigStock.thickness), lengths)}. Give a thinner screw, or a thicker panel.`,
       }
     : undefined
 }
 
 const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
+  const { thickness } = shop.jigStock
+  if (thickness < THINNEST_CRADLE - SAME_POINT)
+    return {
+      place: 'shop.jig-stock.thickness',
+      given: showSize(thickness, lengths),
+      advice: `Too thin for the arm cradle: in its strip and block screws find no hold. Allowed there: ${showAtLeast(THINNEST_CRADLE, lengths)} or more. Give a thicker panel, or glue two layers and give the thickness of both.`,
+    }
   const room = holdRoom(plan, shop.jigStock)
   return room.is < room.least
     ? {
@@ -87,12 +86,23 @@ const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order):
     : undefined
 }
 
+/** On a wedge the cradle lies further out still; the wedge's own reach tells of that. */
+const cradleReachRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
+  const reach = cradleReach(plan, shop.jigStock)
+  return shop.saw.crosscut === undefined || plan.jointCut.wedge || reach <= shop.saw.crosscut + SHOP
+    ? undefined
+    : {
+        ...at(name),
+        advice: `The cradle's strip keeps an arm of "${plan.order.name}" away from the fence: the blade must reach ${showAtLeast(reach, lengths)}, this saw cuts ${showLength(shop.saw.crosscut, lengths)}. Make the star smaller, or leave the cradle out and clamp each arm to the fence.`,
+      }
+}
+
 const windowRefusal = (plan: StarPlan, { shop, lengths }: Order): Problem | undefined =>
   trialWindow(plan, shop.jigStock, shop.cutter)
     ? undefined
     : {
         place: 'shop.jig-stock.tolerance',
-        given: showLength(shop.jigStock.tolerance, lengths),
+        given: showSmall(shop.jigStock.tolerance, lengths),
         advice: `Nothing would be left of the narrow opening for an arm of "${plan.order.name}". Give a smaller tolerance, or leave the trial window out.`,
       }
 

@@ -1,22 +1,34 @@
 import { kite } from '../geometry/kite.js'
 import { between, direction, point } from '../geometry/point.js'
 import { angleGauge, GAUGE_WORDS, type GaugedAngle } from '../jigs/angle-gauge.js'
+import { cradleReach } from '../jigs/arm-cradle.js'
 import { freeDirections, isFree } from '../jigs/free-movements.js'
 import { wallBeside } from '../jigs/holes.js'
 import { type Jig, mirroredPoint } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { degrees, radians, toRadians } from '../units/convert.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { degrees, mm, radians, toRadians } from '../units/convert.js'
+import { showAngle, showAtLeast, showAtMost, showLength, showSetting, showSize } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { settingText } from './cut-steps.js'
+import { drillSteps, withDrillWords } from './drill-words.js'
 import { frameWords } from './frame-words.js'
 import { readable } from './jig-letters.js'
 import { handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
 import { wedgeWords } from './wedge-words.js'
 import { windowWords } from './window-words.js'
 
+/** What a jig says, and what is drilled in it because the cutter is too wide for it. */
 export const jigWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
+  const words = ownWords(jig, plan, order)
+  return {
+    ...words,
+    onParts: withDrillWords(words.onParts, jig, order),
+    steps: [...words.steps, ...drillSteps(jig, order)],
+  }
+}
+
+const ownWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   switch (jig.name) {
     case 'blank-stop':
       return blankStopWords(jig, plan, order)
@@ -71,7 +83,10 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const free = freeDirections([point(0, 1), point(Math.cos(face), Math.sin(face))])
   const offFence = isFree(free, degrees(90))
   const { jigStock } = order.shop
-  const show = (length: typeof jigStock.screw) => showLength(length, order.lengths)
+  const show = (length: typeof jigStock.screw) => showSize(length, order.lengths)
+  const [strip, block] = ['fence strip', 'tip block'].map(
+    (part) => jig.parts.find(({ word }) => word === part)?.pilots?.length ?? 0,
+  ) as [number, number]
   return {
     title: 'Arm cradle, for cuts 2 and 3',
     onParts: {
@@ -98,14 +113,36 @@ const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
         ? 'Strip and block do not keep this arm on the strip: only the toggle clamp does. Close it before every cut.'
         : 'The arm can still slide towards the blade along the strip, and along the block: only the toggle clamp stops it. Close it before every cut.',
       'Pack up clamp and bar until the bar presses level on the arm.',
+      reachWords(plan, order),
       ...thinWalls(jig, order),
       ...handWords(jig, order),
     ],
     hardware: [
-      `wood screws from below through the base into fence strip and tip block, holes ${show(jigStock.screw)}, heads sunk; drill pilot holes of ${show(jigStock.pilot)} at the crosses on strip and block, or the screws do not bite`,
+      `${strip + block} wood screws, no longer than ${showAtMost(mm(2 * jigStock.thickness - SCREW_END), order.lengths)}, from below through the base: ${strip} into the fence strip, ${block} into the tip block; holes ${show(jigStock.screw)}, heads sunk. Drill pilot holes of ${show(jigStock.pilot)} at the crosses on strip and block, or the screws do not bite${GLUED[block] ?? ''}`,
       `toggle clamp, foot slots ${show(jigStock.clampAcross)} × ${show(jigStock.clampAlong)} apart, with ${show(jigStock.bolt)} holes in the bar for its bolt and a rubber foot`,
     ],
   }
+}
+
+/** What a tip block needs that has room for no screw, or for one. */
+const GLUED = [
+  '; glue the block, which has no room for a screw',
+  '; glue the block too, for on one screw it turns',
+]
+
+/** Wood over the end of a screw, in mm. */
+const SCREW_END = 2
+
+/** The strip and the base take of the saw's reach and of its depth of cut. */
+const reachWords = (plan: StarPlan, { shop: { jigStock }, lengths }: Order): string => {
+  const depth =
+    plan.thickness === undefined
+      ? "the panel's thickness and the arm's"
+      : showAtLeast(mm(jigStock.thickness + plan.thickness), lengths)
+  const reach = plan.jointCut.wedge
+    ? ''
+    : `reach ${showAtLeast(cradleReach(plan, jigStock), lengths)} from the fence and `
+  return `The blade must ${reach}cut ${depth} deep: try it with the saw off.`
 }
 
 /** Parts that a star leaves less wood beside a hole than the panel is thick. */

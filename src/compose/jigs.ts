@@ -4,7 +4,7 @@ import { armCradle } from '../jigs/arm-cradle.js'
 import { blankStop } from '../jigs/blank-stop.js'
 import { type Jig, mirroredJig } from '../jigs/jig.js'
 import type { JigName, Order } from '../order/order.js'
-import { done, type Outcome, refused } from '../order/problem.js'
+import { done, type Outcome, refused, showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { frameOf } from './frame-words.js'
 import { type JigSheets, jigDrawing } from './jig-drawing.js'
@@ -82,3 +82,17 @@ export const drawJigs = (plan: StarPlan, order: Order): WantedJig[] =>
     const why = needless(name, plan)
     return why === undefined ? { name, drawn: drawJig(name, plan, order) } : { name, needless: why }
   })
+
+/** Why there is no drawing of a jig, each reason in its own words; none where it is drawn. */
+export const whyLeftOut = (wanted: WantedJig): string[] => {
+  if ('needless' in wanted) return [`Not needed. ${wanted.needless}`]
+  const { drawn } = wanted
+  return drawn.ok
+    ? []
+    : drawn.problems.map(
+        (problem) => `Left out. ${problem.place === 'jigs' ? problem.advice : showProblem(problem)}`,
+      )
+}
+
+/** A jig's name as it is read: `arm cradle`. */
+export const jigTitle = (name: JigName): string => name.replaceAll('-', ' ')

@@ -1,9 +1,9 @@
-import { goesInto } from '../geometry/goes-into.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { sentence } from '../order/problem.js'
 import type { FilledPanel, PanelPlan } from '../panels/panel-plan.js'
 import type { SharedPanels } from '../panels/panel-worth.js'
 import type { PanelStep } from '../panels/plan-panels.js'
+import { goesOnBed } from '../plan/backing-warnings.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { fixed, type LengthStyle, showLength } from '../units/show.js'
@@ -24,9 +24,7 @@ export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: Shar
   const boxes =
     inBoxes > count
       ? `rows of boxes would take ${panels(inBoxes)}, ${percent(boxYield)} plates`
-      : inBoxes < count
-        ? `rows of boxes would take only ${panels(inBoxes)}: let the search run on`
-        : `rows of boxes would take ${inBoxes === 1 ? 'one too' : 'as many'}`
+      : `rows of boxes would take ${inBoxes === 1 ? 'one too' : 'as many'}`
   const best =
     atLeast >= count
       ? 'no layout takes fewer'
@@ -47,7 +45,7 @@ export const bedLines = ({ uses, plan }: PanelPlan): string[] => {
   if (!bed) return []
   const show = (length: Mm) => showLength(length, lengths)
   return uses
-    .filter(({ panel }) => !goesInto(panel.length, panel.width, bed))
+    .filter(({ panel }) => !goesOnBed(panel, shop.cutter))
     .map(
       ({ panel }) =>
         `A panel of ${show(panel.length)} × ${show(panel.width)} does not go onto the cutter's bed of ${show(bed.width)} × ${show(bed.length)}. Have it sawn to go on and give the pieces as panels of the order; or leave the bed out, if the cutter lets a panel through.`,

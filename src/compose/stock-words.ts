@@ -26,11 +26,13 @@ export const drawnText =
 export const slotText = 'The blade stands behind the mark (further from the end), at a trim before it.'
 
 /** How good it is: proved, or how far from the bound it can be at most. */
-export const verdictText = ({ proved, priced, cost, bound }: StockPlan): string => {
+export const verdictText = ({ proved, priced, cost, bound, brief }: StockPlan): string => {
   if (proved) return `No choice of these boards ${priced ? 'costs' : 'takes'} less.`
   const less = priced ? `costs less than ${fixed(bound, 2)}` : `takes less than ${fixed(bound, 3)} m²`
   const off = cost === 0 ? 0 : (100 * (cost - bound)) / cost
-  return `The best found in the time. No choice of these boards ${less}, so at most ${fixed(off, 1)} % can be saved by searching longer (--seconds).`
+  return brief
+    ? `The best of a brief search. No choice of these boards ${less}, so at most ${fixed(off, 1)} % can be saved by \`starwright stock\`, which searches longer.`
+    : `The best found in the time. No choice of these boards ${less}, so at most ${fixed(off, 1)} % can be saved by searching longer (--seconds).`
 }
 
 /** `board 2 of the order, "shed door": 95.0 mm × 3000.0 mm`. */

@@ -4,7 +4,7 @@ import { done, type Outcome, refused } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
+import { type LengthStyle, showAtMost, showSize } from '../units/show.js'
 import type { CutLines, CutPart } from './cut-part.js'
 import { relieved } from './relief.js'
 
@@ -24,8 +24,8 @@ export const compensated = (part: CutPart, cutter: Cutter, lengths: LengthStyle)
   return refused([
     {
       place: cutter.kind === 'router' ? 'shop.cutter.bit' : 'shop.cutter.kerf',
-      given: showLength(width, lengths),
-      advice: `It does not get into the narrowest place of the ${part.name}. Allowed there: ${tool} of up to ${showAtMost(most, lengths)}. Use a smaller one, or make the part larger.`,
+      given: showSize(width, lengths),
+      advice: `It does not get into the narrowest place of the ${part.name}. Allowed there: ${tool} of up to ${showAtMost(most, lengths)}. Use a smaller one, or saw it by hand from its PDF: cutter: { kind: hand }.`,
     },
   ])
 }

@@ -1,12 +1,13 @@
 import { leftPart } from '../geometry/half-plane.js'
 import { hull } from '../geometry/hull.js'
-import { kite, kiteInscribed, kiteOutline } from '../geometry/kite.js'
+import { blankCorners, kite, kiteInscribed, kiteOutline } from '../geometry/kite.js'
 import { distanceToEdge } from '../geometry/leaves-room.js'
 import { circle, closedOutline, edges, type Outline } from '../geometry/outline.js'
 import {
   add,
   between,
   direction,
+  distance,
   leftOf,
   type Point,
   point,
@@ -24,6 +25,8 @@ import { type ClampPlace, clampPlace, RIM } from './clamp-place.js'
 import { beside, clampCorners, clampHoles, crossAt, holesAlong } from './holes.js'
 import type { Jig, JigPart } from './jig.js'
 
+/** Of a thinner panel screws through the base find no hold in strip and block. Common practice, no published source. */
+export const THINNEST_CRADLE = mm(9)
 /** In mm: how wide the fence strip and the tip face's block are, at least: beside their screws stands the panel's thickness. */
 const STRIP = 25
 const BLOCK = 40
@@ -31,6 +34,8 @@ const BLOCK = 40
 const LEAST_STRIP = 80
 /** Screws and holes stay this far from the blade, and their middles from a part's ends, at least. */
 const CLEAR = 15
+/** Screws in a row stand so many of their diameters apart, at least. */
+const APART = 3
 /** The base goes on this far past the arm, so that its edge can be seen beside the blade. */
 const PAST = 15
 /** Half of the hold-down bar's width, where the panel's thickness beside its hole is less; and how far its nose stays from the blade. */
@@ -55,14 +60,16 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   const { nearValley, centre, farValley } = kite(star)
   const blade: BladeLine = { foot: nearValley, along: direction(nearValley, centre) }
   const block = tipBlock(plan, stock)
-  const stripWidth = beside(STRIP / 2, stock) * 2
+  const stripWidth = stripWide(stock)
   const rim = beside(RIM, stock)
   const tipAway = fromBlade(blade, point(0, 0))
   const half = halfBar(tipAway, stock)
   // On the arm's axis; as near to its middle as the bar's nose may come to the blade.
   const noseAway = Math.max(kiteInscribed(star), half + NOSE_CLEAR)
   const nose = between(centre, point(0, 0), noseAway / tipAway)
-  const clamp = clampPlace(nose, blade, block, stock)
+  // Uncut, the wood lies there for cut 2; turned over for cut 3 it is the arm, which the blank holds.
+  const blank = uncutWood(plan, blade)
+  const clamp = clampPlace(nose, blade, [block, blank], stock)
   const foot = clampCorners(
     clamp.at,
     clamp.toArm,
@@ -117,13 +124,35 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   return {
     name: 'arm-cradle',
     parts,
-    inUse: { wood: [arm], blade: [low, past] },
+    inUse: { wood: [arm], uncut: closedOutline(blank), blade: [low, past] },
     hands: [
       { place: 'the clamp', at: clamp.at, fromBlade: mm(nearestCorner(blade, foot)) },
       { place: "the bar's nose", at: nose, fromBlade: mm(fromBlade(blade, nose)) },
     ],
   }
 }
+
+/** What cut 2 leaves of the blank on the cradle, with the waste that cut 3 takes off. */
+const uncutWood = ({ star, blank }: StarPlan, blade: BladeLine): Point[] =>
+  leftPart(blankCorners(star, blank.side), blade.foot, blade.along)
+
+/** How far from the fence the blade must reach: across the cradle's strip, and to the end of cut 2 in the uncut wood. */
+export const cradleReach = (plan: StarPlan, stock: JigStock): Mm => {
+  const { nearValley, centre } = kite(plan.star)
+  const blade: BladeLine = { foot: nearValley, along: direction(nearValley, centre) }
+  return mm(distance(onBlade(blade, -stripWide(stock)), endOfCut(plan)))
+}
+
+/** Where the blade leaves the wood in cut 2, in the kite's own place. */
+export const endOfCut = (plan: StarPlan): Point => {
+  const { nearValley, centre } = kite(plan.star)
+  const blade: BladeLine = { foot: nearValley, along: direction(nearValley, centre) }
+  return uncutWood(plan, blade)
+    .filter((corner) => fromBlade(blade, corner) < SHOP)
+    .reduce((end, corner) => (corner.y > end.y ? corner : end), centre)
+}
+
+const stripWide = (stock: JigStock): number => beside(STRIP / 2, stock) * 2
 
 /** The block beside the far tip edge, from the dust notch at the tip to the far valley. */
 const tipBlock = ({ star }: StarPlan, stock: JigStock): Point[] => {
@@ -155,7 +184,10 @@ export const holdRoom = ({ star }: StarPlan, { bolt }: JigStock): { readonly is:
 const nearestCorner = (blade: BladeLine, corners: readonly Point[]): number =>
   Math.min(...corners.map((corner) => fromBlade(blade, corner)))
 
-/** Screws along the middle of the block, away from the blade and its edges. */
+/**
+ * Screws along the middle of the block, away from the blade and its edges: two at least, on one it would turn; one only
+ * where there is no room for more.
+ */
 const blockScrews = (
   block: readonly Point[],
   blade: BladeLine,
@@ -165,13 +197,23 @@ const blockScrews = (
   if (!a || !b || !c) return []
   const [from, to] = [between(a, d ?? c, 0.5), between(b, c, 0.5)]
   const sides = edges(closedOutline(block))
-  const places = [0.2, 0.5, 0.8]
-    .map((share) => between(from, to, share))
-    .filter((at) => fromBlade(blade, at) >= CLEAR + screw)
+  const places = Array.from({ length: 13 }, (_, step) => between(from, to, 0.2 + step / 20)).filter(
+    (at) => fromBlade(blade, at) >= CLEAR + screw,
+  )
   const within = (wall: number): Point[] =>
     places.filter((at) => sides.every((edge) => distanceToEdge(at, edge) >= screw / 2 + wall - SHOP))
-  const strong = within(thickness)
-  return (strong.length > 0 ? strong : within(WALL)).map((at) => circle(at, screw / 2))
+  const [strong, thin] = [spread(within(thickness), screw), spread(within(WALL), screw)]
+  const chosen = strong.length > 1 || thin.length <= strong.length ? strong : thin
+  return chosen.map((at) => circle(at, screw / 2))
+}
+
+/** Of places in a row the first, the last and the middle one, no nearer to each other than screws may be. */
+const spread = (row: readonly Point[], screw: number): Point[] => {
+  const [first, middle, last] = [row[0], row[Math.floor(row.length / 2)], row.at(-1)]
+  if (!first || !middle || !last) return []
+  const room = distance(first, last)
+  if (room < APART * screw) return [middle]
+  return room < 2 * APART * screw ? [first, last] : [first, middle, last]
 }
 
 /** It lies over the base; cut as it lies there, drawn in the assembly only. */

@@ -21,16 +21,20 @@ const TURNS = [0, -15, 15, -30, 30, -45, 45, -60, 60, -75, 75]
 const STEP = 5
 const FARTHEST = 20_000
 
-/** The nearest place for the clamp that is far enough from the blade and beside block and strip. */
+/**
+ * The nearest place for the clamp that is far enough from the blade, above the strip, and beside what is in its way.
+ *
+ * @param inTheWay convex polygons, counter-clockwise: the block, and the wood before it is cut
+ */
 export const clampPlace = (
   nose: Point,
   blade: BladeLine,
-  block: readonly Point[],
+  inTheWay: readonly (readonly Point[])[],
   stock: JigStock,
 ): ClampPlace => {
   const found = TURNS.reduce<ClampPlace | undefined>(
     (best, turned) =>
-      placeAlong(nose, blade, block, stock, turned, best ? best.reach - STEP / 2 : FARTHEST) ?? best,
+      placeAlong(nose, blade, inTheWay, stock, turned, best ? best.reach - STEP / 2 : FARTHEST) ?? best,
     undefined,
   )
   if (!found) throw new RangeError('the clamp has no place beside the arm')
@@ -41,7 +45,7 @@ export const clampPlace = (
 const placeAlong = (
   nose: Point,
   blade: BladeLine,
-  block: readonly Point[],
+  inTheWay: readonly (readonly Point[])[],
   stock: JigStock,
   turned: number,
   within: number,
@@ -51,7 +55,7 @@ const placeAlong = (
   const [across, length] = [stock.clampAcross + 2 * rim, stock.clampAlong + stock.clampSlot + 2 * rim]
   const fits = (corners: readonly Point[]): boolean =>
     corners.every((corner) => fromBlade(blade, corner) >= stock.hands && corner.y >= 2) &&
-    apart(corners, block)
+    inTheWay.every((each) => apart(corners, each))
   for (let reach = length; reach <= within; reach += STEP) {
     const at = add(nose, scale(way, reach))
     if (fits(clampCorners(at, way, across, length))) return { at, toArm: scale(way, -1), reach }

@@ -1,11 +1,11 @@
 import { blankCorners, kite, kiteOutline } from '../geometry/kite.js'
 import { closedOutline, moved } from '../geometry/outline.js'
-import { add, direction, type Point, point, polar, scale } from '../geometry/point.js'
+import { add, direction, type Point, point, polar } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { mm, toRadians } from '../units/convert.js'
-import { armCradle } from './arm-cradle.js'
+import { armCradle, endOfCut } from './arm-cradle.js'
 import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
 import { type FenceWedge, fenceWedge } from './fence-wedge.js'
 import type { Jig } from './jig.js'
@@ -29,7 +29,7 @@ export const firstCutWedge = (plan: StarPlan, stock: JigStock, kerf: Mm): WedgeJ
   const blade: BladeLine = { foot: point(blank.side, 0), along }
   const { face, corners, grip, end } = spacer(plan, stock)
   const wedge = fenceWedge(
-    { cut: firstCut, blade, cutEnd: add(blade.foot, scale(along, blank.side)), from: 0, heel: face, kerf },
+    { cut: firstCut, blade, cutEnd: blankCorners(star, blank.side)[2], from: 0, heel: face, kerf },
     stock,
   )
   const [, , , farEnd] = blankCorners(star, blank.side)
@@ -78,7 +78,7 @@ export const jointCutWedge = (plan: StarPlan, stock: JigStock): WedgeJig => {
     {
       cut: jointCut,
       blade: { foot, along },
-      cutEnd: add(centre, raised),
+      cutEnd: add(endOfCut(plan), raised),
       from: left,
       heel: [point(left, 0), point(left, HEEL)],
     },

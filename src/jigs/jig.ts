@@ -33,6 +33,8 @@ export interface JigPart extends CutPart {
 
 export interface InUse {
   readonly wood: readonly Outline[]
+  /** What is kept of it before the cut, where that takes more room. */
+  readonly uncut?: Outline
   /** Another jig that the wood lies in. */
   readonly around?: readonly Outline[]
   /** The near side of the blade's slot; absent away from the saw. */
@@ -83,6 +85,7 @@ export const mirroredJig = (jig: Jig): Jig => ({
           ...(jig.inUse.blade
             ? { blade: [mirroredPoint(jig.inUse.blade[0]), mirroredPoint(jig.inUse.blade[1])] as const }
             : {}),
+          ...(jig.inUse.uncut ? { uncut: mirroredOutline(jig.inUse.uncut) } : {}),
         },
       }
     : {}),

@@ -62,6 +62,3 @@ export const onRail = (
 
 /** Between a rail's screws and either face of it: they stand in its middle. */
 export const wallInRail = ({ thickness, screw }: JigStock): Mm => mm((thickness - screw) / 2)
-
-/** A thicker screw splits a rail of that panel. Common practice, no published source. */
-export const thickestScrew = ({ thickness }: JigStock): Mm => mm(thickness / 2)

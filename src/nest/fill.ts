@@ -1,8 +1,9 @@
 import { difference, FillRule, type Path64 } from 'clipper2-ts'
-import { point } from '../geometry/point.js'
+import { type Point, point } from '../geometry/point.js'
 import { isWithin, PER_MM, type Polygon, toPath, toPolygon } from './no-fit.js'
 import { corners, isEmpty, type Panel, type Placed, type Room, roomFor, turned } from './panel.js'
 import type { PlateSet } from './plate-set.js'
+import { type Steps, toldAs } from './run-steps.js'
 
 /** The room without what the rounding of its corners would add. */
 const onGrid = ({ left, bottom, right, top }: Room): Room => ({
@@ -17,15 +18,16 @@ const TURNS = 24
 
 /**
  * Puts up to `most` more plates of one kind into the room that is left, each as far to the left as it goes, then as
- * low. Plates stand clear of all that are placed.
+ * low. Plates stand clear of all that are placed. Tells after every part of the work what it has added so far: break
+ * off where that will do.
  */
-export const fill = (
+export function* fill(
   plates: PlateSet,
   plate: number,
   most: number,
   panel: Panel,
   placed: readonly Placed[],
-): Placed[] => {
+): Generator<readonly Placed[], void, undefined> {
   const added: Placed[] = []
   const coming = plates.polygons[plate]
   if (!coming) throw new RangeError(`there is no plate ${plate}`)
@@ -34,48 +36,67 @@ export const fill = (
   const step = (2 * Math.PI) / (turns * symmetry)
   // Turned against what lies there by the same steps everywhere, so that few no-fit polygons serve all panels.
   const begin = placed[0]?.turn ?? 0
-  const ways = Array.from({ length: turns }, (_, index) => begin + index * step).map((by) => {
-    const polygon = turned(coming, by)
-    const forbidden = new Map<string, Polygon>()
-    const around = (other: Placed): Polygon => {
-      const key = `${other.plate} ${other.turn}`
-      const known = forbidden.get(key)
-      if (known) return known
-      const made = plates.between(other, { plate, turn: by })
-      forbidden.set(key, made)
-      return made
-    }
-    const room = onGrid(roomFor(polygon, panel))
-    let left: Path64[] = isEmpty(room) ? [] : [toPath(corners(room))]
-    const take = (others: readonly Placed[]): void => {
-      if (left.length === 0 || others.length === 0) return
-      left = difference(
-        left,
-        others.map((other) => toPath(around(other).map(({ x, y }) => point(x + other.at.x, y + other.at.y)))),
-        FillRule.NonZero,
-      )
-    }
-    const isFree = (at: { x: number; y: number }, others: readonly Placed[]): boolean =>
-      at.x >= room.left &&
-      at.x <= room.right &&
-      at.y >= room.bottom &&
-      at.y <= room.top &&
-      others.every((other) => !isWithin(point(at.x - other.at.x, at.y - other.at.y), around(other)))
-    take(placed)
-    return { by, take, isFree, places: () => left.flatMap(toPolygon) }
-  })
+  const ways = Array.from({ length: turns }, (_, index) =>
+    wayOf(plates, plate, begin + index * step, panel),
+  ).filter(({ places }) => places().length > 0)
+  const unlike = [...new Map(placed.map((each) => [kindOf(each), each])).values()]
+  for (const way of ways) {
+    for (const each of unlike) yield* toldAs(way.meet(each), () => added)
+    way.take(placed)
+    yield added
+  }
   while (added.length < most) {
     const all = [...placed, ...added]
-    const next = ways
-      .flatMap(({ by, places, isFree }) =>
-        places()
-          .filter((at) => isFree(at, all))
-          .map((at): Placed => ({ plate, turn: by, at })),
-      )
-      .sort((a, b) => a.at.x - b.at.x || a.at.y - b.at.y || a.turn - b.turn)[0]
+    const free: Placed[] = []
+    for (const { by, places, isFree } of ways) {
+      const found = places().filter((at) => isFree(at, all))
+      free.push(...found.map((at): Placed => ({ plate, turn: by, at })))
+      yield added
+    }
+    const next = free.sort((a, b) => a.at.x - b.at.x || a.at.y - b.at.y || a.turn - b.turn)[0]
     if (!next) break
     added.push(next)
-    if (added.length < most) for (const way of ways) way.take([next])
+    yield added
+    if (added.length === most) break
+    for (const way of ways) {
+      yield* toldAs(way.meet(next), () => added)
+      way.take([next])
+      yield added
+    }
   }
-  return added
+}
+
+/** Plates of one kind and turn forbid a coming one the same places around them. */
+const kindOf = ({ plate, turn }: Placed): string => `${plate} ${turn}`
+
+/** The room that a plate turned by so much has, and what others take from it. */
+const wayOf = (plates: PlateSet, plate: number, by: number, panel: Panel) => {
+  const forbidden = new Map<string, Polygon>()
+  /** Finds what another forbids; it must be met before it takes anything. */
+  const meet = function* (other: Placed): Steps<void, void> {
+    const key = kindOf(other)
+    if (!forbidden.has(key)) forbidden.set(key, yield* plates.between(other, { plate, turn: by }))
+  }
+  const around = (other: Placed): Polygon => {
+    const known = forbidden.get(kindOf(other))
+    if (!known) throw new RangeError('the plate was not met')
+    return known
+  }
+  const room = onGrid(roomFor(turned(plates.polygons[plate] ?? [], by), panel))
+  let left: Path64[] = isEmpty(room) ? [] : [toPath(corners(room))]
+  const take = (others: readonly Placed[]): void => {
+    if (left.length === 0 || others.length === 0) return
+    left = difference(
+      left,
+      others.map((other) => toPath(around(other).map(({ x, y }) => point(x + other.at.x, y + other.at.y)))),
+      FillRule.NonZero,
+    )
+  }
+  const isFree = (at: Point, others: readonly Placed[]): boolean =>
+    at.x >= room.left &&
+    at.x <= room.right &&
+    at.y >= room.bottom &&
+    at.y <= room.top &&
+    others.every((other) => !isWithin(point(at.x - other.at.x, at.y - other.at.y), around(other)))
+  return { by, meet, take, isFree, places: (): Point[] => left.flatMap(toPolygon) }
 }

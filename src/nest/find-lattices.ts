@@ -1,6 +1,7 @@
 import { NEIGHBOURS, type Point, point, scale, subtract } from '../geometry/point.js'
 import { areaPerPlate, cross, isClear, type Lattice, type Surroundings } from './lattice.js'
 import { isWithin, type Polygon } from './no-fit.js'
+import type { Steps } from './run-steps.js'
 
 /** Directions of a row that are tried over half a turn. */
 const DIRECTIONS = 120
@@ -24,8 +25,8 @@ interface Row {
   readonly stretch: number
 }
 
-/** Clear lattices of the plate, and of the plate and its half-turn, the densest first. */
-export const findLattices = (around: Surroundings): Lattice[] => {
+/** Clear lattices of the plate, and of the plate and its half-turn, the densest first. A step is one row that is tried. */
+export function* findLattices(around: Surroundings): Steps<void, Lattice[]> {
   // Turned by so much, plate and row and what they forbid are as they were.
   const span = around.symmetry % 2 === 0 ? (2 * Math.PI) / around.symmetry : Math.PI / around.symmetry
   const directions = Math.max(FEWEST, Math.ceil((span / Math.PI) * DIRECTIONS))
@@ -33,15 +34,16 @@ export const findLattices = (around: Surroundings): Lattice[] => {
     (direction) => STRETCHES.map((stretch) => ({ direction, stretch })),
   )
   let least = Infinity
-  const tried = rows
-    .map((row) => {
-      const lattices = latticesOf(row, around, least * WORTH)
-      least = Math.min(least, leastArea(lattices))
-      return { row, lattices }
-    })
-    .filter(({ lattices }) => lattices.length > 0)
-    .sort((a, b) => leastArea(a.lattices) - leastArea(b.lattices))
-  const refined = tried.slice(0, REFINED).flatMap(({ row }) => refine(row, around))
+  const tried: { row: Row; lattices: Lattice[] }[] = []
+  for (const row of rows) {
+    const lattices = latticesOf(row, around, least * WORTH)
+    least = Math.min(least, leastArea(lattices))
+    if (lattices.length > 0) tried.push({ row, lattices })
+    yield
+  }
+  tried.sort((a, b) => leastArea(a.lattices) - leastArea(b.lattices))
+  const refined: Lattice[] = []
+  for (const { row } of tried.slice(0, REFINED)) refined.push(...(yield* refine(row, around)))
   const all = [...refined, ...tried.flatMap(({ lattices }) => lattices)].sort(
     (a, b) => areaPerPlate(a) - areaPerPlate(b),
   )
@@ -52,7 +54,7 @@ export const findLattices = (around: Surroundings): Lattice[] => {
 const leastArea = (lattices: readonly Lattice[]): number =>
   lattices.reduce((least, lattice) => Math.min(least, areaPerPlate(lattice)), Infinity)
 
-const refine = (start: Row, around: Surroundings): Lattice[] => {
+function* refine(start: Row, around: Surroundings): Steps<void, Lattice[]> {
   let [row, best] = [start, leastArea(latticesOf(start, around, Infinity))]
   let [turning, stretching] = [Math.PI / DIRECTIONS, 0.03]
   for (let halving = 0; halving < HALVINGS; halving++) {
@@ -63,6 +65,7 @@ const refine = (start: Row, around: Surroundings): Lattice[] => {
       }
       const area = leastClear(next, around, best)
       if (area < best) [row, best] = [next, area]
+      yield
     }
     ;[turning, stretching] = [turning / 2, stretching / 2]
   }

@@ -1,6 +1,7 @@
 import { type Point, point } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
 import { halfTurned, isWithin, noFit, type Polygon } from './no-fit.js'
+import type { Steps } from './run-steps.js'
 import { symmetryOf } from './symmetry.js'
 
 /**
@@ -25,9 +26,9 @@ export interface Surroundings {
   readonly symmetry: number
 }
 
-export const surroundings = (polygon: Polygon, gap: Mm): Surroundings => {
-  const equal = noFit(polygon, polygon, gap)
-  const half = noFit(polygon, halfTurned(polygon), gap)
+export function* surroundings(polygon: Polygon, gap: Mm): Steps<void, Surroundings> {
+  const equal = yield* noFit(polygon, polygon, gap)
+  const half = yield* noFit(polygon, halfTurned(polygon), gap)
   return { equal, half, reach: Math.max(reachOf(equal), reachOf(half)), symmetry: symmetryOf(polygon) }
 }
 

@@ -5,8 +5,9 @@ import { inBoxes } from './in-boxes.js'
 import { containing } from './no-fit.js'
 import type { Panel, Placed } from './panel.js'
 import { type PlateSet, plateSet } from './plate-set.js'
-import { lastOf, type Steps } from './run-steps.js'
-import { searchPanel } from './search-panel.js'
+import { type Boxed, rowsOfBoxes } from './rows-of-boxes.js'
+import { lastOf, type Steps, untilStopped } from './run-steps.js'
+import { STEPS, searchPanel } from './search-panel.js'
 
 /** Equal plates to be cut. The outline is closed, counter-clockwise, and holds its origin. */
 export interface Wanted {
@@ -24,14 +25,15 @@ export interface NestStep {
 }
 
 /** What is on each panel, and how many of each plate find room on none. */
-export interface Nesting {
-  readonly panels: readonly (readonly Placed[])[]
-  readonly unplaced: readonly number[]
+export interface Nesting extends Boxed {
   /** Did the caller end it before its last step? */
   readonly stopped: boolean
 }
 
-/** Tells every step; `true` given back ends the search of every plate with the best so far. */
+/**
+ * Tells how far it is many times a second; `true` given back ends the search with the best so far, rows of boxes at
+ * least, and it tells nothing more.
+ */
 export type NestSteps = Steps<NestStep, Nesting>
 
 /**
@@ -47,16 +49,24 @@ export function* nestSteps(wanted: readonly Wanted[], panel: Panel, seed: number
     wanted.map(({ outline }) => containing(outline)),
     panel.gap,
   )
+  const boxed = rowsOfBoxes(wanted, panel)
   const first = yield* nestInOrder(largestFirst, wanted, plates, panel, seed)
   const settled = first.stopped || first.panels.length <= fewestPanels(wanted, panel)
-  if (settled || mostFirst.every((plate, place) => plate === largestFirst[place])) return first
+  if (settled || mostFirst.every((plate, place) => plate === largestFirst[place])) return better(first, boxed)
   const second = yield* nestInOrder(mostFirst, wanted, plates, panel, seed)
-  return second.stopped
+  const best = second.stopped
     ? { ...first, stopped: true }
     : second.panels.length < first.panels.length
       ? second
       : first
+  return better(best, boxed)
 }
+
+/** Rows of boxes only where they hold all plates on fewer panels. */
+const better = (found: Nesting, boxed: Boxed): Nesting =>
+  boxed.panels.length < found.panels.length && boxed.unplaced.every((count) => count === 0)
+    ? { ...boxed, stopped: found.stopped }
+    : found
 
 const inOrderOf = (wanted: readonly Wanted[], worth: (of: Wanted) => number): number[] => {
   const worths = wanted.map(worth)
@@ -72,53 +82,72 @@ function* nestInOrder(
 ): NestSteps {
   const panels: Placed[][] = []
   const unplaced = wanted.map(() => 0)
+  /** Plates that come after the end of the search. */
+  const after = wanted.map((each) => ({ ...each, count: 0 }))
   let stopped = false
   for (const plate of order) {
-    const coming = wanted[plate]
-    let left = coming?.count ?? 0
+    const { outline, count } = wanted[plate] as Wanted
+    const boxes = panelOfBoxes(wanted, plate, panel)
+    const told = (most: number, step: number): NestStep => ({
+      plate,
+      most: Math.max(most, boxes.length),
+      step,
+      steps: STEPS,
+    })
+    let left = count
     for (const placed of panels) {
-      if (left === 0) break
-      const added = fill(plates, plate, left, panel, placed)
+      if (left === 0 || stopped) break
+      const filled = yield* untilStopped(fill(plates, plate, left, panel, placed), () => told(0, 0))
+      stopped = filled.stopped
+      const added = filled.last ?? []
       placed.push(...added)
       left -= added.length
     }
-    if (!coming || left === 0) continue
-    const few = fewPlates(plates, plate, coming.outline, left, panel)
-    if (few) {
-      panels.push(few)
+    if (left === 0) continue
+    stopped ||= (yield told(0, 0)) === true
+    if (stopped) {
+      after[plate] = { outline, count: left }
       continue
     }
-    const enough = enoughFor(left, areaBound(coming.outline, panel))
+    // Plates that even rows of boxes would hold need no search: they go one by one into the panel's left end.
+    if (boxes.length >= left) {
+      const few = yield* untilStopped(fill(plates, plate, left, panel, []), () => told(0, 0))
+      stopped = few.stopped
+      if (few.last?.length === left) {
+        panels.push([...few.last])
+        continue
+      }
+    }
+    const enough = enoughFor(left, areaBound(outline, panel))
     let best: readonly Placed[] = []
-    for (const { placed, step, steps } of searchPanel(plates, plate, panel, seed)) {
+    for (const { placed, step } of stopped ? [] : searchPanel(plates, plate, panel, seed)) {
       best = placed
-      const stop = yield { plate, most: best.length, step, steps }
-      stopped ||= stop === true
+      stopped = (yield told(best.length, step)) === true
       if (stopped || enough(best.length)) break
     }
-    // Ended before the search put one anywhere: one by one, as few plates are.
-    const full = fromLeft(best.length > 0 ? best : fill(plates, plate, left, panel, []))
+    const full = fromLeft(best.length < boxes.length ? boxes : best)
     if (full.length === 0) unplaced[plate] = left
     else for (; left > 0; left -= full.length) panels.push(full.slice(0, left))
   }
-  return { panels, unplaced, stopped }
+  const boxed = rowsOfBoxes(after, panel)
+  return {
+    panels: [...panels, ...boxed.panels],
+    unplaced: unplaced.map((count, plate) => count + (boxed.unplaced[plate] ?? 0)),
+    stopped,
+  }
 }
 
 /** All steps at once. */
 export const nest = (wanted: readonly Wanted[], panel: Panel, seed: number): Nesting =>
   lastOf(nestSteps(wanted, panel, seed))
 
-/** Plates that even rows of boxes would hold need no search: they go one by one into the panel's left end. */
-const fewPlates = (
-  plates: PlateSet,
-  plate: number,
-  outline: Outline,
-  count: number,
-  panel: Panel,
-): Placed[] | undefined => {
-  if (inBoxes(outlineSize(outline), panel) < count) return undefined
-  const placed = fill(plates, plate, count, panel, [])
-  return placed.length === count ? placed : undefined
+/** As many of one plate as rows of boxes hold. */
+const panelOfBoxes = (wanted: readonly Wanted[], plate: number, panel: Panel): readonly Placed[] => {
+  const alone = wanted.map(({ outline }, index) => ({
+    outline,
+    count: index === plate ? inBoxes(outlineSize(outline), panel) : 0,
+  }))
+  return rowsOfBoxes(alone, panel).panels[0] ?? []
 }
 
 /** Could a panel that holds more plates save one? */

@@ -15,6 +15,7 @@ import type { Mm } from '../units/brand.js'
 import { radians } from '../units/convert.js'
 import { SAME_POINT, WRITTEN } from '../units/tolerance.js'
 import { edgesBeside } from './edges-beside.js'
+import type { Steps } from './run-steps.js'
 
 /** A closed chain of straight edges, counter-clockwise. */
 export type Polygon = readonly Point[]
@@ -70,18 +71,36 @@ export const halfTurned = (polygon: Polygon): Polygon => polygon.map((corner) =>
  * Where the second polygon's origin must not be while the first stands at the origin: inside this polygon they overlap
  * or are closer than the gap. Its holes are not used, so it errs towards more room. Both polygons must hold the origin.
  *
+ * A step is one edge that is swept, or some sweeps that are joined.
+ *
  * @param gap 0 or more; round corners err outwards, so the gap is never less
  */
-export const noFit = (standing: Polygon, coming: Polygon, gap: Mm): Polygon => {
+export function* noFit(standing: Polygon, coming: Polygon, gap: Mm): Steps<void, Polygon> {
   const [around, along] = [toPath(halfTurned(coming)), toPath(standing)]
-  // Edge by edge, then all at once: their sweeps together cross each other so often that rounded plates take eight times as long.
-  const swept = along.flatMap((to, index) => minkowskiSum(around, [along.at(index - 1) ?? to, to], false))
-  const touching = outerOf(union([...swept, along], FillRule.NonZero))
+  // Edge by edge, then in lots: sweeps cross each other so often that rounded plates of many points take many times as long at once.
+  let parts: Path64[][] = []
+  for (const [index, to] of along.entries()) {
+    parts.push(...minkowskiSum(around, [along.at(index - 1) ?? to, to], false).map((swept) => [swept]))
+    yield
+  }
+  parts.push([along])
+  do {
+    const joined: Path64[][] = []
+    for (let first = 0; first < parts.length; first += LOT) {
+      joined.push(union(parts.slice(first, first + LOT).flat(), FillRule.NonZero))
+      yield
+    }
+    parts = joined
+  } while (parts.length > 1)
+  const touching = outerOf(parts.flat())
   if (gap === 0) return toPolygon(touching)
   const slack = GAP_SLACK * PER_MM
   const grown = gap * PER_MM + slack
   return toPolygon(outerOf(inflatePaths([touching], grown, JoinType.Round, EndType.Polygon, 2, 0.9 * slack)))
 }
+
+/** Sweeps that are joined at once. */
+const LOT = 64
 
 const outerOf = (paths: readonly Path64[]): Path64 => {
   const outer = [...paths].sort((a, b) => area(b) - area(a))[0]

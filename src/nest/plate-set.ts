@@ -1,6 +1,7 @@
 import type { Mm } from '../units/brand.js'
 import { noFit, type Polygon } from './no-fit.js'
 import { type Placed, turned } from './panel.js'
+import type { Steps } from './run-steps.js'
 import { symmetryOf } from './symmetry.js'
 
 /** The plates of a nesting, and where two of them are too close. */
@@ -9,7 +10,7 @@ export interface PlateSet {
   /** How often each looks the same while it is turned once. */
   readonly symmetries: readonly number[]
   /** Where the second plate must not be while the first, turned as it is, stands at the origin. */
-  readonly between: (standing: Turned, coming: Turned) => Polygon
+  readonly between: (standing: Turned, coming: Turned) => Steps<void, Polygon>
 }
 
 type Turned = Pick<Placed, 'plate' | 'turn'>
@@ -26,13 +27,14 @@ export const plateSet = (polygons: readonly Polygon[], gap: Mm): PlateSet => {
     if (!polygon) throw new RangeError(`there is no plate ${plate}`)
     return polygon
   }
-  const between = (standing: Turned, coming: Turned): Polygon => {
+  const between = function* (standing: Turned, coming: Turned): Steps<void, Polygon> {
     const span = (2 * Math.PI) / (symmetries[coming.plate] ?? 1)
     const parts = (coming.turn - standing.turn) / span
     const part = Math.round((parts - Math.floor(parts)) / SAME_TURN) % Math.round(1 / SAME_TURN)
     const key = `${standing.plate} ${coming.plate} ${part}`
     const found =
-      known.get(key) ?? noFit(at(standing.plate), turned(at(coming.plate), part * SAME_TURN * span), gap)
+      known.get(key) ??
+      (yield* noFit(at(standing.plate), turned(at(coming.plate), part * SAME_TURN * span), gap))
     known.set(key, found)
     return turned(found, standing.turn)
   }

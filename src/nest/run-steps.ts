@@ -26,3 +26,16 @@ export function* toldAs<Step, Told, Result>(
   }
   return next.value
 }
+
+/** The same steps told otherwise, broken off when `true` is given back; the last of them is what was found by then. */
+export function* untilStopped<Step, Told>(
+  steps: Iterable<Step>,
+  tell: (step: Step) => Told,
+): Steps<Told, { readonly last: Step | undefined; readonly stopped: boolean }> {
+  let last: Step | undefined
+  for (const step of steps) {
+    last = step
+    if ((yield tell(step)) === true) return { last, stopped: true }
+  }
+  return { last, stopped: false }
+}

@@ -7,11 +7,11 @@ import type { Polygon } from './no-fit.js'
 import type { Panel, Placed } from './panel.js'
 import type { PlateSet } from './plate-set.js'
 import { randomFrom } from './random.js'
+import { toldAs } from './run-steps.js'
 
-/** The best so far, after a step of the search. */
+/** The best so far, after a step of the search or on the way to the next. */
 export interface Found {
   readonly step: number
-  readonly steps: number
   readonly placed: readonly Placed[]
 }
 
@@ -25,7 +25,7 @@ const TRIES = 700
 /** Layouts whose leftover is filled. */
 const FILLED = 8
 
-const STEPS = LATTICES + CLIMBED + FILLED
+export const STEPS = LATTICES + CLIMBED + FILLED
 
 interface Counted {
   readonly laid: Laid
@@ -34,8 +34,8 @@ interface Counted {
 
 /**
  * Equal plates on one panel, as many as the search finds: lattices along the panel's sides, the best of them turned
- * and moved freely, then single plates in what they leave. A step takes some hundredths of a second. The same input
- * and seed give the same steps everywhere; stop after any step and keep what it found.
+ * and moved freely, then single plates in what they leave. It tells often, at least every some hundredths of a second.
+ * The same input and seed give the same steps everywhere; break off after any and keep what it found.
  *
  * @param plate which of the plates
  */
@@ -44,23 +44,26 @@ export function* searchPanel(
   plate: number,
   panel: Panel,
   seed: number,
-): Generator<Found, void> {
+): Generator<Found, void, undefined> {
   const polygon = plates.polygons[plate]
   if (!polygon) throw new RangeError(`there is no plate ${plate}`)
   const random = randomFrom(seed)
   let step = 0
   let placed: readonly Placed[] = []
+  const soFar = (): Found => ({ step, placed })
   const found = (better: readonly Placed[]): Found => {
     if (better.length > placed.length) placed = better
     step++
-    return { step, steps: STEPS, placed }
+    return soFar()
   }
   const layOut = ({ laid }: Counted): Placed[] => {
     const set = placesLaid(turnLattice(polygon, laid.lattice, laid.turn, panel), laid.shift)
     return set.map(({ at, half }) => ({ plate, turn: half ? laid.turn + Math.PI : laid.turn, at }))
   }
   let ways: Counted[] = []
-  for (const lattice of spread(findLattices(surroundings(polygon, panel.gap)))) {
+  const around = yield* toldAs(surroundings(polygon, panel.gap), soFar)
+  const lattices = yield* toldAs(findLattices(around), soFar)
+  for (const lattice of spread(lattices)) {
     const way = alongSides(polygon, lattice, panel)
     ways.push(way)
     yield found(way.count > placed.length ? layOut(way) : [])
@@ -73,7 +76,9 @@ export function* searchPanel(
   }
   for (const way of mostFirst(ways).slice(0, FILLED)) {
     const layout = layOut(way)
-    yield found([...layout, ...fill(plates, plate, Infinity, panel, layout)])
+    let added: readonly Placed[] = []
+    for (added of fill(plates, plate, Infinity, panel, layout)) yield soFar()
+    yield found([...layout, ...added])
   }
 }
 

@@ -4,6 +4,7 @@ import type { Units } from '../units/read-length.js'
 import { showAngle } from '../units/show.js'
 import { SHAPE_KEYS, SIZE_KEYS } from './flags.js'
 import { asGroup, asList, type Group } from './group.js'
+import { jigChecks } from './jig-checks.js'
 import { lengthOf } from './length-of.js'
 import { plateChecks } from './plate-checks.js'
 import { showGiven } from './problem.js'
@@ -28,6 +29,7 @@ export const crossChecks = (root: unknown, units: Units): PathProblem[] => {
     ...asList(shop?.boards).flatMap((board, index) =>
       boardChecks(asGroup(board), ['shop', 'boards', index], units),
     ),
+    ...jigChecks(shop, units),
     ...plateChecks(order, units),
     ...stars.flatMap((star, index) => starChecks(asGroup(star), ['stars', index], units)),
     ...nameChecks(stars),

@@ -72,7 +72,7 @@ export const DEFAULTS = {
   jigThickness: mm(12),
   /** As the shop card draws it. */
   jigSide: 'right',
-  /** Clears the thread of a wood screw of 4 mm. */
+  /** Clears the thread of a wood screw of 4 mm; thinner panels get thinner ones (`wood-screw.ts`). */
   screwHole: mm(4),
   /** Of the screw's hole: what a wood screw's core fills, so that its thread bites in plywood. */
   pilotPart: 5 / 8,

@@ -22,6 +22,7 @@ import { paperName, SINGLE, type WrittenOrder } from './schema.js'
 import { fileNameOf, starName } from './star-name.js'
 import { backingPlaces, toBacking, toCutter, toPanel } from './to-plate.js'
 import { toClimate, toProducts, toWall, toWood } from './to-season.js'
+import { usualScrew } from './wood-screw.js'
 
 /**
  * The checked order in mm and degrees, with every default filled in.
@@ -109,21 +110,25 @@ const toBoard = (
   ...optional('count', board.count),
 })
 
-const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => ({
-  thickness: stock?.thickness ?? DEFAULTS.jigThickness,
-  side: stock?.side ?? DEFAULTS.jigSide,
-  screw: stock?.screw ?? DEFAULTS.screwHole,
-  pilot: stock?.pilot ?? mm((stock?.screw ?? DEFAULTS.screwHole) * DEFAULTS.pilotPart),
-  bolt: stock?.bolt ?? DEFAULTS.boltHole,
-  clampAcross: stock?.['clamp-across'] ?? DEFAULTS.clampAcross,
-  clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,
-  clampSlot: stock?.['clamp-slot'] ?? DEFAULTS.clampSlot,
-  hands: stock?.hands ?? DEFAULTS.hands,
-  register: stock?.register ?? DEFAULTS.register,
-  tolerance: stock?.tolerance ?? DEFAULTS.tolerance,
-  clearance: stock?.clearance ?? DEFAULTS.clearance,
-  fit: stock?.fit ?? DEFAULTS.fit,
-})
+const toJigStock = (stock: NonNullable<WrittenShop>['jig-stock']): JigStock => {
+  const thickness = stock?.thickness ?? DEFAULTS.jigThickness
+  const screw = stock?.screw ?? usualScrew(thickness)
+  return {
+    thickness,
+    side: stock?.side ?? DEFAULTS.jigSide,
+    screw,
+    pilot: stock?.pilot ?? mm(screw * DEFAULTS.pilotPart),
+    bolt: stock?.bolt ?? DEFAULTS.boltHole,
+    clampAcross: stock?.['clamp-across'] ?? DEFAULTS.clampAcross,
+    clampAlong: stock?.['clamp-along'] ?? DEFAULTS.clampAlong,
+    clampSlot: stock?.['clamp-slot'] ?? DEFAULTS.clampSlot,
+    hands: stock?.hands ?? DEFAULTS.hands,
+    register: stock?.register ?? DEFAULTS.register,
+    tolerance: stock?.tolerance ?? DEFAULTS.tolerance,
+    clearance: stock?.clearance ?? DEFAULTS.clearance,
+    fit: stock?.fit ?? DEFAULTS.fit,
+  }
+}
 
 const toPaper = (paper: NonNullable<WrittenShop>['paper'], units: Units): Paper => ({
   sheet: toSheet(paper, units),

@@ -170,7 +170,7 @@ export const App = ({ example }: { readonly example: string }) => {
             />
             <SawPart star={star} />
             <ChancePart laid={laidStar} />
-            <WoodPart star={star} work={work} stop={stop} />
+            <WoodPart star={star} work={work} stop={stop} lay={lay} />
             <SeasonPart laid={laidStar} />
             <PaperPart
               work={work}

@@ -1,11 +1,11 @@
-import { useState } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { RANKS } from '../choose/ranks.js'
 import { LISTED, readWish } from '../choose/wish.js'
 import { RANK_TEXTS } from '../compose/choice-words.js'
 import type { DrawingKind } from '../drawing-content.js'
-import { problemsOf } from '../order/problem.js'
+import { capital, problemsOf } from '../order/problem.js'
 import { useBench } from './bench.js'
-import { ChosenList } from './chosen-list.js'
+import { ChosenList, LOOKED, ONE, OTHER } from './chosen-list.js'
 import { LabelledField, TextField } from './field.js'
 import { answerOf } from './open-worker.js'
 import { Select } from './select.js'
@@ -59,13 +59,19 @@ export const ChoosePart = ({
     if (answer.answer === 'chosen' && asked.ask === 'choose')
       setAnswered({ given: asked.given, wish: asked.wish, chosen: answer.chosen })
   }
-  const look = (wanted: WrittenWish): void =>
-    void ask('Looking for stars.', { ask: 'choose', given, wish: wanted })
+  /** What is looked for is kept with the page, to be looked for again when it is opened again. */
+  const look = (wanted: Readonly<Record<string, string>>): void => {
+    onWish({ ...wanted, [LOOKED]: 'yes' })
+    void ask('Looking for stars.', { ask: 'choose', given, wish: writtenWish(wanted) })
+  }
+  useEffect(() => {
+    if (LOOKED in wish && job.plan && problems.length === 0) look(wish)
+  }, [])
   const isCurrent =
     answered !== undefined &&
     doing === '' &&
     isSameGiven(answered.given, given) &&
-    isSameWish(answered.wish, wish)
+    isSameWish(answered.wish, writtenWish(wish))
   return (
     <section aria-labelledby="choose-heading" class="part">
       <h2 id="choose-heading">Stars this shop can make</h2>
@@ -108,7 +114,7 @@ export const ChoosePart = ({
       </p>
       {unfound.length > 0 && (
         <p role="alert" class="problem">
-          {unfound.join(' ')}
+          {unfound.map((text) => capital(text.replace('--compare: ', ''))).join(' ')}
         </p>
       )}
       {answered && (
@@ -116,11 +122,15 @@ export const ChoosePart = ({
           chosen={answered.chosen}
           isCurrent={isCurrent}
           isLooking={doing !== ''}
-          compared={answered.wish.compare}
-          onCompare={(compare) => look({ ...wish, compare })}
+          wish={wish}
+          onCompare={({ one = '', other = '' }) => {
+            const { [ONE]: _, [OTHER]: __, ...rest } = wish
+            const next = { ...rest, ...(one ? { [ONE]: one } : {}), ...(other ? { [OTHER]: other } : {}) }
+            if ((one && other) || answered.wish.compare) look(next)
+            else onWish(next)
+          }}
           onMore={() => {
             const more = { ...wish, most: String(answered.chosen.listed.length + LISTED) }
-            onWish(more)
             look(more)
           }}
         >
@@ -147,6 +157,17 @@ export const ChoosePart = ({
     </section>
   )
 }
+
+/** As the worker is asked: two are compared when both are named. */
+const writtenWish = ({
+  [ONE]: one,
+  [OTHER]: other,
+  [LOOKED]: _,
+  ...wish
+}: Readonly<Record<string, string>>): WrittenWish => ({
+  ...wish,
+  ...(one && other ? { compare: [one, other] } : {}),
+})
 
 /** Which two are compared apart. */
 const isSameWish = (one: WrittenWish, other: WrittenWish): boolean =>

@@ -1,19 +1,31 @@
 import type { ComponentChildren } from 'preact'
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useRef } from 'preact/hooks'
 import { SAW_CAUTION } from '../compose/cautions.js'
 import { SIZE_KEYS } from '../order/flags.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
+import { LabelledField } from './field.js'
 import { SHAPE_KEYS } from './shape-changes.js'
 import { TableOf } from './table.js'
-import type { ChosenStars, ListedStar, WrittenWish } from './work.js'
+import { TypedInput } from './typed-input.js'
+import type { ChosenStars, ListedStar } from './work.js'
 
-/** The listed stars with small pictures; two that are picked are compared below them. */
+/** What a wish keeps of a comparison: the two that are named, numbers of the list too. */
+export const [ONE, OTHER] = ['one', 'other'] as const
+/** What a wish keeps once it has been looked for. */
+export const LOOKED = 'looked'
+
+export interface NamedTwo {
+  readonly one?: string | undefined
+  readonly other?: string | undefined
+}
+
+/** The listed stars with small pictures, and two that are picked or named, compared. */
 export const ChosenList = ({
   chosen,
   isCurrent,
   isLooking,
-  compared,
+  wish: { [ONE]: one, [OTHER]: other },
   onCompare,
   onMore,
   children,
@@ -22,24 +34,17 @@ export const ChosenList = ({
   /** Or of an order, or a wish, that has changed since. */
   readonly isCurrent: boolean
   readonly isLooking: boolean
-  readonly compared: WrittenWish['compare']
-  readonly onCompare: (compare: WrittenWish['compare']) => void
+  readonly wish: Readonly<Record<string, string>>
+  readonly onCompare: (two: NamedTwo) => void
   readonly onMore: () => void
   /** The files of what is shown. */
   readonly children: ComponentChildren
 }) => {
   const { change, starIndex, plan } = useBench()
-  const [first, setFirst] = useState<string>()
-  const picked: readonly (string | undefined)[] = compared ?? [first]
   /** The first one waits for the second; a third begins anew. */
   const pick = (number: string): void => {
-    if (compared) onCompare(undefined)
-    if (compared || first === undefined) setFirst(number)
-    else if (first === number) setFirst(undefined)
-    else {
-      setFirst(undefined)
-      onCompare([first, number])
-    }
+    if (one === undefined || other !== undefined) onCompare({ one: number })
+    else onCompare(one === number ? {} : { one, other: number })
   }
   const take = (keys: NonNullable<ListedStar['keys']>): void =>
     change(...[...SHAPE_KEYS, ...SIZE_KEYS].map((key) => [['stars', starIndex, key], keys[key]] as const))
@@ -50,6 +55,27 @@ export const ChosenList = ({
       {isOld && (
         <p class="before-note">The order, or what is asked for, has changed since. Look for stars again.</p>
       )}
+      <div class="fields">
+        <LabelledField id="compare-one" label="Compare" hint={NAMED_AS} problems={[]}>
+          {(described) => (
+            <TypedInput {...described} text={one ?? ''} onTake={(text) => onCompare({ one: text, other })} />
+          )}
+        </LabelledField>
+        <LabelledField
+          id="compare-other"
+          label="with"
+          hint="or press Compare at two of the list"
+          problems={[]}
+        >
+          {(described) => (
+            <TypedInput
+              {...described}
+              text={other ?? ''}
+              onTake={(text) => onCompare({ one, other: text })}
+            />
+          )}
+        </LabelledField>
+      </div>
       {chosen.compared && <Compared compared={chosen.compared} />}
       <ol class="choices">
         {chosen.listed.map(({ label, words: [kind, ...words], corners, keys }, index) => {
@@ -71,7 +97,7 @@ export const ChosenList = ({
                 <p class="files">
                   <button
                     type="button"
-                    aria-pressed={picked.includes(number)}
+                    aria-pressed={[one, other].includes(number)}
                     disabled={!isCurrent}
                     onClick={() => pick(number)}
                   >
@@ -108,6 +134,8 @@ export const ChosenList = ({
     </div>
   )
 }
+
+const NAMED_AS = "a number of the list, a star's name, 5/2 or 5@45"
 
 /** It comes into sight when it is there: the second star may have been picked far below. */
 const Compared = ({

@@ -1,7 +1,14 @@
 import { cuttingSheet } from '../compose/cutting-sheet.js'
 import { gapHistogram } from '../compose/gap-histogram.js'
 import { numberedPanels } from '../compose/panel-drawing.js'
-import { buyLines, filledText, stoppedLines, unplacedLines } from '../compose/panel-words.js'
+import {
+  bedLines,
+  buyLines,
+  filledText,
+  seedLines,
+  stoppedLines,
+  unplacedLines,
+} from '../compose/panel-words.js'
 import { chanceRows, riskWords } from '../compose/risk-report.js'
 import { seasonRows } from '../compose/season-card.js'
 import { acceptedText, layoutText, stepText, stressText, woodText } from '../compose/season-words.js'
@@ -57,6 +64,8 @@ const laidPanels = (
   words: [
     ...panels.uses.flatMap((use) => buyLines(use, plan.order.lengths)),
     ...unplacedLines(panels),
+    ...bedLines(panels),
+    ...seedLines(panels).map((text) => `Search ${text}.`),
     ...stoppedLines(panels),
   ],
   drawings: numberedPanels(panels).map(({ title, filled }, index) => {
@@ -65,20 +74,13 @@ const laidPanels = (
     return { title, holds: filledText(filled), drawn: writeSvg(drawing), files: filesOf(path) }
   }),
   files: filesOf('panels'),
+  stopped: panels.stopped,
 })
-
-/** The solver alone is larger than the page may be. */
-const ONLY_QUICK =
-  'This is what is found at once. starwright stock, on the command line, searches longer and writes the cutting list.'
 
 const laidBoards = (stock: MadeOrder['stock'], files: readonly string[]): LaidBoards =>
   stock.ok
     ? {
-        words: [
-          `${takenText(stock.value)}.`,
-          verdictText(stock.value),
-          ...(stock.value.proved ? [] : [ONLY_QUICK]),
-        ],
+        words: [`${takenText(stock.value)}.`, verdictText(stock.value)],
         sheet: writeSvg(cuttingSheet(stock.value)),
         files,
       }

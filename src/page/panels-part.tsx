@@ -7,7 +7,15 @@ import type { LaidPanels } from './work.js'
 import { WorkedOut } from './worked-out.js'
 
 /** All backings of the order on its panels: what to buy, and where each plate lies. */
-export const PanelsPart = ({ work, stop }: { readonly work: Work; readonly stop: () => void }) => {
+export const PanelsPart = ({
+  work,
+  stop,
+  lay,
+}: {
+  readonly work: Work
+  readonly stop: () => void
+  readonly lay: () => void
+}) => {
   const { plan } = useBench()
   const panels = work.laid?.order.panels
   if (!plan.stars.some(isBacked)) return null
@@ -17,6 +25,11 @@ export const PanelsPart = ({ work, stop }: { readonly work: Work; readonly stop:
       {panels || takesPanels(plan) ? (
         <WorkedOut what="Backings on panels" work={work} stop={stop}>
           {panels && <Laid panels={panels} />}
+          {panels?.stopped && work.doing === undefined && (
+            <button type="button" onClick={lay}>
+              Search to the end
+            </button>
+          )}
         </WorkedOut>
       ) : (
         <p>Add a panel you can buy, and the backings of all stars are laid out on it.</p>

@@ -1,11 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { openWorker } from './open-worker.js'
-import { type Answer, type Ask, type Given, isSameGiven, type Laid } from './work.js'
+import { type Answer, type Ask, ENOUGH, type Given, isSameGiven, type Laid } from './work.js'
 
 /** What the worker is at. */
 export interface Work {
   /** In words; undefined when it rests. */
   readonly doing?: string
+  /** Stopped now, it keeps the best so far. */
+  readonly keeps?: boolean
   /** The order that was laid last, and what it was made of. */
   readonly laid?: { readonly given: Given; readonly order: Laid }
   readonly refused: readonly string[]
@@ -46,7 +48,7 @@ export const useWorker = (given: Given, sound: boolean) => {
     if (answer.answer !== 'doing') busyWith.current = undefined
     switch (answer.answer) {
       case 'doing':
-        setWork((before) => ({ ...before, doing: answer.what }))
+        setWork((before) => ({ ...before, doing: answer.what, keeps: answer.keeps }))
         break
       case 'laid':
         setWork({ ...RESTING, laid: { given: answer.given, order: answer.laid } })
@@ -65,6 +67,11 @@ export const useWorker = (given: Given, sound: boolean) => {
     busyWith.current = undefined
   }
   const stop = (): void => {
+    if (latest.current.keeps) {
+      worker.current?.then((opened) => opened.postMessage(ENOUGH)).catch(() => {})
+      setWork((before) => ({ ...before, doing: 'Stopping with the best so far', keeps: false }))
+      return
+    }
     end()
     setWork((before) => ({ ...resting(before), stopped: true }))
   }
@@ -89,7 +96,7 @@ export const useWorker = (given: Given, sound: boolean) => {
   return { work, ask, stop, lay }
 }
 
-const resting = ({ doing: _, ...work }: Work): Work => work
+const resting = ({ doing: _, keeps: __, ...work }: Work): Work => work
 
 /** Hands a file to the browser, which asks where it goes or puts it with the downloads. */
 export const saveAs = (name: string, content: string | Uint8Array<ArrayBuffer>): void => {

@@ -28,10 +28,12 @@ export const WoodPart = ({
   star,
   work,
   stop,
+  lay,
 }: {
   readonly star: StarPlan
   readonly work: Work
   readonly stop: () => void
+  readonly lay: () => void
 }) => {
   const { plan, document } = useBench()
   const { order } = plan
@@ -94,7 +96,7 @@ export const WoodPart = ({
           </WorkedOut>
         </>
       )}
-      <PanelsPart work={work} stop={stop} />
+      <PanelsPart work={work} stop={stop} lay={lay} />
     </section>
   )
 }

@@ -34,18 +34,22 @@ export type Ask =
       readonly kind: DrawingKind
     }
 
+/** Said to the worker while it searches: end with the best so far. */
+export const ENOUGH = 'enough'
+
 /** What stars are wanted, as it is typed: the flags of the command line that tell it; empty ones are left out. */
 export interface WrittenWish {
   readonly points?: string
   readonly quantity?: string
   readonly most?: string
   readonly rank?: string
-  /** Numbers in the list. */
+  /** Numbers in the list, names, or shapes as the command line takes them. */
   readonly compare?: readonly [string, string] | undefined
 }
 
 export type Answer =
-  | { readonly answer: 'doing'; readonly what: string }
+  /** @param keeps the worker hears {@link ENOUGH} now */
+  | { readonly answer: 'doing'; readonly what: string; readonly keeps: boolean }
   | { readonly answer: 'laid'; readonly given: Given; readonly laid: Laid }
   | { readonly answer: 'file'; readonly path: string; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly answer: 'furnished' }
@@ -71,7 +75,7 @@ export interface LaidBoards {
   readonly words: readonly string[]
   /** The cutting list as SVG; absent where the boards do not do. */
   readonly sheet?: string
-  /** Paths of the cutting list's files; none where no proof was found at once. */
+  /** Paths of the cutting list's files; none where the boards do not do. */
   readonly files: readonly string[]
 }
 
@@ -81,6 +85,8 @@ export interface LaidPanels {
   readonly drawings: readonly LaidPanel[]
   /** The file that shows all of them. */
   readonly files: readonly string[]
+  /** The search was ended before its last step. */
+  readonly stopped: boolean
 }
 
 /** A panel, or several that are cut alike. */

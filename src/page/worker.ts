@@ -3,7 +3,7 @@ import { dryFitDrawing } from '../compose/dry-fit-drawing.js'
 import { stepText } from '../compose/panel-words.js'
 import { furnitureWith } from '../furniture/furniture-set.js'
 import { type FileContent, fileSteps, furnishedPlan, type MadeOrder } from '../make-files.js'
-import { lastOf, toldAs } from '../nest/run-steps.js'
+import { lastOf, type Steps, toldAs } from '../nest/run-steps.js'
 import { done, type Outcome, problemsOf, refused, showProblem } from '../order/problem.js'
 import { noPanels, type PanelPlan, takesPanels } from '../panels/panel-plan.js'
 import { cardBook } from '../paper/card-book.js'
@@ -13,7 +13,7 @@ import { dryFitFile, fitOf } from './fit-of.js'
 import { jobOf } from './job.js'
 import { laidOrder } from './lay-out.js'
 import type { Measured } from './measured.js'
-import { type Answer, type Ask, type Given, isSameGiven } from './work.js'
+import { type Answer, type Ask, ENOUGH, type Given, isSameGiven } from './work.js'
 
 /** What an archive's entries are dated, so that the same order gives the same archive. */
 const FIXED_DATE = new Date(2000, 0, 1)
@@ -26,11 +26,12 @@ const ORDER_FILE = 'order.yaml'
 let made: { readonly given: Given; readonly order: MadeOrder } | undefined
 
 const answer = (message: Answer): void => self.postMessage(message)
-const tell = (what: string): void => answer({ answer: 'doing', what: `Laying out: ${what}` })
+const tell = (what: string, keeps = false): void =>
+  answer({ answer: 'doing', what: `Laying out: ${what}`, keeps })
 
 /** What is asked of the order that was made last is at hand; any other is made anew. */
-const madeOf = async (given: Given): Promise<Outcome<MadeOrder>> => {
-  if (made && isSameGiven(made.given, given)) return done(made.order)
+const madeOf = async (given: Given, { whole = false } = {}): Promise<Outcome<MadeOrder>> => {
+  if (made && isSameGiven(made.given, given) && !(whole && made.order.panels.stopped)) return done(made.order)
   const ready = furnishedPlan({ text: given.text }, given.furniture)
   if (!ready.ok) return ready
   const { plan, furniture } = ready.value
@@ -43,8 +44,30 @@ const madeOf = async (given: Given): Promise<Outcome<MadeOrder>> => {
 const panelsOf = async (plan: Plan): Promise<PanelPlan> => {
   if (!takesPanels(plan)) return noPanels(plan)
   const { panelSteps } = await import('../panels/plan-panels.js')
-  return lastOf(toldAs(panelSteps(plan), stepText), tell)
+  return heard(toldAs(panelSteps(plan), stepText))
 }
+
+/** The maker has waited long enough. */
+let enough = false
+
+/** A search that hears {@link ENOUGH} between its steps, some twenty times a second. */
+const heard = async <Result>(steps: Steps<string, Result>): Promise<Result> => {
+  enough = false
+  let listened = performance.now()
+  let next = steps.next()
+  while (!next.done) {
+    if (performance.now() - listened > BETWEEN) {
+      tell(next.value, true)
+      await new Promise((resolve) => setTimeout(resolve))
+      listened = performance.now()
+    }
+    next = steps.next(enough)
+  }
+  return next.value
+}
+
+/** Milliseconds from one listening to the next. */
+const BETWEEN = 50
 
 const bytesOf = async (content: FileContent): Promise<Uint8Array<ArrayBuffer>> => {
   const parts: BlobPart[] = typeof content === 'string' ? [content] : []
@@ -62,7 +85,7 @@ const fileIn = async ({ files }: MadeOrder, wanted: string): Promise<Answer> => 
 const archiveOf = async ({ files }: MadeOrder, text: string): Promise<Answer> => {
   const entries: Record<string, Uint8Array> = { [ORDER_FILE]: new TextEncoder().encode(text) }
   for (const [index, { path, content }] of files.entries()) {
-    answer({ answer: 'doing', what: `Writing ${index + 1} of ${files.length}: ${path}` })
+    answer({ answer: 'doing', what: `Writing ${index + 1} of ${files.length}: ${path}`, keeps: false })
     entries[path] = await bytesOf(content)
   }
   const bytes = new Uint8Array(zipSync(entries, { mtime: FIXED_DATE, level: 6 }))
@@ -104,7 +127,8 @@ const answerTo = async (asked: Ask): Promise<Answer> => {
     return furniture.ok ? { answer: 'furnished' } : refusedBy(furniture)
   }
   if (asked.ask === 'choose' || asked.ask === 'choice-file') return choiceAnswer(asked)
-  const order = await madeOf(given)
+  // Whoever asks for the pages again wants the search to go to its end.
+  const order = await madeOf(given, { whole: asked.ask === 'lay' })
   if (!order.ok) return refusedBy(order)
   switch (asked.ask) {
     case 'lay':
@@ -119,7 +143,11 @@ const answerTo = async (asked: Ask): Promise<Answer> => {
 /** One after the other, as they were asked. */
 let before = Promise.resolve()
 
-self.onmessage = ({ data }: MessageEvent<Ask>): void => {
+self.onmessage = ({ data }: MessageEvent<Ask | typeof ENOUGH>): void => {
+  if (data === ENOUGH) {
+    enough = true
+    return
+  }
   before = before
     .then(() => answerTo(data))
     .catch((error: unknown): Answer => ({ answer: 'refused', problems: [String(error)] }))

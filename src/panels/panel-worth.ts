@@ -1,7 +1,8 @@
 import { signedArea } from '../geometry/outline.js'
 import { areaBound, fewestPanels } from '../nest/area-bound.js'
-import { inBoxes, panelsInBoxes } from '../nest/in-boxes.js'
+import { inBoxes } from '../nest/in-boxes.js'
 import type { Panel as Sheet } from '../nest/panel.js'
+import { rowsOfBoxes } from '../nest/rows-of-boxes.js'
 import type { Panel } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Backed, LaidPlate } from './panel-plan.js'
@@ -43,7 +44,9 @@ export const useOf = (stars: readonly Backed[], panel: Panel, sheet: Sheet, coun
   const area = plates.reduce((sum, plate) => sum + plate.count * signedArea(plate.outline), 0)
   const yieldOf = (panels: number): number => area / (panels * panel.length * panel.width)
   const atLeast = fewestPanels(plates, sheet)
-  const boxed = panelsInBoxes(plates, sheet)
+  const rows = rowsOfBoxes(plates, sheet)
+  // A plate that just goes on has a panel to itself.
+  const boxed = rows.unplaced.reduce((sum, more) => sum + more, rows.panels.length)
   return {
     panel,
     stars,

@@ -2,8 +2,8 @@ import { fewestPanels } from '../nest/area-bound.js'
 import { nestSteps, type Wanted } from '../nest/nest.js'
 import type { Placed, Panel as Sheet } from '../nest/panel.js'
 import { lastOf, type Steps, toldAs } from '../nest/run-steps.js'
-import type { Panel } from '../order/order.js'
-import { plateFits } from '../plan/backing-warnings.js'
+import type { Panel, Shop } from '../order/order.js'
+import { goesOnBed, plateFits } from '../plan/backing-warnings.js'
 import type { Plan } from '../plan/plan.js'
 import { SHOP } from '../units/tolerance.js'
 import { type Backed, type FilledPanel, isBacked, type LaidPlate, type PanelPlan } from './panel-plan.js'
@@ -23,21 +23,20 @@ export type PanelSteps = Steps<PanelStep, PanelPlan>
 
 /**
  * Stars of one plate thickness share panels. Of the panels that hold all of them the cheapest is taken, or the least
- * area where prices are missing.
+ * area where prices are missing; one that does not go onto the cutter's bed only where no other holds the plate.
  */
 export function* panelSteps(plan: Plan): PanelSteps {
   const backed = plan.stars.filter(isBacked)
-  const { panels, panelSeed } = plan.order.shop
+  const { shop } = plan.order
   const filled: FilledPanel[] = []
   const uses: SharedPanels[] = []
   let stopped = false
-  for (const stars of groupsOf(backed, panels)) {
+  for (const stars of groupsOf(backed, shop)) {
     let best: Nested | undefined
-    for (const panel of panels) {
-      if (!stars.every((star) => plateFits(thickPlate(star), panel))) continue
+    for (const panel of panelsFor(stars, shop)) {
       // Not even the fewest panels of this kind could be cheaper.
       if (best && priceOf(panel) * fewestPanels(wantedOf(stars), sheetOf(panel)) >= costOf(best)) continue
-      const nested: Nested = yield* nestOn(stars, panel, panelSeed, stopped)
+      const nested: Nested = yield* nestOn(stars, panel, shop.panelSeed, stopped)
       stopped ||= nested.stopped
       if (nested.holdsAll && (!best || costOf(nested) < costOf(best))) best = nested
     }
@@ -59,17 +58,30 @@ const thickPlate = ({ backing, plateThickness }: Backed) => ({
   ...(plateThickness === undefined ? {} : { thickness: plateThickness }),
 })
 
-/** Stars whose plates are equally thick, together where one panel holds them all, else one by one. */
-const groupsOf = (stars: readonly Backed[], panels: readonly Panel[]): Backed[][] => {
+/** Panels to cut a star's plate from: those that go onto the bed, if one of them holds it. */
+const panelsOf = (star: Backed, { panels, cutter }: Shop): readonly Panel[] => {
+  const holding = panels.filter((panel) => plateFits(thickPlate(star), panel))
+  const onBed = holding.filter((panel) => goesOnBed(panel, cutter))
+  return onBed.length > 0 ? onBed : holding
+}
+
+/** Panels to cut the plates of all these stars from. */
+const panelsFor = (stars: readonly Backed[], shop: Shop): readonly Panel[] => {
+  const each = stars.map((star) => panelsOf(star, shop))
+  return shop.panels.filter((panel) => each.every((panels) => panels.includes(panel)))
+}
+
+/** Stars whose plates are equally thick, together where all may be cut from one panel, else one by one. */
+const groupsOf = (stars: readonly Backed[], shop: Shop): Backed[][] => {
   const groups: Backed[][] = []
-  for (const star of stars.filter((each) => panels.some((panel) => plateFits(thickPlate(each), panel)))) {
+  for (const star of stars.filter((each) => panelsOf(each, shop).length > 0)) {
     const same = groups.find(([first]) => sameThickness(first, star))
     if (same) same.push(star)
     else groups.push([star])
   }
-  const held = (group: readonly Backed[]): boolean =>
-    panels.some((panel) => group.every((star) => plateFits(thickPlate(star), panel)))
-  return groups.flatMap((group) => (held(group) ? [group] : group.map((star) => [star])))
+  return groups.flatMap((group) =>
+    panelsFor(group, shop).length > 0 ? [group] : group.map((star) => [star]),
+  )
 }
 
 const sameThickness = (a: Backed | undefined, b: Backed): boolean =>

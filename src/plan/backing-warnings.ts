@@ -67,3 +67,7 @@ export const plateFits = (
     Math.abs(plate.thickness - panel.thickness) <= SHOP
   return thick && goesInto(plate.across, plate.height, free)
 }
+
+/** Does the panel go onto the cutter's bed, either way round? A cutter without a bed takes any. */
+export const goesOnBed = ({ length, width }: Panel, { bed }: Cutter): boolean =>
+  !bed || goesInto(length, width, bed)

@@ -1,4 +1,4 @@
-import type { Shop, StarOrder } from '../order/order.js'
+import type { Panel, Shop, StarOrder } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
@@ -43,8 +43,18 @@ export const woodOf = (
       : {}),
   })
   if (wood.density === undefined) return { ...known, body }
-  const panelDensity = panel?.density === undefined ? {} : { panel: panel.density }
-  return { ...known, body, weight: weighStar(body, { wood: wood.density, ...panelDensity }) }
+  const plate = backing && {
+    ...backing,
+    ...(plateThickness === undefined ? {} : { thickness: plateThickness }),
+  }
+  const holding = plate ? shop.panels.filter((each) => plateFits(plate, each)) : []
+  return { ...known, body, weight: weighStar(body, { wood: wood.density, panels: densitiesOf(holding) }) }
+}
+
+/** Of the panels that could be bought for a plate; none while one of them is unknown. */
+const densitiesOf = (panels: readonly Panel[]): readonly number[] => {
+  const densities = panels.flatMap(({ density }) => (density === undefined ? [] : [density]))
+  return densities.length < panels.length ? [] : densities
 }
 
 /** A chamfer through the whole of the board; one through a thickness that the order states is refused by its checks. */

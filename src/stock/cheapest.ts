@@ -11,10 +11,11 @@ import {
 } from './cutting-problem.js'
 import { dive } from './dive.js'
 import { firstFit } from './first-fit.js'
-import type { Solver } from './highs.js'
 import { improved } from './improve.js'
+import { lightSolver } from './light-solver.js'
 import { lowerBound } from './lower-bound.js'
 import { anyNumber, type BoardPrices, type Deadline, withPricer } from './price-boards.js'
+import type { Solver } from './solver.js'
 import { allWithin, joined, offeredBy, wholeBoards } from './whole-boards.js'
 
 /** A way of cutting that gives every blank. */
@@ -30,27 +31,49 @@ export interface Cutting {
 export const quickCutting = (problem: CuttingProblem): Cutting =>
   judged(firstFit(problem), lowerBound(problem), problem)
 
+/** The same search as {@link cheapestCutting}, with a small solver and so much work as one does not wait for. */
+export const briefCutting = (problem: CuttingProblem): Cutting => {
+  const quick = quickCutting(problem)
+  return quick.proved ? quick : search(problem, quick, lightSolver, counted(briefLooks(problem)))
+}
+
+/** Looks at the clock that a brief search may take: some tenths of a second, with many boards about one. */
+const briefLooks = ({ demands, supplies }: CuttingProblem): number =>
+  Math.ceil(MOST_LOOKS / (1 + (demands.length * supplies.length) / MANY_PAIRS))
+
+const MOST_LOOKS = 1800
+/** Kinds times boards from which a look takes twice the time. */
+const MANY_PAIRS = 100
+
+/** Time that passes by being looked at, so that a search ends at the same place on every machine. */
+const counted = (until: number): Deadline => {
+  let looks = 0
+  return { until, now: () => looks++ }
+}
+
 /**
  * The cheapest way of cutting. First-fit decreasing and a bound come first and settle most orders; then the blanks are
  * priced by column generation, and whole boards are taken in a dive; at last whole boards are chosen from every filling
- * that could still be cheaper, which is exact. When the time runs out it is the best found, with its bound.
+ * that could still be cheaper, which is exact. That is done with a small solver first, and again with a large one where
+ * a gap is left. When the time runs out it is the best found, with its bound.
  *
- * @param solver loads the solver, when it is needed
+ * @param solver loads the large solver, when it is needed
  */
 export const cheapestCutting = async (
   problem: CuttingProblem,
   solver: () => Promise<Solver>,
   deadline: Deadline,
 ): Promise<Cutting> => {
-  const quick = quickCutting(problem)
-  return quick.proved ? quick : search(problem, quick, await solver(), deadline)
+  const brief = briefCutting(problem)
+  return brief.proved ? brief : search(problem, brief, await solver(), deadline)
 }
 
-const search = (problem: CuttingProblem, quick: Cutting, solver: Solver, deadline: Deadline): Cutting => {
+/** @param known a cutting to begin with */
+const search = (problem: CuttingProblem, known: Cutting, solver: Solver, deadline: Deadline): Cutting => {
   const { until, now } = deadline
   const begun = now()
   const share = (part: number): Deadline => ({ until: Math.min(until, begun + part * (until - begun)), now })
-  let best = quick
+  let best = known
   const better = (cuts: readonly CutSupply[], bound: number): boolean => {
     const next = judged(cuts, Math.max(best.bound, bound), problem)
     best = next.cost < best.cost - SAME_POINT ? next : { ...judged(best.cuts, next.bound, problem) }
@@ -58,9 +81,9 @@ const search = (problem: CuttingProblem, quick: Cutting, solver: Solver, deadlin
   }
   const isProof = (bound: number): boolean => judged(best.cuts, bound, problem).proved
 
-  return withPricer(problem, quick.cuts, solver, (price) => {
+  return withPricer(problem, known.cuts, solver, (price) => {
     const root = price(anyNumber(problem), isProof, share(0.5))
-    if (better(quick.cuts, root.bound)) return best
+    if (better(known.cuts, root.bound)) return best
     const dived = dive(problem, root, solver, share(0.15))
     if (dived && better(dived, 0)) return best
     const settled = (cuts: readonly CutSupply[]): boolean => judged(cuts, best.bound, problem).proved

@@ -1,8 +1,8 @@
 import type { CutSupply, CuttingProblem } from './cutting-problem.js'
 import { firstFit } from './first-fit.js'
-import type { Solver } from './highs.js'
 import { problemLeft } from './improve.js'
 import { type BoardPrices, type Deadline, priceBoards } from './price-boards.js'
+import type { Solver } from './solver.js'
 import { offeredBy, wholeBoards } from './whole-boards.js'
 
 /** Parts of a board above this are rounded up at once. */

@@ -1,8 +1,8 @@
 import { type BestFilling, type Worths, worthsOf } from './best-filling.js'
 import type { CutSupply, CuttingProblem, Room } from './cutting-problem.js'
-import type { Column, LinearAnswer, Row, Solver } from './highs.js'
 import { worthOfSupply } from './lower-bound.js'
 import { type RoomChoices, roomChoices } from './room-choices.js'
+import type { Column, LinearAnswer, Row, Solver } from './solver.js'
 
 /** What each kind of blank is worth, and what each supply's limit is, when the boards are as dear as they are. */
 export interface Prices {

@@ -2,7 +2,7 @@ import { done, type Outcome, refused } from '../order/problem.js'
 import type { PanelPlan } from '../panels/panel-plan.js'
 import type { Plan } from '../plan/plan.js'
 import type { BlankKind } from './blank-kinds.js'
-import { alikeTogether, type Cutting, cheapestCutting, quickCutting } from './cheapest.js'
+import { alikeTogether, briefCutting, type Cutting, cheapestCutting } from './cheapest.js'
 import { type CutBoard, cutBoard } from './cut-board.js'
 import { costOf } from './cutting-problem.js'
 import { fewerSettings } from './fewer-settings.js'
@@ -22,15 +22,17 @@ export interface StockPlan {
   /** No choice of boards costs less; the same as the cost when that is proved. */
   readonly bound: number
   readonly proved: boolean
+  /** Was it looked for no longer than `make` and the page do? */
+  readonly brief: boolean
   readonly stars: readonly StarCost[]
   /** Wood of the stars over the wood of the boards, 0 to 1. */
   readonly yield: number
 }
 
-/** What first-fit decreasing finds at once; it is proved to be cheapest more often than not. */
-export const quickStock = (plan: Plan, panels: PanelPlan): Outcome<StockPlan> => {
+/** What a brief search finds, the same on every machine; it is proved to be cheapest for most orders. */
+export const briefStock = (plan: Plan, panels: PanelPlan): Outcome<StockPlan> => {
   const problem = stockProblem(plan)
-  return problem.ok ? finished(problem.value, quickCutting(problem.value.problem), panels) : problem
+  return problem.ok ? finished(problem.value, briefCutting(problem.value.problem), panels, true) : problem
 }
 
 /**
@@ -47,10 +49,15 @@ export const planStock = async (
   const problem = stockProblem(plan)
   if (!problem.ok) return problem
   const cutting = await cheapestCutting(problem.value.problem, loadSolver, deadline)
-  return finished(problem.value, cutting, await panelsOf())
+  return finished(problem.value, cutting, await panelsOf(), false)
 }
 
-const finished = (stock: StockProblem, cutting: Cutting, panels: PanelPlan): Outcome<StockPlan> => {
+const finished = (
+  stock: StockProblem,
+  cutting: Cutting,
+  panels: PanelPlan,
+  brief: boolean,
+): Outcome<StockPlan> => {
   const { plan, kinds, priced, complete } = stock
   const missing = kinds.map((_, blank) =>
     cutting.cuts
@@ -73,6 +80,7 @@ const finished = (stock: StockProblem, cutting: Cutting, panels: PanelPlan): Out
     cost: costOf(cuts, stock.problem),
     bound: complete ? cutting.bound : 0,
     proved: cutting.proved && complete,
+    brief,
     stars: starCosts(plan.stars, kinds, boards, panels, priced),
     yield: stars / wood,
   })

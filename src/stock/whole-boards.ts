@@ -1,9 +1,9 @@
 import { SAME_POINT } from '../units/tolerance.js'
 import { worthsOf } from './best-filling.js'
 import type { CutSupply, CuttingProblem, Filling, Supply } from './cutting-problem.js'
-import type { Column, Row, Solver } from './highs.js'
 import type { Prices } from './price-boards.js'
 import { roomChoices } from './room-choices.js'
+import type { Column, Row, Solver } from './solver.js'
 
 /** Which ways of ripping and which fillings of rooms whole boards are chosen from. */
 export interface Offered {

@@ -59,6 +59,12 @@ export const showMovement = (length: Mm, style: LengthStyle): string =>
 export const showSmall = (length: Mm, { units }: LengthStyle): string =>
   units === 'mm' ? `${fixed(length, 2)} mm` : `${fixed(toInches(length), 3)} in`
 
+/** A size that something is bought by, a bit or a panel: as {@link showLength}, with all the decimals it has: `6.35 mm`. */
+export const showSize = (length: Mm, style: LengthStyle): string => {
+  const fine = trimmed(length, 3)
+  return style.units === 'in' || !/\.\d\d/.test(fine) ? showLength(length, style) : `${fine} mm`
+}
+
 /** An angle to a hundredth of a degree, without trailing zeros: `31.5°`. Minus is a plain hyphen. */
 export const showAngle = (angle: Degrees): string => `${trimmed(angle, 2)}°`
 

@@ -1,6 +1,6 @@
 import { drawingExtents } from '../drawing/bounds.js'
 import { LAYERS, type Layer, PENS, type Pen, penOf } from '../drawing/layers.js'
-import { type FaceName, faceName, letterSize } from '../drawing/lettering.js'
+import { type FaceName, faceName, letterSize, textWidth } from '../drawing/lettering.js'
 import { escaped } from '../drawing/markup.js'
 import type { Drawing, Label } from '../drawing/model.js'
 import { distance, type Point, point } from '../geometry/point.js'
@@ -120,7 +120,9 @@ const textElement = (label: Label, layer: Layer, corner: Point): string[] => {
   const turn = writeNumber(-toDegrees(label.turn))
   const turned = turn === '0' ? '' : ` transform="rotate(${turn} ${x} ${y})"`
   const letters = `font-family="${FAMILIES[faceName(text)]}" font-size="${writeNumber(letterSize(text, label.height))}"`
+  // Where the face is not there, another is set as wide as the room that was kept.
+  const room = `textLength="${writeNumber(textWidth(text, label.height))}" lengthAdjust="spacingAndGlyphs"`
   return [
-    `<text x="${x}" y="${y}" ${letters}${anchor}${turned} fill="${layer.colour}" stroke="none">${escaped(text)}</text>`,
+    `<text x="${x}" y="${y}" ${letters} ${room}${anchor}${turned} fill="${layer.colour}" stroke="none">${escaped(text)}</text>`,
   ]
 }

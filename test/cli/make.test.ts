@@ -82,6 +82,9 @@ describe('make', () => {
       expect(page).toContain(`href="${file}"`)
     expect(out.startsWith(readFileSync(join(MADE, 'cut-plan.txt'), 'utf8'))).toBe(true)
     expect(out).toContain('198.8 × 189.1 mm  boathouse/boathouse-backing-198.8x189.1mm')
+    expect(out).toContain(
+      'Arm cradle, "Bakery window": Not needed. The blank of "Bakery window" is already the arm',
+    )
     const { 'checksums.sha256': own, ...others } = sums(MADE)
     expect(own).toBeDefined()
     expect(readFileSync(join(MADE, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(

@@ -163,9 +163,9 @@ describe('what is too narrow for the cutter', () => {
       problems: [
         {
           place: 'shop.cutter.bit',
-          given: '6.3 mm',
+          given: '6.35 mm',
           advice:
-            'It does not get into the narrowest place of the plate. Allowed there: a bit of up to 4.9 mm. Use a smaller one, or make the part larger.',
+            'It does not get into the narrowest place of the plate. Allowed there: a bit of up to 4.9 mm. Use a smaller one, or saw it by hand from its PDF: cutter: { kind: hand }.',
         },
       ],
     })

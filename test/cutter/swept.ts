@@ -71,6 +71,8 @@ export const leftWithin = (outline: Outline, radius: number): PathsD =>
  */
 export const openedBy = (outline: Outline, radius: number): PathsD => grown(inside(outline), radius)
 
+export const inBoth = (a: PathsD, b: PathsD): PathsD => intersectD(a, b, FillRule.NonZero, DECIMALS)
+
 /** In mm². */
 export const commonArea = (a: PathsD, b: PathsD): number =>
   Math.abs(areaPathsD(intersectD(a, b, FillRule.NonZero, DECIMALS)))

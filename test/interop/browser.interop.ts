@@ -77,3 +77,45 @@ it.each([
   expect(inNode.length).toBeGreaterThan(15)
   expect(inBrowser).toEqual(inNode.sort())
 })
+
+/** What is used of the browser's own type. */
+interface TextElement {
+  readonly textContent: string
+  readonly getAttribute: (name: string) => string | null
+  readonly removeAttribute: (name: string) => void
+  readonly getBBox: () => { readonly width: number }
+}
+
+/** In mm, at 96 to the inch (CSS Values and Units 4, 6.2): Chromium sets small letters to whole ones. */
+const PIXEL = 25.4 / 96
+
+it('in Chromium a label takes the room that was kept for it, also where the face is not there', async () => {
+  const made = makeOrder({ text: example('winter-fair.yaml') })
+  const svgs = (made.ok ? made.value.files : []).flatMap(({ path, content }) =>
+    path.endsWith('.svg') && typeof content === 'string' ? [{ path, content }] : [],
+  )
+  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] })
+  const page = await browser.newPage()
+  let [labels, wider] = [0, 0]
+  for (const { path, content } of svgs) {
+    // DejaVu Sans is wider than the face the room is kept for, by a tenth and more.
+    await page.setContent(content.replaceAll(/font-family="[^"]*"/g, 'font-family="DejaVu Sans"'))
+    const found = await page.locator('text').evaluateAll((all) =>
+      (all as unknown as TextElement[]).map((text) => {
+        const room = Number(text.getAttribute('textLength'))
+        const width = text.getBBox().width
+        text.removeAttribute('textLength')
+        return { text: text.textContent, room, width, own: text.getBBox().width }
+      }),
+    )
+    for (const { text, room, width, own } of found) {
+      expect(room, `${path}: ${text}`).toBeGreaterThan(0)
+      expect(width, `${path}: ${text}`).toBeLessThanOrEqual(room + 2 * PIXEL)
+      labels += 1
+      if (own > room * 1.05) wider += 1
+    }
+  }
+  await browser.close()
+  expect(labels).toBeGreaterThan(100)
+  expect(wider).toBeGreaterThan(labels / 2)
+})

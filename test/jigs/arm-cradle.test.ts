@@ -1,12 +1,15 @@
 import { describe, expect, it, vi } from 'vitest'
-import { blankIsArm, kite, kiteOutline } from '../../src/geometry/kite.js'
+import { jigRefusal } from '../../src/compose/jig-refusal.js'
+import { jigWords } from '../../src/compose/jig-words.js'
+import { blankCorners, blankIsArm, kite, kiteOutline } from '../../src/geometry/kite.js'
 import type { Outline } from '../../src/geometry/outline.js'
 import { type Point, point } from '../../src/geometry/point.js'
-import { armCradle, holdRoom } from '../../src/jigs/arm-cradle.js'
+import { armCradle, cradleReach, holdRoom } from '../../src/jigs/arm-cradle.js'
 import { freeDirections, isFree } from '../../src/jigs/free-movements.js'
 import { type Jig, mirroredJig } from '../../src/jigs/jig.js'
-import { degrees } from '../../src/units/convert.js'
-import { commonArea, fromEdge, inside, shrunk } from '../cutter/swept.js'
+import { tooSmallForSaw } from '../../src/plan/warnings.js'
+import { degrees, mm } from '../../src/units/convert.js'
+import { commonArea, fromEdge, grown, inBoth, inside, shrunk } from '../cutter/swept.js'
 import { type SweptPlan, sweptPlans } from './sweep-plans.js'
 
 vi.setConfig({ testTimeout: 120_000 })
@@ -48,6 +51,28 @@ const shifted = (outline: Outline, by: number, angle: number): Outline => {
   }
 }
 
+/** The corners of outlines, as an independent hull wants them: sorted about their middle. */
+const hullOf = (outlines: readonly Outline[]): Point[] => {
+  const corners = outlines.flatMap(({ vertices }) => vertices.map(({ x, y }) => point(x, y)))
+  const [cx, cy] = [
+    corners.reduce((sum, { x }) => sum + x / corners.length, 0),
+    corners.reduce((sum, { y }) => sum + y / corners.length, 0),
+  ]
+  return corners.sort((a, b) => Math.atan2(a.y - cy, a.x - cx) - Math.atan2(b.y - cy, b.x - cx))
+}
+
+/** 1 mm² about a place. */
+const around = ({ x, y }: Point) =>
+  inside({
+    closed: true,
+    vertices: [
+      point(x - 0.5, y - 0.5),
+      point(x + 0.5, y - 0.5),
+      point(x + 0.5, y + 0.5),
+      point(x - 0.5, y + 0.5),
+    ],
+  })
+
 const along = (from: Point, to: Point, count: number): Point[] =>
   Array.from({ length: count + 1 }, (_, step) =>
     point(from.x + ((to.x - from.x) * step) / count, from.y + ((to.y - from.y) * step) / count),
@@ -75,6 +100,26 @@ describe('an arm in the cradle, by an independent geometry library (Clipper2)', 
       const notch = Math.min(6, star.tipEdge / 8) / star.tipEdge
       const start = point(farValley.x * notch, farValley.y * notch)
       for (const at of along(start, farValley, 8)) expect(fromEdge(at, block), swept.name).toBeLessThan(1e-5)
+    }
+  })
+
+  it('has the foot of the clamp, its screws and wood about them, beside the arm and beside the uncut wood', () => {
+    for (const swept of PLANS) {
+      const { star, blank } = swept.plan
+      const jig = cradleOf(swept)
+      const slots = jig.parts[0]?.inner.slice(-4) ?? []
+      const foot = grown(inside({ closed: true, vertices: hullOf(slots) }), 5)
+      const uncut = { closed: true, vertices: [...blankCorners(star, blank.side)] }
+      const arm = kiteOutline(kite(star))
+      for (const wood of [arm, turnedOver(arm, star.tipAngle), uncut])
+        expect(commonArea(foot, inside(wood)), swept.name).toBe(0)
+      // Nor do strip and block stand where the uncut wood lies.
+      for (const word of ['fence strip', 'tip block'])
+        expect(commonArea(inside(part(jig, word)), inside(uncut)), swept.name).toBeLessThan(1e-3)
+      // The nose still presses on the arm, both ways up.
+      const nose = jig.hands.find(({ place }) => place === "the bar's nose")?.at ?? point(-1, -1)
+      for (const wood of [arm, turnedOver(arm, star.tipAngle)])
+        expect(commonArea(around(nose), inside(wood)), swept.name).toBeGreaterThan(0.5)
     }
   })
 
@@ -194,6 +239,60 @@ it('has every screw within the parts it joins, clear of the blade by 15 mm', () 
         }
       }
     }
+  }
+})
+
+it('has two screws at least in its tip block, three of their diameters apart; few have room for less', () => {
+  const few = PLANS.filter((swept) => {
+    const pilots = cradleOf(swept).parts.find(({ word }) => word === 'tip block')?.pilots ?? []
+    const middles = pilots.map(({ vertices: [a, b] }) =>
+      point(((a?.x ?? 0) + (b?.x ?? 0)) / 2, ((a?.y ?? 0) + (b?.y ?? 0)) / 2),
+    )
+    const gaps = middles.slice(1).map(({ x, y }, index) => {
+      const before = middles[index] ?? point(0, 0)
+      return Math.hypot(x - before.x, y - before.y)
+    })
+    for (const gap of gaps)
+      expect(gap, swept.name).toBeGreaterThanOrEqual(3 * swept.order.shop.jigStock.screw - 1e-6)
+    return pilots.length < 2
+  })
+  // Those are told to be glued as well.
+  for (const swept of few)
+    expect(jigWords(cradleOf(swept), swept.plan, swept.order).hardware[0], swept.name).toContain(
+      'glue the block',
+    )
+  expect(few.length).toBeLessThan(PLANS.length / 8)
+})
+
+it('tells how far the blade must reach, and is refused where the saw does not', () => {
+  for (const swept of PLANS.filter(({ plan }) => !plan.jointCut.wedge && !tooSmallForSaw(plan))) {
+    const { star, blank } = swept.plan
+    const strip = part(cradleOf(swept), 'fence strip')
+    const fence = Math.min(...strip.vertices.map(({ y }) => y))
+    // The line of the blade through the uncut wood, by Clipper: as high as a hair's breadth of it lies in the wood.
+    const [from, to] = cradleOf(swept).inUse?.blade ?? [point(0, 0), point(0, 0)]
+    const length = Math.hypot(to.x - from.x, to.y - from.y)
+    const [ux, uy] = [(to.x - from.x) / length, (to.y - from.y) / length]
+    const at = (away: number, up: number) => point(from.x + ux * up - uy * away, from.y + uy * up + ux * away)
+    const hair: Outline = {
+      closed: true,
+      vertices: [at(0, -2000), at(0, 2000), at(0.01, 2000), at(0.01, -2000)],
+    }
+    const uncut: Outline = { closed: true, vertices: [...blankCorners(star, blank.side)] }
+    const top = Math.max(
+      ...inBoth(inside(hair), inside(uncut))
+        .flat()
+        .map(({ y }) => y),
+    )
+    const reach = (top - fence) / uy
+    const told = cradleReach(swept.plan, swept.order.shop.jigStock)
+    expect(Math.abs(told - reach), swept.name).toBeLessThan(0.1)
+    const saw = (crosscut: number) => ({
+      ...swept.order,
+      shop: { ...swept.order.shop, saw: { ...swept.order.shop.saw, crosscut: mm(crosscut) } },
+    })
+    expect(jigRefusal('arm-cradle', swept.plan, saw(told + 1)), swept.name).toBeUndefined()
+    expect(jigRefusal('arm-cradle', swept.plan, saw(told - 1))?.advice, swept.name).toContain('must reach')
   }
 })
 

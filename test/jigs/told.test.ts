@@ -84,8 +84,8 @@ describe('what a jig that holds wood at the saw says', () => {
 
 /** No screw thicker than half of the rail that it goes into (common practice, no published source). */
 it.each([
-  ['thickness: 8', true],
-  ['thickness: 7.9', false],
+  ['thickness: 8, screw: 4', true],
+  ['thickness: 7.9, screw: 4', false],
   ['thickness: 6, screw: 3', true],
 ])('a rail is not split by its screws: %s', (stock, made) => {
   const { order, star } = starOf(
@@ -103,6 +103,48 @@ it.each([
           ],
         ],
   )
+})
+
+/** Wood screws of 1.5 to 4 mm come in half millimetres (common practice, no published source). */
+it.each([
+  [3, 1.5, false],
+  [6, 3, false],
+  [6.35, 3, false],
+  [8.9, 4, false],
+  [9, 4, true],
+  [12, 4, true],
+  [18, 4, true],
+])('panel of %s mm gets screws of %s mm if none are given, and a cradle: %s', (thickness, screw, cradle) => {
+  const { order, star } = starOf(
+    `shop: { jig-stock: { thickness: ${thickness} } }\nstars: [{ name: Wren, points: 5, tip-angle: 45, tip-edge: 140 }]`,
+  )
+  expect(order.shop.jigStock.screw).toBe(screw)
+  const stop = drawJig('blank-stop', star, order)
+  const notes = stop.ok ? (stop.value.drawing.notes?.lines ?? []).join('\n') : 'refused'
+  expect(notes).toContain(`holes ${screw.toFixed(1)} mm`)
+  expect(notes.includes('glue the rail as well')).toBe(thickness < 9)
+  const jig = jigOf('arm-cradle', star, order)
+  expect(jig.ok).toBe(cradle)
+  expect(jig.ok ? [] : jig.problems.map(({ place, advice }) => [place, advice])).toEqual(
+    cradle
+      ? []
+      : [
+          [
+            'shop.jig-stock.thickness',
+            'Too thin for the arm cradle: in its strip and block screws find no hold. Allowed there: 9.0 mm or more. Give a thicker panel, or glue two layers and give the thickness of both.',
+          ],
+        ],
+  )
+})
+
+it('make tells which jigs it left out, star by star, and why', () => {
+  const made = makeOrder({
+    text: 'shop: { jig-stock: { thickness: 8 } }\nstars: [{ name: Wren, points: 5, tip-angle: 45, tip-edge: 140 }, { name: Barn, regular: 6/2, tip-edge: 140 }]',
+  })
+  expect(made.ok ? made.value.leftOut : []).toEqual([
+    'Arm cradle, "Wren": Left out. shop.jig-stock.thickness: given 8.0 mm. Too thin for the arm cradle: in its strip and block screws find no hold. Allowed there: 9.0 mm or more. Give a thicker panel, or glue two layers and give the thickness of both.',
+    'Arm cradle, "Barn": Not needed. The blank of "Barn" is already the arm: there are no joint cuts to hold it for.',
+  ])
 })
 
 describe("the star's name on the parts", () => {

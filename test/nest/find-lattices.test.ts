@@ -4,6 +4,7 @@ import { solveStar, starOutline } from '../../src/geometry/star.js'
 import { findLattices } from '../../src/nest/find-lattices.js'
 import { areaPerPlate, surroundings } from '../../src/nest/lattice.js'
 import type { Polygon } from '../../src/nest/no-fit.js'
+import { lastOf } from '../../src/nest/run-steps.js'
 import { degrees, mm } from '../../src/units/convert.js'
 
 const star = (points: number, tipAngle: number): Polygon =>
@@ -15,7 +16,7 @@ const PENTAGON: Polygon = Array.from({ length: 5 }, (_, index) => ({
 }))
 
 const density = (polygon: Polygon): number => {
-  const [best] = findLattices(surroundings(polygon, mm(0)))
+  const [best] = lastOf(findLattices(lastOf(surroundings(polygon, mm(0)))))
   return best ? signedArea(closedOutline(polygon)) / areaPerPlate(best) : 0
 }
 

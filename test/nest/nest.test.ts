@@ -1,31 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { type Outline, outlineSize } from '../../src/geometry/outline.js'
+import { outlineSize } from '../../src/geometry/outline.js'
 import { inBoxes } from '../../src/nest/in-boxes.js'
-import { type Nesting, nest, nestSteps, type Wanted } from '../../src/nest/nest.js'
-import type { Panel } from '../../src/nest/panel.js'
-import { areaOf, overlap, region } from '../geometry/clipping.js'
-import { betweenChains } from '../geometry/distances.js'
-import { cornersOf, panel, plate, standing } from './stars.js'
+import { type Nesting, nest, nestSteps } from '../../src/nest/nest.js'
+import { expectClear } from './expect-clear.js'
+import { panel, plate } from './stars.js'
 
 const MINUTE = 60_000
-
-/** Inside by the edge, apart by the gap, none over another: overlaps by polygon-clipping (Martinez and Rueda). */
-const expectClear = ({ panels }: Nesting, wanted: readonly Wanted[], { width, height, edge, gap }: Panel) => {
-  for (const placed of panels) {
-    const stars = placed.map((each) => standing(cornersOf(wanted[each.plate]?.outline as Outline), each))
-    const all = stars.flat()
-    expect(Math.min(...all.map(({ x, y }) => Math.min(x, y, width - x, height - y)))).toBeGreaterThan(
-      edge - 1e-6,
-    )
-    stars.forEach((one, index) => {
-      for (const other of stars.slice(0, index)) {
-        // For discs this is the weaker check: chords lie inside the disc. Their centres are checked below.
-        expect(betweenChains(one, other)).toBeGreaterThan(gap - 1e-6)
-        expect(areaOf(overlap(region(one), region(other)))).toBe(0)
-      }
-    })
-  }
-}
 
 const countOf = ({ panels }: Nesting, of: number): number =>
   panels.flat().filter((each) => each.plate === of).length
@@ -46,7 +26,7 @@ describe('the panel of the issue', () => {
   it('keeps the best so far when it is stopped', { timeout: MINUTE }, () => {
     const steps = nestSteps([{ outline, count: 1000 }], sheet, 1)
     let next = steps.next()
-    for (let step = 1; step < 4; step++) next = steps.next()
+    while (!next.done && next.value.step < 4) next = steps.next()
     const most = next.done ? 0 : next.value.most
     const last = steps.next(true)
     const nesting = last.done ? last.value : undefined

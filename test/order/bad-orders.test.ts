@@ -5,6 +5,7 @@ import { planOrder } from '../../src/plan/plan.js'
 import { A_STAR, type BadOrder, TOO_DEEP } from './bad-orders/bad-order.js'
 import { FILES } from './bad-orders/files.js'
 import { FLAGS } from './bad-orders/flags.js'
+import { JIGS } from './bad-orders/jigs.js'
 import { KEYS } from './bad-orders/keys.js'
 import { NAMES } from './bad-orders/names.js'
 import { NUMBERS } from './bad-orders/numbers.js'
@@ -37,6 +38,7 @@ describe.each([
   ['shape and size', SHAPE_AND_SIZE],
   ['numbers', NUMBERS],
   ['the shop', SHOP],
+  ['jig stock', JIGS],
   ['wood, air and products', WOOD],
   ['backings and panels', PLATES],
   ['keys and groups', KEYS],

@@ -2,7 +2,7 @@ import { readFileSync, statSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { laid, openBrowser, openPage, PAGE, saved, type } from './opened.js'
+import { laid, openBrowser, openPage, PAGE, saved, stopped, type } from './opened.js'
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
@@ -62,7 +62,7 @@ it.each([
   const sound = await violationsOn(page)
   // Figures of the order before, marked as such, and the work stopped.
   await type(page, 'Kerf', '2.9')
-  await page.getByRole('button', { name: 'Stop', exact: true }).click()
+  await stopped(page)
   await page.locator('.before-note').first().waitFor()
   await type(page, 'Points', '2')
   await type(page, 'Wall or door behind it', 'high')

@@ -71,6 +71,24 @@ describe('the stars this shop can make', () => {
           ['--compare', '2', '4'],
           ending,
         )
+      // Stars that are not in the list are named, as the command line takes them.
+      await type(page, 'Compare', '5@45')
+      await type(page, 'with', 'Chapel')
+      await expect
+        .poll(
+          async () =>
+            (await page.locator('section[aria-labelledby="choose-heading"] caption').textContent()) ?? '',
+        )
+        .toContain('5@45')
+      const named = plain(starwright(['choose', ORDER, '--compare', '5@45', 'Chapel']).out)
+      for (const row of await page.locator('section[aria-labelledby="choose-heading"] tbody tr').all())
+        expect(named).toContain(plain((await row.locator('th, td').allTextContents()).join(' ')))
+      await type(page, 'with', 'Chappel')
+      await page.getByRole('alert').waitFor()
+      const { err } = starwright(['choose', ORDER, '--compare', '5@45', 'Chappel'])
+      expect(plain(err)).toContain(
+        plain(((await page.getByRole('alert').textContent()) ?? 'nothing').replace(/^Given/, 'given')),
+      )
       await compare.nth(0).click()
       await expect.poll(() => page.getByRole('heading', { name: 'Two compared' }).count()).toBe(0)
     }))
@@ -108,6 +126,12 @@ describe('the stars this shop can make', () => {
       await page.reload()
       await page.waitForSelector('.star')
       expect(await field.inputValue()).toBe('7')
+      expect(await page.locator('.choices li').count()).toBe(0)
+      await look(page)
+      const listed = await page.locator('.choices li').allTextContents()
+      await page.reload()
+      await page.waitForSelector('.star')
+      await expect.poll(() => page.locator('.choices li').allTextContents()).toEqual(listed)
       await type(page, 'Room on the wall, across', '12 mm')
       await page.getByRole('button', { name: 'Look for stars' }).click()
       await page.getByRole('alert').waitFor()

@@ -1,11 +1,24 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
-import { laid, orderOf, type } from './opened.js'
+import { laid, orderOf, stopped, type } from './opened.js'
 import { pages } from './pages.js'
 
 /* Nothing that the maker did is lost, and nothing old is taken for new. */
 
 const { using } = pages()
+
+/** Backings whose search for room takes some seconds. Invented. */
+const LONG_SEARCH = `shop:
+  saw: { limit: 60, kerf: 2.4 }
+  panels: [{ length: 2440, width: 1220, thickness: 4 }]
+stars:
+  - name: Market
+    points: 8
+    tip-angle: 45
+    board-width: 60
+    quantity: 150
+    backing: { shape: disc, inset: 10 }
+`
 
 const valueAt = (page: Page, label: string): Promise<string> =>
   page.getByLabel(label, { exact: true }).first().inputValue()
@@ -184,21 +197,32 @@ describe('figures that are worked out beside', () => {
         expect(await group.getAttribute('aria-busy')).toBe('false')
     }))
 
-  it('tell how the search for room on panels goes on, and can be stopped there', () =>
+  it('tell how the search for room on panels goes on, and keep its best when it is stopped there', () =>
     using(async (page) => {
-      await laid(page)
-      await type(page, 'Kerf', '2.9')
       const group = page.getByRole('group', { name: 'Backings on panels' })
-      await group.getByText(/Laying out/).waitFor()
+      const words = () => group.locator('.told').allTextContents()
+      await page.getByLabel('Open an order').setInputFiles({
+        name: 'long.yaml',
+        mimeType: 'text/yaml',
+        buffer: Buffer.from(LONG_SEARCH),
+      })
+      await group.getByText(/Laying out: Market: \d+ backings on a panel, step/).waitFor()
       await group.getByRole('button', { name: /^Stop working out/ }).click()
-      await group.getByText(/Not worked out: the work was stopped/).waitFor()
+      await group.getByText(/^Stopped: the search was ended before its last step/).waitFor()
+      await laid(page)
+      const best = await words()
+      expect(best[0]).toMatch(/[1-9]\d* panels? of 2440.0 mm × 1220.0 mm/)
+      expect(await group.getByRole('img').count()).toBeGreaterThan(0)
+      await group.getByRole('button', { name: 'Search to the end' }).click()
+      await expect.poll(async () => (await words()).join(' '), { timeout: 60_000 }).not.toContain('Stopped:')
+      expect(await group.getByRole('button', { name: 'Search to the end' }).count()).toBe(0)
     }))
 
   it('are marked when the work was stopped, and worked out when it is taken up', () =>
     using(async (page) => {
       await laid(page)
       await type(page, 'Kerf', '2.9')
-      await page.getByRole('button', { name: 'Stop', exact: true }).click()
+      await stopped(page)
       await expect.poll(async () => (await notes(page))[0]).toContain('Not worked out: the work was stopped')
       expect(await results(page).first().getAttribute('aria-busy')).toBe('false')
       await page.getByRole('button', { name: 'Lay the pages out' }).click()

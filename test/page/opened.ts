@@ -64,6 +64,13 @@ export const laid = async (page: Page): Promise<void> => {
   await page.waitForFunction(() => !document.querySelector<HTMLButtonElement>('button.first')?.disabled)
 }
 
+/** Stops the work, and where the search for room on panels then goes on to lay its best out, that too. */
+export const stopped = async (page: Page): Promise<void> => {
+  const taken = page.getByRole('button', { name: 'Lay the pages out' })
+  const stop = page.getByRole('button', { name: 'Stop', exact: true })
+  while ((await taken.count()) === 0) await stop.click({ timeout: 2000 }).catch(() => {})
+}
+
 /** Types into a field and leaves it. */
 export const type = async (page: Page, label: string, text: string): Promise<void> => {
   const field = page.getByLabel(label, { exact: true }).first()

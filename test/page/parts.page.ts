@@ -12,6 +12,21 @@ const { folder, using } = pages()
 const ORDER = join(folder, 'order.yaml')
 writeFileSync(ORDER, EXAMPLE)
 
+/** Boards of which neither first-fit nor a brief search proves the cheapest. Invented. */
+const UNPROVED = `title: Lakeside fair
+shop:
+  saw: { limit: 60, kerf: 2.4 }
+  boards:
+    - { width: 95, thickness: 19, length: 1800, price: 7.2 }
+    - { width: 140, thickness: 19, length: 2400, price: 9.4 }
+    - { width: 120, thickness: 19, length: 1650, price: 4, count: 3 }
+stars:
+  - { name: Jetty, points: 5, quantity: 5, tip-angle: 45, board-width: 88 }
+  - { name: Bell tower, points: 6, quantity: 4, tip-angle: 50, board-width: 70 }
+  - { name: Net loft, points: 8, quantity: 2, tip-angle: 40, board-width: 60 }
+  - { name: Ferry house, points: 5, quantity: 3, tip-angle: 36, board-width: 110 }
+`
+
 const plain = (text: string): string => text.replaceAll(/\s+/g, ' ')
 
 const told = (...args: readonly string[]): string => plain(starwright(args).out)
@@ -157,6 +172,27 @@ describe('what is worked out beside the page', () => {
         (await part.getByRole('group', { name: 'Boards to take' }).locator('p').first().textContent()) ?? ''
       expect(out).toContain(plain(words).split('. ')[0])
       await part.getByRole('img', { name: 'Cutting list: every board with its marks' }).waitFor()
+    }))
+
+  it('are those of the command line also where no proof is found, with what may be saved', () =>
+    using(async (page) => {
+      const file = join(folder, 'dear.yaml')
+      writeFileSync(file, UNPROVED)
+      const out = join(folder, 'dear')
+      const { out: words } = starwright(['make', file, '--out', out])
+      await page.getByLabel('Open an order').setInputFiles(file)
+      await page.getByRole('heading', { level: 1, name: 'Lakeside fair' }).waitFor()
+      await laid(page)
+      const boards = page.getByRole('group', { name: 'Boards to take' })
+      const open = plain((await boards.locator('p').first().textContent()) ?? '')
+      expect(open).toMatch(/at most [\d.]+ % can be saved by `starwright stock`/)
+      expect(plain(words)).toContain(open.slice(open.indexOf('The best')).replace(/\.$/, ''))
+      for (const ending of ['txt', 'svg', 'pdf']) {
+        const { name, bytes } = await saved(page, () =>
+          boards.getByRole('button', { name: new RegExp(`^Save ${ending} of`, 'i') }).click(),
+        )
+        expect(Buffer.compare(bytes, readFileSync(join(out, name))), name).toBe(0)
+      }
     }))
 
   it('is the backings on panels: what to buy, every plate, and the files of the command line', () =>

@@ -4,7 +4,7 @@ import { panelPages } from '../../src/compose/panel-sheet.js'
 import { panelText } from '../../src/compose/panel-words.js'
 import type { PanelPlan } from '../../src/panels/panel-plan.js'
 import { panelSteps, planPanels } from '../../src/panels/plan-panels.js'
-import { quickStock } from '../../src/stock/stock.js'
+import { briefStock } from '../../src/stock/stock.js'
 import { writeDxf } from '../../src/write/dxf.js'
 import { planOf } from '../orders.js'
 
@@ -53,15 +53,17 @@ describe('panels to buy', () => {
     expect([few?.panel.price, many?.panel.price]).toEqual([5, 12])
   })
 
-  it('a panel just as wide as a disc, which the search takes for a little wider, is not bought empty', () => {
+  it('a panel just as wide as a disc, which the search takes for a little wider, holds it all the same', () => {
     const [star] = planOf(order(SHEET, disc('A', 3))).stars
     const exact = (star?.backing?.across ?? 0) + 20
     const tight = `{ length: ${exact}, width: ${exact}, thickness: 4, price: 1, edge: 10, gap: 5 }`
-    const [use, ...others] = planPanels(planOf(order(`${tight}, ${SHEET}`, disc('A', 3)))).uses
-    expect(others).toEqual([])
-    expect([use?.panel.price, use?.count]).toEqual([12, 1])
-    const alone = planPanels(planOf(order(tight, disc('A', 3))))
-    expect([alone.uses.length, alone.unplaced.length]).toEqual([0, 1])
+    const { uses, panels, unplaced } = planPanels(planOf(order(`${tight}, ${SHEET}`, disc('A', 3))))
+    expect(unplaced).toEqual([])
+    expect(uses.map(({ panel, count }) => [panel.price, count])).toEqual([[1, 3]])
+    expect(panels.map(({ times, plates }) => [times, plates.length])).toEqual([[3, 1]])
+    const [at] = panels.flatMap(({ plates }) => plates.map((laid) => laid.at))
+    expect(at?.x).toBeCloseTo(exact / 2, 6)
+    expect(at?.y).toBeCloseTo(exact / 2, 6)
   })
 
   it('what no panel holds is told, and the rest is laid', () => {
@@ -96,7 +98,7 @@ describe('the price of a panel', () => {
       ),
     )
     const found = planPanels(plan)
-    const stock = quickStock(plan, found)
+    const stock = briefStock(plan, found)
     if (!stock.ok) throw new Error('no boards')
     const paid = stock.value.stars.reduce(
       (sum, { plan: star, panel }) => sum + (panel ?? Number.NaN) * star.order.quantity,
@@ -110,7 +112,7 @@ describe('the price of a panel', () => {
 
   it('is not guessed', () => {
     const plan = planOf(order('{ length: 1220, width: 610, thickness: 4 }', disc('A', 3)))
-    const stock = quickStock(plan, planPanels(plan))
+    const stock = briefStock(plan, planPanels(plan))
     expect(stock.ok && stock.value.stars[0]?.panel).toBeUndefined()
   })
 })
@@ -129,7 +131,7 @@ describe('a search that is stopped', () => {
   }
 
   it('keeps the best so far, says so, and never holds less for more steps', () => {
-    const [soon, later] = [stoppedAfter(1), stoppedAfter(60)]
+    const [soon, later] = [stoppedAfter(1), stoppedAfter(2000)]
     expect(soon.stopped && later.stopped).toBe(true)
     expect(panelText(soon)).toContain('the search was ended before its last step')
     const most = ({ panels }: PanelPlan) => Math.max(...panels.map(({ plates }) => plates.length))
@@ -140,8 +142,29 @@ describe('a search that is stopped', () => {
   })
 
   it('comes out the same for the same steps', () => {
-    expect(stoppedAfter(20).panels).toEqual(stoppedAfter(20).panels)
+    expect(stoppedAfter(2000).panels).toEqual(stoppedAfter(2000).panels)
   })
+
+  it.each([1, 30, 1500])(
+    'after %i steps it takes one more for each kind of panel that is left, and has all plates of four stars',
+    (count) => {
+      const stars = [6, 7, 8, 9].map(
+        (points, index) =>
+          `{ name: ${'ABCD'[index]}, quantity: 30, points: ${points}, tip-angle: 40, across: ${260 - 20 * index}, backing: { shape: star, inset: 6 } }`,
+      )
+      const steps = panelSteps(
+        planOf(order(`${SHEET}, { length: 2440, width: 1220, thickness: 4, price: 40 }`, stars.join(', '))),
+      )
+      let [next, told] = [steps.next(), 0]
+      for (; !next.done; told++) next = steps.next(told >= count)
+      expect(told).toBeLessThanOrEqual(count + 2)
+      expect(next.value.stopped).toBe(true)
+      const laid = next.value.panels.flatMap(({ times, plates }) =>
+        plates.flatMap(({ star }) => Array.from({ length: times }, () => star.order.name)),
+      )
+      for (const name of 'ABCD') expect(laid.filter((each) => each === name)).toHaveLength(30)
+    },
+  )
 })
 
 describe('the seed', () => {
@@ -197,5 +220,27 @@ describe('panels larger than the bed', () => {
     )
     expect(onBed('{ width: 610, length: 1220 }')).not.toContain('does not go onto')
     expect(onBed('{ width: 1220, length: 610 }')).not.toContain('does not go onto')
+  })
+
+  const taken = (panels: string, stars: string): (number | undefined)[][] => {
+    const cutter = 'shop:\n  cutter: { kind: laser, bed: { width: 600, length: 900 } }'
+    const { uses, unplaced } = planPanels(planOf(order(panels, stars).replace('shop:', cutter)))
+    expect(unplaced).toEqual([])
+    return uses.map(({ panel, stars: on }) => [panel.price, on.length])
+  }
+  const SMALLER = '{ length: 600, width: 600, thickness: 4, price: 30, edge: 10, gap: 5 }'
+
+  it('are left where another panel of the order goes on, even one that costs more', () => {
+    expect(taken(`${SHEET}, ${SMALLER}`, disc('A', 3))).toEqual([[30, 1]])
+    expect(taken(SHEET, disc('A', 3))).toEqual([[12, 1]])
+  })
+
+  it('are taken for the plates alone that nothing smaller holds', () => {
+    const large = '{ name: B, points: 8, tip-angle: 50, across: 1300, backing: { shape: disc, inset: 8 } }'
+    const sheet = SHEET.replace('610', '1220')
+    expect(taken(`${sheet}, ${SMALLER}`, `${disc('A', 3)}, ${large}`)).toEqual([
+      [30, 1],
+      [12, 1],
+    ])
   })
 })

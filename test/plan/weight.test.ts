@@ -1,4 +1,6 @@
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
+import { weightText } from '../../src/compose/body-words.js'
+import type { StarPlan } from '../../src/plan/plan.js'
 import { weighStar } from '../../src/plan/weight.js'
 import { mm } from '../../src/units/convert.js'
 import { oneStar } from '../orders.js'
@@ -11,7 +13,7 @@ const BODY = {
 }
 
 test('a litre of wood and a fifth of a litre of plywood, and a hanger for four times that', () => {
-  const weight = weighStar(BODY, { wood: 500, panel: 700 })
+  const weight = weighStar(BODY, { wood: 500, panels: [700] })
   expect(weight.arms).toBeCloseTo(0.5, 12)
   expect(weight.plate).toBeCloseTo(0.14, 12)
   expect(weight.whole?.mass).toBeCloseTo(0.64, 12)
@@ -19,16 +21,16 @@ test('a litre of wood and a fifth of a litre of plywood, and a hanger for four t
 })
 
 test('a plate of unknown density is not guessed, and no hanger is chosen without it', () => {
-  expect(weighStar(BODY, { wood: 500 })).toEqual({ arms: 0.5 })
+  expect(weighStar(BODY, { wood: 500, panels: [] })).toEqual({ arms: 0.5 })
   const { plateVolume, ...thin } = BODY
   expect(plateVolume).toBeGreaterThan(0)
-  expect(weighStar(thin, { wood: 500, panel: 700 })).toEqual({ arms: 0.5 })
+  expect(weighStar(thin, { wood: 500, panels: [700] })).toEqual({ arms: 0.5 })
 })
 
 test('a star without a plate hangs on its arms alone', () => {
   const { plateVolume, ...arms } = { ...BODY, glue: { ...BODY.glue, plateArea: 0 } }
   expect(plateVolume).toBeGreaterThan(0)
-  expect(weighStar(arms, { wood: 500 })).toEqual({ arms: 0.5, whole: { mass: 0.5, hanger: 2 } })
+  expect(weighStar(arms, { wood: 500, panels: [] })).toEqual({ arms: 0.5, whole: { mass: 0.5, hanger: 2 } })
 })
 
 /*
@@ -47,4 +49,44 @@ test('a star of white oak behind which a hexagon of plywood hangs, from handbook
   expect(star?.weight?.plate).toBeCloseTo(0.0612149, 6)
   expect(star?.weight?.whole?.mass).toBeCloseTo(0.813119, 6)
   expect(star?.weight?.whole?.hanger).toBeCloseTo(4 * 0.813119, 5)
+})
+
+/*
+ * The same star. Its hexagon of 90 021.9 mm³ weighs 0.0270066 kg at 300 kg/m³ and 0.0810197 kg at 900: a hanger chosen by
+ * the first panel would be rated 0.216 kg too low where the second is bought for its price.
+ */
+describe('of several panels', () => {
+  const starOf = (...panels: readonly string[]): StarPlan | undefined =>
+    oneStar(
+      'regular: 6/2, tip-edge: 100, thickness: 19, backing: { shape: polygon, inset: 6, thickness: 4 }',
+      `shop: { wood: { species: white oak }, panels: [${panels.join(', ')}] }`,
+    ).stars[0]
+  const light = '{ length: 1500, width: 1500, thickness: 4, price: 40, density: 300 kg/m³ }'
+  const heavy = '{ length: 1200, width: 600, thickness: 4, price: 5, density: 900 kg/m³ }'
+
+  test.each([
+    [light, heavy],
+    [heavy, light],
+  ])('the hanger is rated for the heaviest that holds the plate, whichever comes first', (...panels) => {
+    const star = starOf(...panels)
+    expect(star?.weight?.plate).toBeCloseTo(0.0810197, 6)
+    expect(star?.weight?.whole?.mass).toBeCloseTo(0.751904 + 0.0810197, 6)
+    expect(star?.weight?.whole?.hanger).toBeCloseTo(3.331695, 5)
+    expect(star && weightText(star, oneStar('points: 5, tip-angle: 45, across: 300').order)).toContain(
+      'backing 0.081 kg of the heaviest panel that holds it; a hanger rated for 3.33 kg',
+    )
+  })
+
+  test('one that is too small, or of another thickness, does not count', () => {
+    const small = heavy.replace('1200', '100')
+    const thick = heavy.replace('thickness: 4', 'thickness: 9')
+    const star = starOf(light, small, thick)
+    expect(star?.weight?.plate).toBeCloseTo(0.0270066, 6)
+    expect(star?.weight?.ofHeaviest).toBeUndefined()
+  })
+
+  test('one that holds the plate and whose density is unknown leaves the hanger open', () => {
+    const star = starOf(light, heavy.replace(', density: 900 kg/m³', ''))
+    expect(star?.weight).toEqual({ arms: star?.weight?.arms })
+  })
 })

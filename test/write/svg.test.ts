@@ -98,7 +98,7 @@ describe('an SVG file', () => {
 </g>
 <g id="NOTE" fill="none" stroke="#000000" stroke-width="0.25" stroke-linejoin="round">
 <title>Notes</title>
-<text x="10" y="18" font-family="Helvetica, Arial, sans-serif" font-size="4.8747" text-anchor="middle" fill="#000000" stroke="none">UP</text>
+<text x="10" y="18" font-family="Helvetica, Arial, sans-serif" font-size="4.8747" textLength="6.7709" lengthAdjust="spacingAndGlyphs" text-anchor="middle" fill="#000000" stroke="none">UP</text>
 </g>
 </svg>
 `)

@@ -187,7 +187,7 @@ export const PLATE_PLANS: readonly BadOrder[] = [
       star('inset: 9, hanging: { kind: keyhole, hole: 9, slot: 4.5 }'),
     ],
     [
-      'shop.cutter.bit: given 6.0 mm. It does not get into the narrowest place of the backing. Allowed there: a bit of up to 4.4 mm. Use a smaller one, or make the part larger.',
+      'shop.cutter.bit: given 6.0 mm. It does not get into the narrowest place of the backing. Allowed there: a bit of up to 4.4 mm. Use a smaller one, or saw it by hand from its PDF: cutter: { kind: hand }.',
     ],
   ],
 ]
