@@ -6,7 +6,7 @@ const HEADING = 11
 
 /** A heading in the margin and its text beside it, wrapped. */
 export const row = (heading: string, text: string): string[] =>
-  wrapColumns(`  ${heading.padEnd(HEADING)}${text}`, WIDTH, HEADING + 2)
+  wrapColumns(`  ${heading.padEnd(HEADING - 1)} ${text}`, WIDTH, HEADING + 2)
 
 /** Lines begun with a dash under a heading; nothing at all when there are none. */
 export const listing = (heading: string, lines: readonly string[]): string[] =>
