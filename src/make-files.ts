@@ -8,7 +8,7 @@ import { drawJigs, jigTitle, type WantedJig, whyLeftOut } from './compose/jigs.j
 import { overview } from './compose/overview.js'
 import { numberedPanels, panelDrawing } from './compose/panel-drawing.js'
 import { panelPages } from './compose/panel-sheet.js'
-import { shopCards } from './compose/shop-card.js'
+import { shopCard } from './compose/shop-card.js'
 import { forCutter } from './drawing/drawing.js'
 import type { Drawing } from './drawing/model.js'
 import type { FurnitureTexts } from './furniture/furniture-names.js'
@@ -98,7 +98,7 @@ export function* fileSteps(
   const chosen = briefStock(plan, panels)
   const stock = chosen.ok ? chosen.value : undefined
   const cards = planned.flatMap((star) => [
-    ...shopCards(star, order, stock),
+    shopCard(star, order, stock),
     ...jigCards(jigs.get(star) ?? [], star, order),
   ])
   const book = patternBook(stars, order, furniture)

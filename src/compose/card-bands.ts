@@ -17,7 +17,7 @@ import {
   stacked,
   textBlock,
 } from './card-blocks.js'
-import { LARGE_NAME, MUST_READ, type Setting } from './card-setting.js'
+import { MUST_READ, type Setting } from './card-setting.js'
 import {
   accuracyText,
   boardLines,
@@ -48,14 +48,14 @@ const COUNT = [
 export const titleBand = (
   plan: StarPlan,
   order: Order,
-  { name, picture }: Pick<Setting, 'name' | 'picture'>,
+  { name, picture, note }: Pick<Setting, 'name' | 'picture' | 'note'>,
   inside: number,
   stock?: StockPlan,
 ): Block => {
   const across = inside - pictureWidth(picture) - BETWEEN_COLUMNS
   const board = stock && firstBoardRow(plan, stock, across)
   const count = countText(plan)
-  const lines = [...ownNote(plan), ...boardLines(plan, order).slice(0, board ? 1 : undefined)]
+  const lines = [...ownNote(plan, note), ...boardLines(plan, order).slice(0, board ? 1 : undefined)]
   const told =
     picture === 'bare'
       ? [textBlock([[count, sizeWords(plan, order), ...lines].map(sentence).join(' ')], MUST_READ, across)]
@@ -93,26 +93,8 @@ export const listBand = (plan: StarPlan, order: Order, inside: number): Block =>
     (width) => afterSaw(plan, order, NOTES, width),
   )
 
-/** What comes after the saw on a page of its own, with the warnings that do not bear on a cut. */
-export const benchBands = (plan: StarPlan, order: Order, inside: number): Block[] => [
-  stacked(
-    [fittedText(plan.order.name, LARGE_NAME, inside), textBlock([countText(plan)], MUST_READ, inside)],
-    2.6,
-  ),
-  afterSaw(plan, order, MUST_READ, inside),
-  listedCautions([...warningTexts(plan, order, 'after the saw'), BENCH_CAUTION], inside),
-]
-
 const afterSaw = (plan: StarPlan, order: Order, height: number, width: number): Block =>
   checkList('Then, in this order', workingOrder(plan, order), height, width)
-
-/** What is left of the lists on a card whose bench work has a page of its own. */
-export const atTheSaw = (plan: StarPlan, order: Order, inside: number): Block =>
-  sideBySide(
-    inside,
-    (width) => firstPieceBlock(plan, order, width),
-    (width) => listedCautions([...warningTexts(plan, order, 'at the saw'), ...SAW_CAUTIONS], width),
-  )
 
 /** The plan's warnings, then what always holds. */
 export const cautions = (plan: StarPlan, order: Order, told: WarningsTold, width: number): Block =>

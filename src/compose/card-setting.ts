@@ -21,6 +21,8 @@ export interface Setting {
   readonly name: typeof LARGE_NAME
   readonly picture: PictureKind
   readonly warnings: WarningsTold
+  /** The maker's own line, or where it is read. */
+  readonly note: 'whole' | 'elsewhere'
 }
 
 export const ROOMY: Setting = {
@@ -28,9 +30,10 @@ export const ROOMY: Setting = {
   name: LARGE_NAME,
   picture: 'dimensioned',
   warnings: 'all',
+  note: 'whole',
 }
 
-export const TIGHT: Setting = { ...ROOMY, figures: 10, name: SMALL_NAME }
+const TIGHT: Setting = { ...ROOMY, figures: 10, name: SMALL_NAME }
 const BARE: Setting = { ...TIGHT, picture: 'bare' }
 
 const atTheSaw = (setting: Setting): Setting => ({ ...setting, warnings: 'at the saw' })
@@ -40,7 +43,9 @@ export const SETTINGS: readonly Setting[] = [ROOMY, { ...ROOMY, figures: 10 }, T
 
 /** Figures at twice what must be read; then the name smaller too. */
 const PACKED: Setting = { ...BARE, figures: 2 * MUST_READ }
-export const DENSE: Setting = { ...PACKED, name: SMALLEST_NAME }
+const DENSE: Setting = { ...PACKED, name: SMALLEST_NAME }
 
-/** Before the work after the saw gets a page of its own. */
+/** For what the others leave too little room. */
 export const PACKED_SETTINGS: readonly Setting[] = [PACKED, atTheSaw(PACKED), DENSE, atTheSaw(DENSE)]
+/** When nothing else leaves room: a long note must stay away. */
+export const FULLEST: Setting = { ...atTheSaw(DENSE), note: 'elsewhere' }

@@ -117,8 +117,8 @@ const hungBy = ({ backing }: StarPlan): string => {
   }
 }
 
-/** Every warning of the plan; those that bear on the cut itself, with a count of the others; or the others. */
-export type WarningsTold = 'all' | 'at the saw' | 'after the saw'
+/** Every warning of the plan; or those that bear on the cut itself, with a count of the others. */
+export type WarningsTold = 'all' | 'at the saw'
 
 const AT_THE_SAW: ReadonlySet<Warning['code']> = new Set(['short-arm', 'crosscut', 'near-detent'])
 /** The steps and the settings say as much, and at the place. */
@@ -128,7 +128,6 @@ const TOLD_ELSEWHERE: ReadonlySet<Warning['code']> = new Set(['saw-limit', 'mark
 export const warningTexts = (plan: StarPlan, order: Order, told: WarningsTold): string[] => {
   const warnings = plan.warnings.filter(({ code }) => !TOLD_ELSEWHERE.has(code))
   const others = warnings.filter(({ code }) => !AT_THE_SAW.has(code))
-  if (told === 'after the saw') return others.map(({ text }) => `! ${text}`)
   const shown = told === 'all' ? warnings : warnings.filter(({ code }) => AT_THE_SAW.has(code))
   const left = told === 'all' ? 0 : others.length
   const wedge = cutSteps(plan, order).filter(({ name }) => name === 'Wedge')

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { jigCards } from '../../src/compose/jig-card.js'
 import { drawJigs } from '../../src/compose/jigs.js'
 import { panelPages } from '../../src/compose/panel-sheet.js'
-import { shopCards } from '../../src/compose/shop-card.js'
+import { shopCard } from '../../src/compose/shop-card.js'
 import { labelBox, shapeExtents } from '../../src/drawing/bounds.js'
 import { furnitureWith } from '../../src/furniture/furniture-set.js'
 import { makeOrder } from '../../src/make.js'
@@ -84,7 +84,7 @@ describe.each([
     const { order, stars } = plan
     const books = [
       cardBook(
-        stars.flatMap((star) => shopCards(star, order)),
+        stars.map((star) => shopCard(star, order)),
         order,
       ),
       cardBook(
@@ -121,7 +121,7 @@ describe('a card is corrected for the printer that its own paper was checked on'
       `${STAR}\nshop: { paper: { ${paper}, printed: { across: 149, along: 149.5 } } }`,
     )
     const { pages } = cardBook(
-      stars.flatMap((star) => shopCards(star, order)),
+      stars.map((star) => shopCard(star, order)),
       order,
     )
     return pages

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { cutPlan } from '../../src/compose/cut-plan.js'
-import { shopCards } from '../../src/compose/shop-card.js'
+import { shopCard } from '../../src/compose/shop-card.js'
 import { planOf } from '../orders.js'
 import { FAR_SAW, starPlan } from './shop-orders.js'
 
@@ -44,9 +44,7 @@ describe('a learned bias', () => {
     expect(cutPlan(plan).replaceAll(/\s+/g, ' ')).toContain(says)
     const [star] = plan.stars
     const lettered = star
-      ? shopCards(star, plan.order)
-          .flatMap(({ shapes }) => shapes)
-          .flatMap((shape) => (shape.kind === 'label' ? [shape.text] : []))
+      ? shopCard(star, plan.order).shapes.flatMap((shape) => (shape.kind === 'label' ? [shape.text] : []))
       : []
     expect(lettered.join(' ')).toContain(says)
   })
