@@ -7,5 +7,5 @@ import type { StarPlan } from '../plan/plan.js'
  */
 export const ownNote = ({ order: { note } }: StarPlan, told: 'whole' | 'elsewhere' = 'whole'): string[] => {
   if (note === undefined) return []
-  return [told === 'whole' ? `Note: ${note}` : 'Your note is on the arm pattern.']
+  return [told === 'whole' ? `Note: ${note}` : 'Your note is on the arm pattern']
 }
