@@ -3,7 +3,6 @@ import { regularTipAngle, type Star, solveStar } from '../geometry/star.js'
 import type { Order, Shop, StarOrder } from '../order/order.js'
 import { done, type Outcome, type Problem, problemsOf, refused } from '../order/problem.js'
 import type { Wood } from '../order/season-order.js'
-import { fastenerProblem } from '../plate/fixing.js'
 import { type BackingPlan, planBacking } from '../plate/plan-backing.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
@@ -19,7 +18,7 @@ import { type MarkPair, markPairs } from './mark-pairs.js'
 import { biasOf, type SawSetting, sawSetting, withinLimit } from './saw-setting.js'
 import { type Warning, warningsFor } from './warnings.js'
 import type { StarWeight } from './weight.js'
-import { chamferTooDeep, woodOf } from './wood.js'
+import { chamferTooDeep, fastenerTold, woodOf } from './wood.js'
 
 /** The whole cut plan of an order. */
 export interface Plan {
@@ -110,13 +109,29 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   }
   const star = solveStar(order.points, tipAngle, order.size.by, order.size.length)
   const blank = blankOf(star, shop.saw.kerf, shop.endAllowance)
+  const arms = star.points * order.quantity
+  const sized = sizeProblems(order, star, blank, lengths)
+  const use = sized.length > 0 ? undefined : boardUse(shop, star.armStrip, order.thickness, blank, arms)
   const tooWide = chamferProblems(order, star, lengths)
-  const problems = [...sizeProblems(order, star, blank, lengths), ...tooWide]
+  const tooDeep = chamferTooDeep(order, use, lengths)
   const chamfer = tooWide.length > 0 ? undefined : order.chamfer
   const backing = order.backing
-    ? planBacking(star, order.backing, order.at.backing, { chamfer, cutter: shop.cutter, lengths })
+    ? planBacking(star, order.backing, order.at.backing, {
+        chamfer,
+        cutter: shop.cutter,
+        lengths,
+        name: order.name,
+      })
     : done(undefined)
-  if (problems.length > 0 || !backing.ok) return refused([...problems, ...problemsOf(backing)])
+  const fastener = fastenerTold(order, use, backing, shop, lengths)
+  const problems = [
+    ...sized,
+    ...tooWide,
+    ...(tooDeep ? [tooDeep] : []),
+    ...problemsOf(backing),
+    ...(fastener ? [fastener] : []),
+  ]
+  if (problems.length > 0 || !backing.ok) return refused(problems)
 
   const rhombus = blankIsArm(star)
   const bias = biasOf(shop.saw)
@@ -126,12 +141,8 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const jointCut = plannedCut(shop, jointMiter(star.points, tipAngle), bias, (miter, set) =>
     rhombus ? degrees(0) : closureOfJointCut(star.points, miter, set),
   )
-  const arms = star.points * order.quantity
   const area = kiteArea(star)
   const boardPerStar = mm(blank.firstTrim + star.points * blank.pitch)
-  const use = boardUse(shop, star.armStrip, order.thickness, blank, arms)
-  const tooDeep = chamferTooDeep(order, use, lengths)
-  if (tooDeep) return refused([tooDeep])
   const reaches = shop.saw.crosscut === undefined || blank.longestCut <= shop.saw.crosscut + SHOP
   const plan = {
     order,
@@ -153,10 +164,6 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
     ...(backing.value ? { backing: backing.value } : {}),
   }
   const whole = { ...plan, ...woodOf(plan, shop) }
-  const fastener =
-    backing.value &&
-    fastenerProblem(backing.value.order, order.at.backing, whole.plateThickness, whole.thickness, lengths)
-  if (fastener) return refused([fastener])
   return done({ ...whole, warnings: warningsFor(whole, shop, lengths) })
 }
 

@@ -1,5 +1,7 @@
 import type { Panel, Shop, StarOrder } from '../order/order.js'
-import type { Problem } from '../order/problem.js'
+import type { Outcome, Problem } from '../order/problem.js'
+import { fastenerProblem } from '../plate/fixing.js'
+import type { BackingPlan } from '../plate/plan-backing.js'
 import type { Mm } from '../units/brand.js'
 import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
 import { plateFits } from './backing-warnings.js'
@@ -14,6 +16,10 @@ type Drawn = Pick<StarPlan, 'star' | 'order' | 'boardUse' | 'backing'>
 const thicknessOf = (order: StarOrder, use: BoardUse | undefined): Mm | undefined =>
   order.thickness ?? use?.board.thickness
 
+/** As the order says, or as thick as the panel that holds it. */
+const plateThicknessOf = (backing: BackingPlan, shop: Shop): Mm | undefined =>
+  backing.thickness ?? shop.panels.find((each) => plateFits(backing, each))?.thickness
+
 /** What the star is made of, and what it is as a body, as far as the order lets it be known. */
 export const woodOf = (
   { star, order, boardUse, backing }: Drawn,
@@ -21,8 +27,7 @@ export const woodOf = (
 ): Pick<StarPlan, 'wood' | 'thickness' | 'plateThickness' | 'body' | 'weight'> => {
   const wood = boardUse?.board.wood ?? shop.wood
   const thickness = thicknessOf(order, boardUse)
-  const panel = backing && shop.panels.find((each) => plateFits(backing, each))
-  const plateThickness = backing?.thickness ?? panel?.thickness
+  const plateThickness = backing && plateThicknessOf(backing, shop)
   const known = {
     wood,
     ...(thickness === undefined ? {} : { thickness }),
@@ -55,6 +60,27 @@ export const woodOf = (
 const densitiesOf = (panels: readonly Panel[]): readonly number[] => {
   const densities = panels.flatMap(({ density }) => (density === undefined ? [] : [density]))
   return densities.length < panels.length ? [] : densities
+}
+
+/**
+ * A nail or screw that comes through or does not hold, told also where the backing itself is refused, if the order then
+ * tells how thick it would be.
+ */
+export const fastenerTold = (
+  order: StarOrder,
+  use: BoardUse | undefined,
+  backing: Outcome<BackingPlan | undefined>,
+  shop: Shop,
+  lengths: LengthStyle,
+): Problem | undefined => {
+  if (!order.backing) return undefined
+  const [first, ...others] = shop.panels
+  const alike = others.every(({ thickness }) => thickness === first?.thickness)
+  const plate =
+    backing.ok && backing.value
+      ? plateThicknessOf(backing.value, shop)
+      : (order.backing.thickness ?? (alike ? first?.thickness : undefined))
+  return fastenerProblem(order.backing, order.at.backing, plate, thicknessOf(order, use), lengths)
 }
 
 /** A chamfer through the whole of the board; one through a thickness that the order states is refused by its checks. */

@@ -16,7 +16,8 @@ export interface Obstacles {
   readonly plate: readonly Edge[]
   /** The arm's two joints, centre to valley. */
   readonly joints: readonly Edge[]
-  readonly openings: readonly Capsule[]
+  /** What the star hangs by. */
+  readonly takes: readonly Capsule[]
   /** Is the place on the plate and in the upper arm, on its side of both joints? */
   readonly isInArm: (at: Point) => boolean
 }
@@ -33,7 +34,7 @@ export const obstaclesOf = (outline: Outline, { points, valleyRadius }: Star): O
       from: CENTRE,
       to: polar(valleyRadius, cornerDirection(points, turn)),
     })),
-    openings: [],
+    takes: [],
   }
 }
 
@@ -58,12 +59,12 @@ const reachesInto = ({ from, to }: Edge, inArm: (at: Point) => boolean): boolean
   inArm(from) || inArm(to) || (from.x > 0 !== to.x > 0 && inArm(between(from, to, from.x / (from.x - to.x))))
 
 /** From a place in the upper arm to the nearest of all obstacles; less than 0 outside the arm. */
-export const clearOf = (at: Point, { plate, joints, openings, isInArm }: Obstacles): number =>
+export const clearOf = (at: Point, { plate, joints, takes, isInArm }: Obstacles): number =>
   isInArm(at)
     ? Math.min(
         nearest(at, plate),
         nearest(at, joints),
-        ...openings.map((opening) => distanceToEdge(at, opening) - opening.radius),
+        ...takes.map((taken) => distanceToEdge(at, taken) - taken.radius),
       )
     : -1
 

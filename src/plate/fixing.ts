@@ -43,8 +43,8 @@ export const planFixing = (
   top: number,
   lengths: LengthStyle,
 ): Outcome<Fixing> => {
-  const plain = bestPair({ ...obstacles, openings: [] }, top)
-  const upper = obstacles.openings.length === 0 ? plain : bestPair(obstacles, top)
+  const plain = bestPair({ ...obstacles, takes: [] }, top)
+  const upper = obstacles.takes.length === 0 ? plain : bestPair(obstacles, top)
   const clear = Math.min(plain.clear, upper.clear)
   if (clear < order.clear - SAME_POINT) {
     return refused([

@@ -13,7 +13,8 @@ export interface Hanging {
   readonly kind: HangingOrder['kind']
   /** Counter-clockwise. */
   readonly openings: readonly Outline[]
-  readonly capsules: readonly Capsule[]
+  /** What nails and screws keep clear of: the openings, and all between two holes, where hanger or cord lies. */
+  readonly takes: readonly Capsule[]
   /** Where the weight hangs, above the centre: the middle of holes, the upper end of a slot. */
   readonly height: Mm
   /** Of holes, middle to middle. */
@@ -92,9 +93,10 @@ interface Placed {
 
 const hangingOf = (order: HangingOrder, apart: number, { height, wall }: Placed): Hanging => {
   const capsules = capsulesAt(order, apart, height)
+  const [left, right] = capsules
   return {
     kind: order.kind,
-    capsules,
+    takes: order.kind === 'keyhole' || !left || !right ? capsules : [{ ...left, to: right.to }],
     openings:
       order.kind === 'keyhole'
         ? [keyhole(order, height)]

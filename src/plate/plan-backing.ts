@@ -34,12 +34,20 @@ export interface BackingPlan {
   readonly cut: CutLines
 }
 
+/** What the plate depends on besides its own keys; a star's name for what is told of it. */
+interface Around {
+  readonly chamfer: Mm | undefined
+  readonly cutter: Cutter
+  readonly lengths: LengthStyle
+  readonly name: string
+}
+
 /** The plate as the order wants it, or everything that does not work, each with what would. */
 export const planBacking = (
   star: Star,
   order: BackingOrder,
   at: BackingPlaces,
-  { chamfer, cutter, lengths }: { chamfer: Mm | undefined; cutter: Cutter; lengths: LengthStyle },
+  { chamfer, cutter, lengths, name }: Around,
 ): Outcome<BackingPlan> => {
   const problems = shapeProblems(star, order, at, chamfer, cutter, lengths)
   if (problems.length > 0) return refused(problems)
@@ -47,13 +55,13 @@ export const planBacking = (
   const { min, max } = boxOf([shape.outline])
   const obstacles = obstaclesOf(shape.outline, star)
   const hanging = order.hanging ? planHanging(order.hanging, at, obstacles, max.y, lengths) : done(undefined)
-  const openings = hanging.ok ? hanging.value?.capsules : undefined
+  const takes = hanging.ok ? hanging.value?.takes : undefined
   const fixing = order.fixing
-    ? planFixing(order.fixing, at, star, { ...obstacles, openings: openings ?? [] }, max.y, lengths)
+    ? planFixing(order.fixing, at, star, { ...obstacles, takes: takes ?? [] }, max.y, lengths)
     : done(undefined)
   if (!hanging.ok || !fixing.ok) return refused([hanging, fixing].flatMap(problemsOf))
   const part: CutPart = {
-    name: 'backing',
+    name: `backing of "${name}"`,
     outer: shape.outline,
     inner: hanging.value?.openings ?? [],
     seats: [],

@@ -12,7 +12,7 @@ import { stretch } from '../geometry/jts.js'
 import { planOf } from '../orders.js'
 
 const LANTERN =
-  'regular: 6/2, across: 240, backing: { shape: auto, covers: 40, inset: 6, hanging: { kind: cord, wall: 4 }, fixing: { kind: screws, clear: 6 } }'
+  'regular: 6/2, across: 240, backing: { shape: auto, covers: 40, inset: 6, hanging: { kind: cord, wall: 4 }, fixing: { kind: screws, clear: 5 } }'
 const STALL =
   'points: 5, tip-angle: 45, board-width: 70, backing: { inset: 10, hanging: { kind: keyhole }, fixing: { kind: nails } }'
 

@@ -32,6 +32,7 @@ const outcome = (star: Star, order: BackingOrder, { chamfer, cutter = HAND }: Sh
       chamfer: chamfer === undefined ? undefined : mm(chamfer),
       cutter,
       lengths: { units: 'mm', nearest: 32 },
+      name: 'Quay',
     },
   )
 

@@ -108,6 +108,9 @@ const expectNailed = (plate: BackingPlan, star: Star, told: string) => {
   expect(clear, told).toBeGreaterThanOrEqual(CLEAR - EXACT)
   const board = area(plate.outline, plate.part.inner)
   const [rim, arms] = [board.getBoundary(), armsOf(star)]
+  // The hanger's metal, or the cord, lies between two holes.
+  const [one, other] = plate.part.inner.map((opening) => area(opening))
+  const hung = one && other ? one.union(other).convexHull() : undefined
   const inArms = arms.map((arm) => marks.filter((mark) => arm.contains(place(mark))))
   expect(
     inArms.map((inArm) => inArm.length),
@@ -117,6 +120,7 @@ const expectNailed = (plate: BackingPlan, star: Star, told: string) => {
     for (const mark of inArms[index] ?? []) {
       expect(board.contains(place(mark)), told).toBe(true)
       expect(rim.distance(place(mark)), told).toBeGreaterThan(clear - ARCS)
+      if (hung) expect(hung.distance(place(mark)), told).toBeGreaterThan(clear - ARCS)
       expect(arm.getBoundary().distance(place(mark)), told).toBeGreaterThan(clear - ARCS)
     }
   })

@@ -174,6 +174,25 @@ export const PLATE_PLANS: readonly BadOrder[] = [
     ],
   ],
   [
+    'nails that find no room and would come through',
+    star('inset: 9, thickness: 4, fixing: { kind: nails, clear: 40, length: 30 }', 'thickness: 19, '),
+    [
+      'stars[0].backing.fixing, line 1: given 40.0 mm clear. Two nails in an arm find no room so far from edges, joints and holes. Allowed here: clear of up to 19.0 mm; or a smaller inset.',
+      'stars[0].backing.fixing.length, line 1: given 30.0 mm. The nails would come through or lift the wood of the face: plate and arm are 23.0 mm thick together. Allowed: from 9.0 mm to 21.0 mm.',
+    ],
+  ],
+  [
+    'the same where only the panel tells how thick the backing is, and nothing is left of it',
+    [
+      'shop: { panels: [{ length: 900, width: 600, thickness: 4 }] }',
+      star('inset: 60, fixing: { kind: nails, length: 30 }', 'thickness: 19, '),
+    ],
+    [
+      'stars[0].backing.inset, line 2: given 60.0 mm. Nothing would be left of the star. Allowed here: up to 49.9 mm.',
+      'stars[0].backing.fixing.length, line 2: given 30.0 mm. The nails would come through or lift the wood of the face: plate and arm are 23.0 mm thick together. Allowed: from 9.0 mm to 21.0 mm.',
+    ],
+  ],
+  [
     'screws that do not reach the arm',
     star('inset: 9, thickness: 4, fixing: { kind: screws, length: 5 }', 'thickness: 19, '),
     [
@@ -187,7 +206,7 @@ export const PLATE_PLANS: readonly BadOrder[] = [
       star('inset: 9, hanging: { kind: keyhole, hole: 9, slot: 4.5 }'),
     ],
     [
-      'shop.cutter.bit: given 6.0 mm. It does not get into the narrowest place of the backing. Allowed there: a bit of up to 4.4 mm. Use a smaller one, or make the part larger.',
+      'shop.cutter.bit: given 6.0 mm. It does not get into the narrowest place of the backing of "Star". Allowed there: a bit of up to 4.4 mm. Use a smaller one, or make the part larger.',
     ],
   ],
 ]
