@@ -12,7 +12,7 @@ export const backingText = ({ backing, order, star }: StarPlan, lengths: LengthS
   const name = shape === 'auto' ? `${backing.shape}, the smallest that will do` : shape
   const rounded =
     shape === 'star' && cornerRadius !== undefined ? `, corners rounded to ${show(cornerRadius)}` : ''
-  return `${name}${rounded}, ${show(backing.margin)} inside the star${included}: ${show(backing.across)} × ${show(backing.height)}; covers ${show(backing.covers)} of each ${show(star.jointEdge)} joint`
+  return `${name}${rounded}, ${show(backing.margin)} inside the star${included}: ${show(backing.across)} × ${show(backing.height)}; covers ${showAtMost(backing.covers, lengths)} of each ${show(star.jointEdge)} joint`
 }
 
 /** `two cord holes, 5.0 mm, 40.0 mm apart, 61.3 mm above the centre; ...` */
@@ -49,5 +49,5 @@ export const fixingText = (plan: StarPlan, lengths: LengthStyle): string | undef
       ? 'shorter than plate and arm together: give both thicknesses to have it checked'
       : `up to ${showAtMost(longest, lengths)} long, or they come through`
   const own = fixing.length === undefined ? '' : ` ${showLength(fixing.length, lengths)} long`
-  return `two ${fixing.kind}${own} in each arm, ${fixing.marks.length} in all, ${showLength(fixing.clear, lengths)} or more from edges, joints and holes; ${long}`
+  return `two ${fixing.kind}${own} in each arm, ${fixing.marks.length} in all, ${showAtMost(fixing.clear, lengths)} or more from edges, joints and holes; ${long}`
 }

@@ -152,7 +152,7 @@ const coverProblems = (
   return [
     {
       ...at0,
-      advice: `With this inset the backing covers ${showLength(covered, lengths)} of each joint. Allowed: up to ${showAtMost(covered, lengths)}${less}${other}.`,
+      advice: `With this inset the backing covers ${showAtMost(covered, lengths)} of each joint. Allowed: up to ${showAtMost(covered, lengths)}${less}${other}.`,
     },
   ]
 }

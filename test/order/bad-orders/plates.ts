@@ -109,7 +109,7 @@ export const PLATE_PLANS: readonly BadOrder[] = [
     'a cover that the inset does not leave',
     star('inset: 9, covers: 60'),
     [
-      'stars[0].backing.covers, line 1: given 60.0 mm. With this inset the backing covers 53.9 mm of each joint. Allowed: up to 53.8 mm, or an inset of up to 3.7 mm, or another shape.',
+      'stars[0].backing.covers, line 1: given 60.0 mm. With this inset the backing covers 53.8 mm of each joint. Allowed: up to 53.8 mm, or an inset of up to 3.7 mm, or another shape.',
     ],
   ],
   [
@@ -128,7 +128,7 @@ export const PLATE_PLANS: readonly BadOrder[] = [
     'the smallest plate, too large',
     star('shape: auto, inset: 9, covers: 60'),
     [
-      'stars[0].backing.covers, line 1: given 60.0 mm. With this inset the backing covers 55.5 mm of each joint. Allowed: up to 55.4 mm, or an inset of up to 4.4 mm.',
+      'stars[0].backing.covers, line 1: given 60.0 mm. With this inset the backing covers 55.4 mm of each joint. Allowed: up to 55.4 mm, or an inset of up to 4.4 mm.',
     ],
   ],
   [
