@@ -27,6 +27,7 @@ import {
   type PlateLetters,
   seedLines,
   stoppedLines,
+  tabLines,
   unplacedLines,
 } from './panel-words.js'
 
@@ -66,7 +67,7 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
       ),
       ...found.uses.map((use) => textBlock(buyLines(use, lengths), MEDIUM, inside)),
       textBlock(unplacedLines(found), MEDIUM, inside),
-      textBlock(bedLines(found), MEDIUM, inside),
+      textBlock([...bedLines(found), ...tabLines(found)], MEDIUM, inside),
       textBlock(
         seedLines(found).map((text) => `Search ${text}.`),
         MEDIUM,

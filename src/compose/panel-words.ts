@@ -52,6 +52,14 @@ export const bedLines = ({ uses, plan }: PanelPlan): string[] => {
     )
 }
 
+/** Plates that tabs cannot hold, for who cuts a panel may not see the star's plan. */
+export const tabLines = ({ uses }: PanelPlan): string[] =>
+  uses.flatMap(({ stars }) =>
+    stars.flatMap(({ order, warnings }) =>
+      warnings.filter(({ code }) => code === 'tabs-missing').map(({ text }) => `${order.name}: ${text}`),
+    ),
+  )
+
 export const unplacedLines = ({ unplaced }: PanelPlan): string[] =>
   unplaced.map(({ order }) => `No panel of the order holds the backing of ${order.name}.`)
 
@@ -93,7 +101,7 @@ export const panelText = (found: PanelPlan): string => {
     ...found.uses.flatMap((use) => [...row('Buy', useText(use, lengths)), ...row('', worthText(use))]),
     ...each.flat(),
     ...found.unplaced.flatMap(({ order }) => row('Not on any', `${order.name}: no panel holds its backing`)),
-    ...bedLines(found).flatMap((text) => row('!', text)),
+    ...[...bedLines(found), ...tabLines(found)].flatMap((text) => row('!', text)),
     ...seedLines(found).flatMap((text) => row('Search', text)),
     ...(found.stopped ? row('Stopped', STOPPED) : []),
     '',

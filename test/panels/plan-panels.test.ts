@@ -244,3 +244,31 @@ describe('panels larger than the bed', () => {
     ])
   })
 })
+
+describe('plates that take fewer tabs than were asked for', () => {
+  const cutBy = (cutter: string): PanelPlan =>
+    planPanels(
+      planOf(
+        order(
+          SHEET,
+          `${disc('A', 3)}, { name: B, regular: 5/2, across: 200, backing: { shape: star, inset: 6 } }`,
+        ).replace('shop:', `shop:\n  cutter: ${cutter}`),
+      ),
+    )
+  const onPage = (found: PanelPlan): string =>
+    panelPages(found)
+      .flatMap(({ shapes }) => shapes.flatMap((shape) => (shape.kind === 'label' ? [shape.text] : [])))
+      .join(' ')
+
+  it.each([
+    ['terminal', panelText],
+    ['page', onPage],
+  ])('are told by name on the %s of the panels, others not', (_, tell) => {
+    const told = tell(cutBy('{ kind: router, tabs: 3 }')).replaceAll(/\s+/g, ' ')
+    expect(told).toContain(
+      "A: The backing's edge has room for 0 of 3 tabs, none on curves. Hold the plate down",
+    )
+    expect(told).not.toContain('B: The')
+    expect(tell(cutBy('{ kind: router }'))).not.toContain('tabs')
+  })
+})
