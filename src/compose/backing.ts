@@ -14,7 +14,7 @@ import type { BackingPlan } from '../plate/plan-backing.js'
 import { mm } from '../units/convert.js'
 import { showLength } from '../units/show.js'
 import { fixingText, hangingText } from './backing-words.js'
-import { CENTRE_CROSS, nailMarks, plateCuts } from './plate-cuts.js'
+import { CENTRE_CROSS, nailMarks, plateCuts, upMark } from './plate-cuts.js'
 import { sizeText } from './size-text.js'
 
 /** Lettering as large as fits, from a title's height down to what a printer still renders. */
@@ -51,16 +51,18 @@ export const backing = (plan: StarPlan, plate: BackingPlan, order: Order): Drawi
     ? onPaper
     : [`cut to ${ownSize}`, inside, `the line is ${sizeText(trueSize, lengths)}: ${allowance(order)}`]
   const held = [hangingText(plan, lengths), fixingText(plan, lengths)].filter((text) => text !== undefined)
-  const noted = (shapes: readonly Shape[], lines: readonly string[]): Shape[] => [
+  const noted = (shapes: readonly Shape[], word: readonly string[], lines: readonly string[]): Shape[] => [
     ...shapes,
-    ...noteInside(title, lines, radiusInside(plate), shapes),
+    ...noteInside({ name: title, word, below: lines }, radiusInside(plate), shapes),
   ]
+  // Once is enough where the cutter marks the word.
+  const toRead = upMark(plate).length > 0 ? [] : ['UP']
   return {
     kind: 'backing',
     title,
     trueSize,
-    shapes: noted(plain, onPaper),
-    ...(byHand ? {} : { toCut: noted([...plateCuts(plate, shop.cutter), ...centre], inFile) }),
+    shapes: noted(plain, ['UP'], onPaper),
+    ...(byHand ? {} : { toCut: noted([...plateCuts(plate, shop.cutter), ...centre], toRead, inFile) }),
     // On paper the note goes where no seam runs through it.
     figure: [...plain, up],
     notes: { title, lines: [...onPaper, ...held.map(sentence)] },
@@ -83,21 +85,23 @@ const UP = mm(3.5)
 /** From line to line where accents would meet tails otherwise. */
 const tallSpacing = (text: string): number => reach(text).above + reach(text).below + 0.2
 
+/** The name above the cross and under it a word, if any; the lines below the cross. */
+interface Note {
+  readonly name: string
+  readonly word: readonly string[]
+  readonly below: readonly string[]
+}
+
 /**
  * Lines above and below the centre cross, inside the circle that the outline holds and clear of holes and marks: as
  * large as fits, the name broken only where it finds no room otherwise. What finds none even so is left out, for a line
  * outside would make the file larger than the outline.
  */
-const noteInside = (
-  name: string,
-  below: readonly string[],
-  radius: number,
-  drawn: readonly Shape[],
-): Label[] => {
+const noteInside = ({ name, word, below }: Note, radius: number, drawn: readonly Shape[]): Label[] => {
   const room = radius - WHITE
   const inTheWay = drawn.filter(({ layer }) => layer === 'CUT-INSIDE' || layer === 'MARK')
   const layOut = (names: readonly string[], height: number): Label[] => {
-    const above = [...names, 'UP']
+    const above = [...names, ...word]
     const spacing = Math.max(LINE_SPACING, ...above.map(tallSpacing))
     return [
       ...above.map((text, row) => {

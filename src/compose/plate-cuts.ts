@@ -33,8 +33,8 @@ export const plateCuts = (plate: BackingPlan, cutter: Cutter): Shape[] => {
   ]
 }
 
-/** The word UP above the plate's centre, or wherever on the plate it finds room. */
-const upMark = (plate: BackingPlan): Shape[] => {
+/** The word UP above the plate's centre, or wherever on the plate it finds room; nothing where it finds none. */
+export const upMark = (plate: BackingPlan): Shape[] => {
   const crosses = [...nailMarks(plate), ...cross('GUIDE', point(0, 0), CENTRE_CROSS)]
   const marks = crosses.flatMap((mark) => (mark.kind === 'path' ? [mark] : []))
   const part = { ...plate.part, marks }

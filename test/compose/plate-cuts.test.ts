@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { backing } from '../../src/compose/backing.js'
 import { numberedPanels, panelDrawing } from '../../src/compose/panel-drawing.js'
 import { CENTRE_CROSS, plateCuts } from '../../src/compose/plate-cuts.js'
 import { labelBox } from '../../src/drawing/bounds.js'
@@ -48,6 +49,18 @@ describe('UP as it is engraved', () => {
     for (const other of strokes([...others, ...cross('GUIDE', point(0, 0), CENTRE_CROSS)]))
       for (const stroke of up) expect(stroke.distance(other)).toBeGreaterThan(1)
   })
+})
+
+it('UP is to be read once: in a file where it is engraved it is not lettered too', () => {
+  const { stars, order } = planWith(STALL)
+  const [star] = stars
+  if (!star?.backing) throw new Error('the star has a backing')
+  const { shapes, toCut = [] } = backing(star, star.backing, order)
+  const read = (all: readonly Shape[]) =>
+    all.filter((shape) => shape.kind === 'label' && shape.text === 'UP').length
+  expect([read(shapes), read(toCut)]).toEqual([1, 0])
+  const engraved = (all: readonly Shape[]) => all.filter(({ layer }) => layer === 'MARK').length
+  expect(engraved(toCut)).toBeGreaterThan(engraved(shapes))
 })
 
 it("names on a panel's plates cross neither marks nor cuts", () => {
