@@ -1,6 +1,7 @@
 import { area, EndType, inflatePaths, JoinType } from 'clipper2-ts'
 import { placesOn } from '../geometry/leaves-room.js'
 import { edges, type Outline } from '../geometry/outline.js'
+import type { Mm } from '../units/brand.js'
 import { WHOLE } from '../units/tolerance.js'
 import { PER_MM, toPath } from './no-fit.js'
 import type { Panel } from './panel.js'
@@ -28,9 +29,21 @@ export const fewestPanels = (plates: readonly Counted[], panel: Panel): number =
  * leaves, grown by as much.
  */
 const shareOf = (outline: Outline, { width, height, edge, gap }: Panel): number => {
+  const free = (side: number): number => Math.max(0, side - 2 * edge + gap)
+  return grownArea(outline, gap) / (free(width) * free(height))
+}
+
+/** A rounded plate takes some hundredths of a second, and is asked for again by every kind of panel. */
+const known = new WeakMap<Outline, Map<Mm, number>>()
+
+const grownArea = (outline: Outline, gap: Mm): number => {
+  const byGap = known.get(outline) ?? new Map<Mm, number>()
+  known.set(outline, byGap)
+  const found = byGap.get(gap)
+  if (found !== undefined) return found
   const inside = toPath(placesOn(edges(outline)))
   const grown = inflatePaths([inside], (gap / 2) * PER_MM, JoinType.Round, EndType.Polygon)
-  const plate = Math.abs(grown.reduce((sum, path) => sum + area(path), 0)) / PER_MM ** 2
-  const free = (side: number): number => Math.max(0, side - 2 * edge + gap)
-  return plate / (free(width) * free(height))
+  const made = Math.abs(grown.reduce((sum, path) => sum + area(path), 0)) / PER_MM ** 2
+  byGap.set(gap, made)
+  return made
 }

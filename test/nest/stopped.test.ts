@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { areaBound, fewestPanels } from '../../src/nest/area-bound.js'
 import { type Nesting, type NestStep, nestSteps, type Wanted } from '../../src/nest/nest.js'
 import { rowsOfBoxes } from '../../src/nest/rows-of-boxes.js'
 import { oneStar } from '../orders.js'
@@ -19,6 +20,10 @@ vi.mock('clipper2-ts', async (original) => {
     union: (...given: Parameters<typeof clipper.union>) => {
       work.clipped += given[0].length
       return clipper.union(...given)
+    },
+    inflatePaths: (...given: Parameters<typeof clipper.inflatePaths>) => {
+      work.clipped += given[0].length
+      return clipper.inflatePaths(...given)
     },
     difference: (...given: Parameters<typeof clipper.difference>) => {
       work.clipped += given[1].length
@@ -137,6 +142,20 @@ describe('when it is stopped', () => {
     expect(countsOf(nesting, both)).toEqual([3, 60])
     expectClear(nesting, both, SHEET)
   })
+})
+
+it('how much panel a plate takes at least is worked out once for all panels with one gap', () => {
+  const { outline } = manyCorners(12, 30, 1)
+  Object.assign(work, { clipped: 0 })
+  const told = [panel(900, 600, 10, 4), panel(1220, 610, 0, 4), panel(900, 600, 10, 4)].map((sheet) => [
+    areaBound(outline, sheet),
+    fewestPanels([{ outline, count: 500 }], sheet),
+  ])
+  expect(work.clipped).toBe(1)
+  expect(told[2]).toEqual(told[0])
+  expect(told[1]).not.toEqual(told[0])
+  areaBound(outline, panel(900, 600, 10, 5))
+  expect(work.clipped).toBe(2)
 })
 
 it('rows of boxes hold plates of several sizes clear of each other, each as often as it is wanted', () => {
