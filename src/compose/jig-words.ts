@@ -63,7 +63,7 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
       spacer: spacerWords(toRadians(star.tipAngle), order),
     },
     steps: [
-      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the ${firstCut.wedge ? 'wedge' : 'fence'} so that the board's end, with the spacer between it and the stop's slanted edge, lies ${set} along the fence from the blade's near side.`,
+      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the fence so that the board's end, with the spacer between it and the stop's slanted edge, lies ${set} along the fence from the blade's near side.`,
       'Push the board, face side up, against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
       `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The slanted edge leans back; the board still meets it along its whole end.'}`,
       ...handWords(jig, order),

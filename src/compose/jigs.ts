@@ -6,6 +6,7 @@ import { type Jig, mirroredJig } from '../jigs/jig.js'
 import type { JigName, Order } from '../order/order.js'
 import { done, type Outcome, refused, showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
+import { tooSmallForSaw } from '../plan/warnings.js'
 import { frameOf } from './frame-words.js'
 import { type JigSheets, jigDrawing } from './jig-drawing.js'
 import { at, jigRefusal } from './jig-refusal.js'
@@ -40,12 +41,15 @@ export const jigOf = (name: JigName, plan: StarPlan, order: Order): Outcome<Jig>
 }
 
 /** Why this star has no use for the jig; undefined where it has. */
-export const needless = (
-  name: JigName,
-  { star, order, firstCut, jointCut }: StarPlan,
-): string | undefined => {
+export const needless = (name: JigName, plan: StarPlan): string | undefined => {
+  const { star, order, firstCut, jointCut } = plan
   const isBlank = `The blank of "${order.name}" is already the arm: there are no joint cuts to hold it for.`
   switch (name) {
+    // Two jigs for one cut, each with its own stop, would be set against each other.
+    case 'blank-stop':
+      return firstCut.wedge && !tooSmallForSaw(plan)
+        ? `Cut 1 of "${order.name}" is made on a fence wedge, and its heel is the stop: jigs: [first-cut-wedge] draws it.`
+        : undefined
     case 'arm-cradle':
       return blankIsArm(star) ? isBlank : undefined
     case 'first-cut-wedge':

@@ -1,9 +1,12 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { drawJig, jigOf } from '../../src/compose/jigs.js'
 import { makeOrder } from '../../src/make.js'
 import { JIG_NAMES } from '../../src/order/order.js'
 import { parseOrder } from '../../src/order/parse.js'
 import { planOrder } from '../../src/plan/plan.js'
+import { sweptPlans } from './sweep-plans.js'
+
+vi.setConfig({ testTimeout: 120_000 })
 
 const starOf = (text: string) => {
   const order = parseOrder({ text })
@@ -51,10 +54,12 @@ describe('an arm that is too small for the saw', () => {
 })
 
 describe('what a jig that holds wood at the saw says', () => {
-  const { order, star } = starOf(
-    'shop: { saw: { limit: 30 } }\nstars: [{ name: Wren, points: 5, tip-angle: 45, tip-edge: 140 }]',
-  )
+  const onSaw = (limit: number) =>
+    starOf(
+      `shop: { saw: { limit: ${limit} } }\nstars: [{ name: Wren, points: 5, tip-angle: 45, tip-edge: 140 }]`,
+    )
   const notes = (name: (typeof JIG_NAMES)[number]): string => {
+    const { order, star } = onSaw(name === 'blank-stop' ? 45 : 30)
     const drawn = drawJig(name, star, order)
     if (!drawn.ok) throw new Error(`${name} can be made`)
     return (drawn.value.drawing.notes?.lines ?? []).join('\n')
@@ -80,6 +85,21 @@ describe('what a jig that holds wood at the saw says', () => {
     for (const name of ['blank-stop', 'first-cut-wedge', 'joint-cut-wedge'] as const)
       expect(notes(name).includes('only 4.0 mm beside them, so drill pilot holes of 2.5 mm'), name).toBe(true)
   })
+})
+
+it('one jig makes cut 1: the blank stop, or beyond the saw the wedge, which is told in its place', () => {
+  let [stops, wedges] = [0, 0]
+  for (const { plan, order, name } of sweptPlans('', 42)) {
+    const [stop, wedge] = (['blank-stop', 'first-cut-wedge'] as const).map((each) => jigOf(each, plan, order))
+    expect(stop?.ok && wedge?.ok, name).toBe(false)
+    if (stop?.ok) stops += 1
+    if (!wedge?.ok) continue
+    wedges += 1
+    expect(stop?.ok ? [] : stop?.problems.map(({ advice }) => advice), name).toEqual([
+      `Cut 1 of "${plan.order.name}" is made on a fence wedge, and its heel is the stop: jigs: [first-cut-wedge] draws it.`,
+    ])
+  }
+  expect(Math.min(stops, wedges)).toBeGreaterThan(80)
 })
 
 /** No screw thicker than half of the rail that it goes into (common practice, no published source). */
