@@ -6,10 +6,11 @@ import { showLength } from '../units/show.js'
 import { showArea, showMass, showVolume } from '../units/show-measure.js'
 
 /** `0.42 kg a star: ...; a hanger rated for 1.68 kg`; nothing while wood or thickness is unknown. */
-export const weightText = ({ weight, wood }: StarPlan, { lengths }: Order): string | undefined => {
+export const weightText = ({ weight }: StarPlan, { lengths }: Order): string | undefined => {
   if (!weight) return undefined
   const show = (mass: Kilograms) => showMass(mass, lengths.units)
-  const arms = `arms ${show(weight.arms)} of ${wood.name}`
+  const board = weight.wood.ofHeaviest ? ', of the heaviest board that carries them' : ''
+  const arms = `arms ${show(weight.arms)} of ${weight.wood.name}${board}`
   if (!weight.whole)
     return `${arms}; for the backing's, and the hanger, give its thickness and the density of every panel that holds it`
   const panel = weight.ofHeaviest ? ' of the heaviest panel that holds it' : ''

@@ -5,6 +5,8 @@ import type { StarBody } from './body.js'
 /** What one star weighs. */
 export interface StarWeight {
   readonly arms: Kilograms
+  /** The wood that the arms are weighed as. */
+  readonly wood: Pick<ArmsWood, 'name' | 'ofHeaviest'>
   /** Absent without a backing, or while its density or thickness is unknown. */
   readonly plate?: Kilograms
   /** The plate is weighed as cut from the heaviest of several panels that could hold it. */
@@ -16,18 +18,27 @@ export interface StarWeight {
 /** A hanger is rated for this many times what hangs on it: knocks and dust. Common practice, no published source. */
 const HANGER_RESERVE = 4
 
-/** @param densities in kg/m³; of all panels that the plate may be cut from, none while one is unknown */
+/** What the arms are weighed as: of several boards that could carry them, the one they weigh most of. */
+export interface ArmsWood {
+  readonly name: string
+  /** In kg/m³ of the star as it is planned, so more where the board is thicker. */
+  readonly density: number
+  readonly ofHeaviest?: true
+}
+
+/** @param of the arms' wood; and in kg/m³ all panels that the plate may be cut from, none while one is unknown */
 export const weighStar = (
   { armsVolume, plateVolume, glue }: StarBody,
-  densities: { readonly wood: number; readonly panels: readonly number[] },
+  of: { readonly arms: ArmsWood; readonly panels: readonly number[] },
 ): StarWeight => {
-  const arms = massOf(armsVolume, densities.wood)
-  if (glue.plateArea === 0) return { arms, whole: hung(arms) }
-  if (plateVolume === undefined || densities.panels.length === 0) return { arms }
-  const [least, most] = [Math.min(...densities.panels), Math.max(...densities.panels)]
+  const { density, ...wood } = of.arms
+  const arms = massOf(armsVolume, density)
+  if (glue.plateArea === 0) return { arms, wood, whole: hung(arms) }
+  if (plateVolume === undefined || of.panels.length === 0) return { arms, wood }
+  const [least, most] = [Math.min(...of.panels), Math.max(...of.panels)]
   const plate = massOf(plateVolume, most)
   const whole = hung(kilograms(arms + plate))
-  return { arms, plate, whole, ...(most > least ? { ofHeaviest: true } : {}) }
+  return { arms, wood, plate, whole, ...(most > least ? { ofHeaviest: true } : {}) }
 }
 
 /** What hangs, and what its hanger should be rated for. */

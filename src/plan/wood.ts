@@ -5,10 +5,10 @@ import type { BackingPlan } from '../plate/plan-backing.js'
 import type { Mm } from '../units/brand.js'
 import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
 import { plateFits } from './backing-warnings.js'
-import type { BoardUse } from './boards.js'
+import { type BoardUse, boardFits } from './boards.js'
 import { starBody } from './body.js'
 import type { StarPlan } from './plan.js'
-import { weighStar } from './weight.js'
+import { type ArmsWood, weighStar } from './weight.js'
 
 type Drawn = Pick<StarPlan, 'star' | 'order' | 'boardUse' | 'backing'>
 
@@ -47,14 +47,41 @@ export const woodOf = (
         }
       : {}),
   })
-  if (wood.density === undefined) return { ...known, body }
+  const arms = heaviestArms(star, order, { wood, thickness }, shop)
+  if (arms === undefined) return { ...known, body }
   const plate = backing && {
     ...backing,
     ...(plateThickness === undefined ? {} : { thickness: plateThickness }),
   }
   const holding = plate ? shop.panels.filter((each) => plateFits(plate, each)) : []
-  return { ...known, body, weight: weighStar(body, { wood: wood.density, panels: densitiesOf(holding) }) }
+  return { ...known, body, weight: weighStar(body, { arms, panels: densitiesOf(holding) }) }
 }
+
+/** Of all boards that could carry the arms the one they weigh most of; undefined while a density is unknown. */
+const heaviestArms = (
+  { armStrip }: StarPlan['star'],
+  order: StarOrder,
+  first: { readonly wood: StarPlan['wood']; readonly thickness: Mm },
+  { boards }: Shop,
+): ArmsWood | undefined => {
+  const carrying = boards.filter((board) => boardFits(board, armStrip, order.thickness))
+  const all = carrying.map(({ wood, thickness }) => ({
+    name: wood.name,
+    density: wood.density,
+    thicker: (order.thickness ?? thickness ?? first.thickness) / first.thickness,
+  }))
+  const candidates = all.length > 0 ? all : [{ ...first.wood, thicker: 1 }]
+  const known = candidates.flatMap(({ name, density, thicker }) =>
+    density === undefined ? [] : [{ name, density: density * thicker }],
+  )
+  if (known.length < candidates.length) return undefined
+  const [heaviest] = [...known].sort((a, b) => b.density - a.density)
+  const differ = known.some(({ density }) => Math.abs(density - (heaviest?.density ?? 0)) > SAME_DENSITY)
+  return heaviest && { ...heaviest, ...(differ ? { ofHeaviest: true } : {}) }
+}
+
+/** In kg/m³: no scale in a workshop tells them apart. */
+const SAME_DENSITY = 0.01
 
 /** Of the panels that could be bought for a plate; none while one of them is unknown. */
 const densitiesOf = (panels: readonly Panel[]): readonly number[] => {

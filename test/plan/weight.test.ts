@@ -12,8 +12,10 @@ const BODY = {
   glue: { joints: mm(0), jointArea: 0, plateArea: 5e4 },
 }
 
+const WOOD = { name: 'oak', density: 500 }
+
 test('a litre of wood and a fifth of a litre of plywood, and a hanger for four times that', () => {
-  const weight = weighStar(BODY, { wood: 500, panels: [700] })
+  const weight = weighStar(BODY, { arms: WOOD, panels: [700] })
   expect(weight.arms).toBeCloseTo(0.5, 12)
   expect(weight.plate).toBeCloseTo(0.14, 12)
   expect(weight.whole?.mass).toBeCloseTo(0.64, 12)
@@ -21,16 +23,20 @@ test('a litre of wood and a fifth of a litre of plywood, and a hanger for four t
 })
 
 test('a plate of unknown density is not guessed, and no hanger is chosen without it', () => {
-  expect(weighStar(BODY, { wood: 500, panels: [] })).toEqual({ arms: 0.5 })
+  expect(weighStar(BODY, { arms: WOOD, panels: [] })).toEqual({ arms: 0.5, wood: { name: 'oak' } })
   const { plateVolume, ...thin } = BODY
   expect(plateVolume).toBeGreaterThan(0)
-  expect(weighStar(thin, { wood: 500, panels: [700] })).toEqual({ arms: 0.5 })
+  expect(weighStar(thin, { arms: WOOD, panels: [700] })).toEqual({ arms: 0.5, wood: { name: 'oak' } })
 })
 
 test('a star without a plate hangs on its arms alone', () => {
   const { plateVolume, ...arms } = { ...BODY, glue: { ...BODY.glue, plateArea: 0 } }
   expect(plateVolume).toBeGreaterThan(0)
-  expect(weighStar(arms, { wood: 500, panels: [] })).toEqual({ arms: 0.5, whole: { mass: 0.5, hanger: 2 } })
+  expect(weighStar(arms, { arms: WOOD, panels: [] })).toEqual({
+    arms: 0.5,
+    wood: { name: 'oak' },
+    whole: { mass: 0.5, hanger: 2 },
+  })
 })
 
 /*
@@ -87,6 +93,39 @@ describe('of several panels', () => {
 
   test('one that holds the plate and whose density is unknown leaves the hanger open', () => {
     const star = starOf(light, heavy.replace(', density: 900 kg/m³', ''))
-    expect(star?.weight).toEqual({ arms: star?.weight?.arms })
+    expect(star?.weight).toEqual({ arms: star?.weight?.arms, wood: { name: 'white oak' } })
+  })
+})
+
+/*
+ * The same six rhombi, 51 961.524 mm² of wood. White oak weighs 761.6 kg/m³, eastern white pine, with a specific gravity of
+ * 0.35 in the same table, 0.35 × 1.12 × 1000 = 392: 19 mm of the one are 0.751904 kg, 25 mm of the other 0.509223 kg; 38 mm of
+ * it are 0.774019 kg, the heavier.
+ */
+describe('of several boards', () => {
+  const PINE = 'length: 2400, width: 100, wood: { species: eastern white pine }'
+  const OAK = 'length: 2400, width: 100, wood: { species: white oak }'
+  const starOn = (...boards: string[]): StarPlan | undefined =>
+    oneStar(
+      'regular: 6/2, tip-edge: 100',
+      `shop: { boards: [${boards.map((each) => `{ ${each} }`).join(', ')}] }`,
+    ).stars[0]
+
+  test.each([
+    [[`${PINE}, thickness: 19`, `${OAK}, thickness: 19`], 0.751904, 'white oak'],
+    [[`${OAK}, thickness: 19`, `${PINE}, thickness: 25`], 0.751904, 'white oak'],
+    [[`${OAK}, thickness: 19`, `${PINE}, thickness: 38`], 0.774019, 'eastern white pine'],
+  ])('the arms are weighed as of the one they weigh most of: %s', (boards, mass, name) => {
+    const star = starOn(...boards)
+    expect(star?.weight?.arms).toBeCloseTo(mass, 5)
+    expect(star?.weight?.whole?.hanger).toBeCloseTo(4 * mass, 4)
+    expect(star && weightText(star, oneStar('points: 5, tip-angle: 45, across: 300').order)).toContain(
+      `of ${name}, of the heaviest board that carries them`,
+    )
+  })
+
+  test('one that is too narrow does not count', () => {
+    const star = starOn(`${PINE}, thickness: 19`, `${OAK}, thickness: 19`.replace('width: 100', 'width: 40'))
+    expect(star?.weight?.wood).toEqual({ name: 'eastern white pine' })
   })
 })
