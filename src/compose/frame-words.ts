@@ -9,6 +9,7 @@ import { removedWidth } from '../order/removed-width.js'
 import type { StarPlan } from '../plan/plan.js'
 import { mm } from '../units/convert.js'
 import { showLength, showSize, showSmall } from '../units/show.js'
+import { screwsIntoFace } from './hardware-words.js'
 import type { JigWords } from './jig-phrases.js'
 import { sizeText } from './size-text.js'
 
@@ -80,7 +81,7 @@ export const frameWords = (plan: StarPlan, order: Order): JigWords => {
       'Then with glue. Lay a board and a weight on the arms before you push, so that none rises. Glue finds room at tips and valleys: wipe it off there. Leave it as long as the glue wants.',
     ],
     hardware: [
-      `${plan.star.points} wood screws, holes ${showSize(order.shop.jigStock.screw, order.lengths)}`,
+      `${plan.star.points} wood screws ${screwsIntoFace(order.shop.jigStock, order.lengths)}, for a board as thick as the frame, holes ${showSize(order.shop.jigStock.screw, order.lengths)}`,
       'a flat board, foil or waxed paper, a weight',
     ],
   }

@@ -9,6 +9,7 @@ import type { Radians } from '../units/brand.js'
 import { mm, radians } from '../units/convert.js'
 import { showLength, showSize } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
+import { screwsIntoEdge } from './hardware-words.js'
 import { type PartWords, readable } from './jig-letters.js'
 
 /** What is said of a jig: on its parts, by their words, and in words on paper. */
@@ -27,8 +28,12 @@ export const JIG_CAUTION =
 const SCREWS_HOLD = mm(9)
 
 /** The rail is no thicker than the panel: what is left beside the screws in it. */
-export const railScrews = (through: string, { shop: { jigStock }, lengths }: Order): string =>
-  `3 wood screws through ${through}, holes ${showSize(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes of ${showSize(jigStock.pilot, lengths)}${jigStock.thickness < SCREWS_HOLD - SAME_POINT ? ' and glue the rail as well' : ''}`
+export const railScrews = (rails: number, { shop: { jigStock }, lengths }: Order): string =>
+  `${3 * rails} wood screws ${screwsIntoEdge(jigStock, lengths)}, ${rails === 1 ? 'through the plate into the rail' : '3 through each plate into its rail'}, holes ${showSize(jigStock.screw, lengths)}; the rail has only ${showLength(wallInRail(jigStock), lengths)} beside them, so drill pilot holes of ${showSize(jigStock.pilot, lengths)}${jigStock.thickness < SCREWS_HOLD - SAME_POINT ? ' and glue the rail as well' : ''}`
+
+/** It stands beyond the blade, where a hand that closes it is as far away as from any jig. */
+export const boardClamp = ({ shop: { jigStock }, lengths }: Order): string =>
+  `1 for the board, ${showLength(jigStock.hands, lengths)} or more from the kerf`
 
 /** The letters that are cut have no signs of other scripts and few marks: what became of the star's name, if anything. */
 export const nameWords = ({ order: { name } }: StarPlan): string[] =>

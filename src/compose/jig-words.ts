@@ -1,20 +1,16 @@
-import { kite } from '../geometry/kite.js'
-import { between, direction, point } from '../geometry/point.js'
+import { point } from '../geometry/point.js'
 import { angleGauge, GAUGE_WORDS, type GaugedAngle } from '../jigs/angle-gauge.js'
-import { cradleReach } from '../jigs/arm-cradle.js'
-import { freeDirections, isFree } from '../jigs/free-movements.js'
-import { wallBeside } from '../jigs/holes.js'
-import { type Jig, mirroredPoint } from '../jigs/jig.js'
+import type { Jig } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
-import { degrees, mm, radians, toRadians } from '../units/convert.js'
-import { showAngle, showAtLeast, showAtMost, showLength, showSetting, showSize } from '../units/show.js'
-import { SAME_POINT } from '../units/tolerance.js'
+import { toRadians } from '../units/convert.js'
+import { showAngle, showSetting } from '../units/show.js'
+import { SAME_ANGLE } from '../units/tolerance.js'
+import { cradleWords } from './cradle-words.js'
 import { settingText } from './cut-steps.js'
 import { drillSteps, withDrillWords } from './drill-words.js'
 import { frameWords } from './frame-words.js'
-import { readable } from './jig-letters.js'
-import { handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
+import { boardClamp, handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
 import { wedgeWords } from './wedge-words.js'
 import { windowWords } from './window-words.js'
 
@@ -33,7 +29,7 @@ const ownWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     case 'blank-stop':
       return blankStopWords(jig, plan, order)
     case 'arm-cradle':
-      return armCradleWords(jig, plan, order)
+      return cradleWords(jig, plan, order)
     case 'first-cut-wedge':
     case 'joint-cut-wedge':
       return wedgeWords(jig, plan, order)
@@ -49,6 +45,12 @@ const ownWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
 const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const { star, blank, firstCut } = plan
   const set = showSetting(blank.side, order.lengths)
+  const isSquare = Math.abs(firstCut.miter) < SAME_ANGLE
+  const edge = isSquare ? 'square edge' : 'slanted edge'
+  const leans =
+    firstCut.miter < -SAME_ANGLE
+      ? 'The slanted edge leans back; the board still meets it along its whole end.'
+      : 'The same stop serves every blank of this star.'
   return {
     title: 'Blank stop, for cut 1',
     onParts: {
@@ -63,98 +65,14 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
       spacer: spacerWords(toRadians(star.tipAngle), order),
     },
     steps: [
-      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the fence so that the board's end, with the spacer between it and the stop's slanted edge, lies ${set} along the fence from the blade's near side.`,
+      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the fence so that the board's end, with the spacer between it and the stop's ${edge}, lies ${set} along the fence from the blade's near side.`,
       'Push the board, face side up, against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
-      `Take the blank out when the blade stands still. ${star.tipAngle < 90 ? 'The same stop serves every blank of this star.' : 'The slanted edge leans back; the board still meets it along its whole end.'}`,
+      `Take the blank out when the blade stands still. ${leans}`,
       ...handWords(jig, order),
     ],
-    hardware: [railScrews('the plate into the rail', order), '2 clamps for the rail, 1 for the board'],
+    hardware: [railScrews(1, order), `2 clamps for the rail, ${boardClamp(order)}`],
   }
 }
-
-const armCradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
-  const { star, jointCut } = plan
-  const { nearValley, centre } = kite(star)
-  const along = direction(nearValley, centre)
-  const edge = between(nearValley, centre, 0.5)
-  const left = order.shop.jigStock.side === 'left'
-  const lean = radians(Math.atan2(along.y, left ? -along.x : along.x))
-  const face = toRadians(degrees(star.tipAngle - 90))
-  const free = freeDirections([point(0, 1), point(Math.cos(face), Math.sin(face))])
-  const offFence = isFree(free, degrees(90))
-  const { jigStock } = order.shop
-  const show = (length: typeof jigStock.screw) => showSize(length, order.lengths)
-  const [strip, block] = ['fence strip', 'tip block'].map(
-    (part) => jig.parts.find(({ word }) => word === part)?.pilots?.length ?? 0,
-  ) as [number, number]
-  return {
-    title: 'Arm cradle, for cuts 2 and 3',
-    onParts: {
-      base: [
-        {
-          text: 'BLADE THIS EDGE',
-          short: 'BLADE',
-          near: left ? mirroredPoint(edge) : edge,
-          turn: readable(lean),
-        },
-        { text: 'ARM CRADLE' },
-        { text: plan.order.name },
-        { text: `CUTS 2 + 3: SAW ${settingText(jointCut)}` },
-        { text: `TIP TO BLADE ${showSetting(plan.stop, order.lengths)}` },
-      ],
-      'fence strip': [{ text: 'FENCE STRIP' }],
-      'tip block': [{ text: 'TIP BLOCK' }],
-      'hold-down bar': [{ text: 'BAR' }],
-    },
-    steps: [
-      `Saw ${settingText(jointCut)}, ${sideWords(order)}, the handle swung away from it. Fence strip against the ${jointCut.wedge ? 'wedge' : "saw's fence"}, the base's slanted edge along the blade's near side. Clamp the base to the table or the fence.`,
-      'Cut 2: face side up, the edge that lay on the fence on the fence strip, the tip against the tip block. Cut 3: the arm turned over, the other tip edge on the strip. Blow the dust out of the notch at the tip each time.',
-      offFence
-        ? 'Strip and block do not keep this arm on the strip: only the toggle clamp does. Close it before every cut.'
-        : 'The arm can still slide towards the blade along the strip, and along the block: only the toggle clamp stops it. Close it before every cut.',
-      'Pack up clamp and bar until the bar presses level on the arm.',
-      reachWords(plan, order),
-      ...thinWalls(jig, order),
-      ...handWords(jig, order),
-    ],
-    hardware: [
-      `${strip + block} wood screws, no longer than ${showAtMost(mm(2 * jigStock.thickness - SCREW_END), order.lengths)}, from below through the base: ${strip} into the fence strip, ${block} into the tip block; holes ${show(jigStock.screw)}, heads sunk. Drill pilot holes of ${show(jigStock.pilot)} at the crosses on strip and block, or the screws do not bite${GLUED[block] ?? ''}`,
-      `toggle clamp, foot slots ${show(jigStock.clampAcross)} × ${show(jigStock.clampAlong)} apart, with ${show(jigStock.bolt)} holes in the bar for its bolt and a rubber foot`,
-    ],
-  }
-}
-
-/** What a tip block needs that has room for no screw, or for one. */
-const GLUED = [
-  '; glue the block, which has no room for a screw',
-  '; glue the block too, for on one screw it turns',
-]
-
-/** Wood over the end of a screw, in mm. */
-const SCREW_END = 2
-
-/** The strip and the base take of the saw's reach and of its depth of cut. */
-const reachWords = (plan: StarPlan, { shop: { jigStock }, lengths }: Order): string => {
-  const depth =
-    plan.thickness === undefined
-      ? "the panel's thickness and the arm's"
-      : showAtLeast(mm(jigStock.thickness + plan.thickness), lengths)
-  const reach = plan.jointCut.wedge
-    ? ''
-    : `reach ${showAtLeast(cradleReach(plan, jigStock), lengths)} from the fence and `
-  return `The blade must ${reach}cut ${depth} deep: try it with the saw off.`
-}
-
-/** Parts that a star leaves less wood beside a hole than the panel is thick. */
-const thinWalls = ({ parts }: Jig, { shop: { jigStock }, lengths }: Order): string[] =>
-  parts.flatMap((part) => {
-    const wall = wallBeside(part)
-    return wall === undefined || wall > jigStock.thickness - SAME_POINT
-      ? []
-      : [
-          `The ${part.word} is only ${showLength(wall, lengths)} wide beside its holes, less than the panel is thick: cut it from sound hardwood, or give a thinner ${part.word === 'hold-down bar' ? 'bolt' : 'screw'}.`,
-        ]
-  })
 
 const angleGaugeWords = (plan: StarPlan, order: Order): JigWords => {
   const { angles } = angleGauge(plan, order.shop.jigStock, order.shop.cutter)

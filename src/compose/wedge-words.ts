@@ -9,7 +9,7 @@ import { degrees, toRadians } from '../units/convert.js'
 import { showAngle, showLength, showSetting } from '../units/show.js'
 import { settingText } from './cut-steps.js'
 import type { PartWords } from './jig-letters.js'
-import { handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
+import { boardClamp, handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
 
 export const wedgeOf = (
   name: 'first-cut-wedge' | 'joint-cut-wedge',
@@ -52,8 +52,10 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
       ...handWords(jig, order),
     ],
     hardware: [
-      railScrews(first ? 'each plate into its rail' : 'the plate into the rail', order),
-      first ? '2 clamps for each rail, 1 for the board' : '2 clamps for the rail, and what the cradle needs',
+      railScrews(first ? 2 : 1, order),
+      first
+        ? `2 clamps for each rail, ${boardClamp(order)}`
+        : '2 clamps for the rail, and what the cradle needs',
     ],
   }
 }

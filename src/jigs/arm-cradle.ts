@@ -1,12 +1,11 @@
 import { leftPart } from '../geometry/half-plane.js'
 import { hull } from '../geometry/hull.js'
-import { blankCorners, kite, kiteInscribed, kiteOutline } from '../geometry/kite.js'
+import { kite, kiteInscribed, kiteOutline } from '../geometry/kite.js'
 import { distanceToEdge } from '../geometry/leaves-room.js'
 import { circle, closedOutline, edges, type Outline } from '../geometry/outline.js'
 import {
   add,
   between,
-  direction,
   distance,
   leftOf,
   type Point,
@@ -24,6 +23,7 @@ import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
 import { type ClampPlace, clampPlace, RIM } from './clamp-place.js'
 import { beside, clampCorners, clampHoles, crossAt, holesAlong } from './holes.js'
 import type { Jig, JigPart } from './jig.js'
+import { endOfCut, jointBlade, uncutWood } from './uncut-wood.js'
 
 /** Of a thinner panel screws through the base find no hold in strip and block. Common practice, no published source. */
 export const THINNEST_CRADLE = mm(9)
@@ -58,7 +58,7 @@ const NOTCH = 6
 export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   const { star } = plan
   const { nearValley, centre, farValley } = kite(star)
-  const blade: BladeLine = { foot: nearValley, along: direction(nearValley, centre) }
+  const blade = jointBlade(plan)
   const block = tipBlock(plan, stock)
   const stripWidth = stripWide(stock)
   const rim = beside(RIM, stock)
@@ -68,7 +68,7 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   const noseAway = Math.max(kiteInscribed(star), half + NOSE_CLEAR)
   const nose = between(centre, point(0, 0), noseAway / tipAway)
   // Uncut, the wood lies there for cut 2; turned over for cut 3 it is the arm, which the blank holds.
-  const blank = uncutWood(plan, blade)
+  const blank = uncutWood(plan)
   const clamp = clampPlace(nose, blade, [block, blank], stock)
   const foot = clampCorners(
     clamp.at,
@@ -132,24 +132,9 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
   }
 }
 
-/** What cut 2 leaves of the blank on the cradle, with the waste that cut 3 takes off. */
-const uncutWood = ({ star, blank }: StarPlan, blade: BladeLine): Point[] =>
-  leftPart(blankCorners(star, blank.side), blade.foot, blade.along)
-
 /** How far from the fence the blade must reach: across the cradle's strip, and to the end of cut 2 in the uncut wood. */
 export const cradleReach = (plan: StarPlan, stock: JigStock): Mm => {
-  const { nearValley, centre } = kite(plan.star)
-  const blade: BladeLine = { foot: nearValley, along: direction(nearValley, centre) }
-  return mm(distance(onBlade(blade, -stripWide(stock)), endOfCut(plan)))
-}
-
-/** Where the blade leaves the wood in cut 2, in the kite's own place. */
-export const endOfCut = (plan: StarPlan): Point => {
-  const { nearValley, centre } = kite(plan.star)
-  const blade: BladeLine = { foot: nearValley, along: direction(nearValley, centre) }
-  return uncutWood(plan, blade)
-    .filter((corner) => fromBlade(blade, corner) < SHOP)
-    .reduce((end, corner) => (corner.y > end.y ? corner : end), centre)
+  return mm(distance(onBlade(jointBlade(plan), -stripWide(stock)), endOfCut(plan)))
 }
 
 const stripWide = (stock: JigStock): number => beside(STRIP / 2, stock) * 2
@@ -175,11 +160,10 @@ const halfBar = (tipAway: number, { bolt, thickness }: JigStock): number =>
  * How far the tip is from the blade, and from where on the hold-down finds room on the arm: a shorter arm has no
  * cradle.
  */
-export const holdRoom = ({ star }: StarPlan, { bolt }: JigStock): { readonly is: Mm; readonly least: Mm } => {
-  const { nearValley, centre } = kite(star)
-  const is = fromBlade({ foot: nearValley, along: direction(nearValley, centre) }, point(0, 0))
-  return { is: mm(is), least: mm(bolt + 2 * WALL) }
-}
+export const holdRoom = (plan: StarPlan, { bolt }: JigStock): { readonly is: Mm; readonly least: Mm } => ({
+  is: mm(fromBlade(jointBlade(plan), point(0, 0))),
+  least: mm(bolt + 2 * WALL),
+})
 
 const nearestCorner = (blade: BladeLine, corners: readonly Point[]): number =>
   Math.min(...corners.map((corner) => fromBlade(blade, corner)))

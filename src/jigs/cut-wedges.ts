@@ -5,11 +5,12 @@ import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { mm, toRadians } from '../units/convert.js'
-import { armCradle, endOfCut } from './arm-cradle.js'
+import { armCradle } from './arm-cradle.js'
 import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
 import { type FenceWedge, fenceWedge } from './fence-wedge.js'
 import type { Jig } from './jig.js'
 import { spacer, spacerPart } from './spacer.js'
+import { endOfCut } from './uncut-wood.js'
 
 /** The cradle's base bears on the wedge's heel so high, in mm: less than its fence strip is wide. */
 const HEEL = 20
