@@ -42,16 +42,17 @@ export const jigCard = (plan: StarPlan, order: Order): Drawing => {
 const titleOf = (plan: StarPlan): string => `${plan.order.name}: jigs`
 
 /** Title, jigs and caution under each other, and how high a frame around them is. */
-const pageOf = (plan: StarPlan, bands: readonly Block[], { across }: CardSize): Block => {
+const pageOf = (plan: StarPlan, bands: readonly JigBand[], { across }: CardSize): Block => {
   const width = insideFrame(across)
   const title = textBlock([titleOf(plan)], 5, width)
-  const caution = textBlock([...nameWords(plan), JIG_CAUTION], WORDS, width)
-  const { shapes, height } = stacked([title, ...bands, caution], BETWEEN)
+  const notes = [...nameWords(plan), ...(bands.some(({ atBlade }) => atBlade) ? [JIG_CAUTION] : [])]
+  const caution = notes.length > 0 ? [textBlock(notes, WORDS, width)] : []
+  const { shapes, height } = stacked([title, ...bands, ...caution], BETWEEN)
   return { shapes, height: height + 2 * PADDING }
 }
 
 /** @param size of the frame; higher where the bands are */
-const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawing => {
+const cardOf = (plan: StarPlan, bands: readonly JigBand[], size: CardSize): Drawing => {
   const page = pageOf(plan, bands, size)
   const height = Math.max(size.height, page.height)
   return framedCard(
@@ -62,12 +63,23 @@ const cardOf = (plan: StarPlan, bands: readonly Block[], size: CardSize): Drawin
   )
 }
 
-const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): Block[] =>
+/** What a card has of a jig; does it lie beside the blade? */
+interface JigBand extends Block {
+  readonly atBlade: boolean
+}
+
+const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): JigBand[] =>
   jigs.map((wanted) => {
     const drawn = 'drawn' in wanted && wanted.drawn.ok ? wanted.drawn.value : undefined
     return drawn
-      ? jigBand(drawn, plan, order, across)
-      : stacked([headingBlock(jigTitle(wanted.name)), textBlock(whyLeftOut(wanted), WORDS, across)], 1.5)
+      ? { ...jigBand(drawn, plan, order, across), atBlade: drawn.jig.inUse?.blade !== undefined }
+      : {
+          ...stacked(
+            [headingBlock(jigTitle(wanted.name)), textBlock(whyLeftOut(wanted), WORDS, across)],
+            1.5,
+          ),
+          atBlade: false,
+        }
   })
 
 const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Order, width: number): Block => {
