@@ -34,12 +34,12 @@ export const framedCard = (
  *
  * @param heightOf what a card with these blocks takes, its padding included
  */
-export const onCards = (
-  blocks: readonly Block[],
+export const onCards = <B extends Block>(
+  blocks: readonly B[],
   { height }: CardSize,
-  heightOf: (blocks: readonly Block[]) => number,
-): Block[][] => {
-  const cards: Block[][] = []
+  heightOf: (blocks: readonly B[]) => number,
+): B[][] => {
+  const cards: B[][] = []
   for (const block of blocks) {
     const last = cards.at(-1)
     if (last && heightOf([...last, block]) <= height) last.push(block)

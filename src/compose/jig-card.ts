@@ -8,7 +8,6 @@ import { showSize } from '../units/show.js'
 import { type Block, headingBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { type CardSize, cardSize } from './card-size.js'
-import { RULES_CAUTION } from './cautions.js'
 import { assembly, PICTURE_ACROSS } from './jig-assembly.js'
 import { JIG_CAUTION, nameWords } from './jig-phrases.js'
 import { jigWords } from './jig-words.js'
@@ -29,54 +28,32 @@ const BETWEEN = 3
 export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Order): Drawing[] => {
   const size = cardSize(order)
   const bands = jigBands(jigs, plan, order, insideFrame(size.across))
-  const last = lastWords(jigs, plan)
-  const pages = onCards(bands, size, (page) => pageOf(plan, page, last, size).height)
-  return pages.map((bands) => cardOf(plan, bands, last, size))
+  const pages = onCards(bands, size, (page) => pageOf(plan, page, size).height)
+  return pages.map((bands) => cardOf(plan, bands, size))
 }
 
 /** The same on one page, however long. */
 export const jigCard = (plan: StarPlan, order: Order): Drawing => {
   const { across } = cardSize(order)
   const size = { across, height: mm(0) }
-  const jigs = drawJigs(plan, order)
-  return cardOf(plan, jigBands(jigs, plan, order, insideFrame(across)), lastWords(jigs, plan), size)
-}
-
-/** At the foot of every page: how names are cut, and the caution for jigs beside the blade, where there are any. */
-const lastWords = (jigs: readonly WantedJig[], plan: StarPlan): string[] => {
-  const made = jigs.flatMap((wanted) =>
-    'drawn' in wanted && wanted.drawn.ok ? [wanted.drawn.value.jig] : [],
-  )
-  return [
-    ...(made.length > 0 ? nameWords(plan) : []),
-    made.some(({ inUse }) => inUse?.blade) ? JIG_CAUTION : RULES_CAUTION,
-  ]
+  return cardOf(plan, jigBands(drawJigs(plan, order), plan, order, insideFrame(across)), size)
 }
 
 const titleOf = (plan: StarPlan): string => `${plan.order.name}: jigs`
 
 /** Title, jigs and caution under each other, and how high a frame around them is. */
-const pageOf = (
-  plan: StarPlan,
-  bands: readonly Block[],
-  last: readonly string[],
-  { across }: CardSize,
-): Block => {
+const pageOf = (plan: StarPlan, bands: readonly JigBand[], { across }: CardSize): Block => {
   const width = insideFrame(across)
   const title = textBlock([titleOf(plan)], 5, width)
-  const caution = textBlock(last, WORDS, width)
-  const { shapes, height } = stacked([title, ...bands, caution], BETWEEN)
+  const notes = [...nameWords(plan), ...(bands.some(({ atBlade }) => atBlade) ? [JIG_CAUTION] : [])]
+  const caution = notes.length > 0 ? [textBlock(notes, WORDS, width)] : []
+  const { shapes, height } = stacked([title, ...bands, ...caution], BETWEEN)
   return { shapes, height: height + 2 * PADDING }
 }
 
 /** @param size of the frame; higher where the bands are */
-const cardOf = (
-  plan: StarPlan,
-  bands: readonly Block[],
-  last: readonly string[],
-  size: CardSize,
-): Drawing => {
-  const page = pageOf(plan, bands, last, size)
+const cardOf = (plan: StarPlan, bands: readonly JigBand[], size: CardSize): Drawing => {
+  const page = pageOf(plan, bands, size)
   const height = Math.max(size.height, page.height)
   return framedCard(
     { kind: 'jig-card', title: titleOf(plan) },
@@ -86,12 +63,23 @@ const cardOf = (
   )
 }
 
-const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): Block[] =>
+/** What a card has of a jig; does it lie beside the blade? */
+interface JigBand extends Block {
+  readonly atBlade: boolean
+}
+
+const jigBands = (jigs: readonly WantedJig[], plan: StarPlan, order: Order, across: number): JigBand[] =>
   jigs.map((wanted) => {
     const drawn = 'drawn' in wanted && wanted.drawn.ok ? wanted.drawn.value : undefined
     return drawn
-      ? jigBand(drawn, plan, order, across)
-      : stacked([headingBlock(jigTitle(wanted.name)), textBlock(whyLeftOut(wanted), WORDS, across)], 1.5)
+      ? { ...jigBand(drawn, plan, order, across), atBlade: drawn.jig.inUse?.blade !== undefined }
+      : {
+          ...stacked(
+            [headingBlock(jigTitle(wanted.name)), textBlock(whyLeftOut(wanted), WORDS, across)],
+            1.5,
+          ),
+          atBlade: false,
+        }
   })
 
 const jigBand = ({ jig, drawing, sheets }: DrawnJig, plan: StarPlan, order: Order, width: number): Block => {

@@ -6,7 +6,7 @@ import { thickestScrew } from '../order/wood-screw.js'
 import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import { degrees, mm } from '../units/convert.js'
-import { showAngle, showAtLeast, showAtMost, showLength, showSize, showSmall } from '../units/show.js'
+import { showAngle, showAtLeast, showAtMost, showLength, showSize } from '../units/show.js'
 import { SAME_ANGLE, SAME_POINT, SHOP } from '../units/tolerance.js'
 import { frameRefusal } from './frame-words.js'
 import { wedgeOf } from './wedge-words.js'
@@ -102,7 +102,7 @@ const windowRefusal = (plan: StarPlan, { shop, lengths }: Order): Problem | unde
     ? undefined
     : {
         place: 'shop.jig-stock.tolerance',
-        given: showSmall(shop.jigStock.tolerance, lengths),
+        given: showSize(shop.jigStock.tolerance, lengths),
         advice: `Nothing would be left of the narrow opening for an arm of "${plan.order.name}". Give a smaller tolerance, or leave the trial window out.`,
       }
 

@@ -14,6 +14,8 @@ const HEIGHTS = [3, 2.2]
 const NEEDS = 0.6
 /** Numbers beside the picture stand so far apart. */
 const APART = 4
+/** How much higher or lower than its part a number beside the picture may stand. */
+const LIFTS = [0, 1.1 * APART, -1.1 * APART, 2.2 * APART, -2.2 * APART]
 /** Places tried across and up a part. */
 const PLACES = 30
 
@@ -38,6 +40,7 @@ export interface Picture {
  */
 export const partNumbers = (count: number, picture: Picture): Shape[] => {
   const ends: Point[] = []
+  const numbers: Point[] = []
   return Array.from({ length: count }, (_, index) => index + 1).flatMap((number) => {
     const own = picture.placed.filter((each) => each.number === number)
     // Of copies the one that is nearest to the right edge, so that the line crosses little.
@@ -46,15 +49,20 @@ export const partNumbers = (count: number, picture: Picture): Shape[] => {
       undefined,
     )
     if (!chosen) return []
-    const places = placesOn(chosen, picture)
+    const places = placesOn(chosen, picture).filter((place) =>
+      numbers.every((other) => distance(place, other) > APART),
+    )
     const { place, room } = roomiest(places, picture)
     const height = HEIGHTS.find((each) => room >= NEEDS * each)
-    if (height !== undefined) return [centredLabel(String(number), place, { height, layer: 'PATTERN' })]
+    if (height !== undefined) {
+      numbers.push(place)
+      return [centredLabel(String(number), place, { height, layer: 'PATTERN' })]
+    }
     const { from, end } = lineOut(places.length > 0 ? places : [place], ends, picture)
     ends.push(end)
     return [
       line('NOTE', from, end),
-      centredLabel(String(number), point(end.x + (end.x > from.x ? 2 : -2), from.y), {
+      centredLabel(String(number), point(end.x + (end.x > from.x ? 2 : -2), end.y), {
         height: 3,
         layer: 'PATTERN',
       }),
@@ -62,14 +70,19 @@ export const partNumbers = (count: number, picture: Picture): Shape[] => {
   })
 }
 
-/** The shortest level line from a part to either side of the picture that ends apart from others. */
+/** The shortest line from a part to either side of the picture, level or nearly so, that ends apart from others. */
 const lineOut = (
   places: readonly Point[],
   ends: readonly Point[],
   { right }: Picture,
 ): { readonly from: Point; readonly end: Point } => {
   const lines = places.flatMap((from) =>
-    [BESIDE - 1, right + 1].map((x) => ({ from, end: point(x, from.y), length: Math.abs(x - from.x) })),
+    [BESIDE - 1, right + 1].flatMap((x) =>
+      LIFTS.map((lift) => {
+        const end = point(x, from.y + lift)
+        return { from, end, length: distance(from, end) }
+      }),
+    ),
   )
   const free = lines.filter(({ end }) => ends.every((other) => distance(end, other) > APART))
   return (free.length > 0 ? free : lines).reduce((a, b) => (b.length < a.length ? b : a))

@@ -1,7 +1,9 @@
+import { add, type Point, point } from '../geometry/point.js'
 import { trialWindow, WORDS_ACROSS } from '../jigs/trial-window.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { showSmall } from '../units/show.js'
+import type { PartWords } from './jig-letters.js'
 import type { JigWords } from './jig-phrases.js'
 
 /** The window for a star whose arms it fits, as its refusal has found out. */
@@ -11,18 +13,26 @@ export const windowOf = (plan: StarPlan, { shop }: Order): NonNullable<ReturnTyp
   return window
 }
 
+/** From one line of words below a window to the next, in mm. */
+const LINE = 11
+
+const inWindow = (text: string, middle: Point): PartWords => ({ text, in: { middle, across: WORDS_ACROSS } })
+
 export const windowWords = (plan: StarPlan, order: Order): JigWords => {
   const { windows } = windowOf(plan, order)
   const by = showSmall(order.shop.jigStock.tolerance, order.lengths)
-  const name = (wider: number): string => (wider > 0 ? `GO +${by}` : wider < 0 ? `NO GO -${by}` : 'NOMINAL')
   return {
     title: 'Trial-piece window',
     onParts: {
       window: [
-        ...windows.map(({ wider, words }) => ({
-          text: name(wider),
-          in: { middle: words, across: WORDS_ACROSS },
-        })),
+        ...windows.flatMap(({ wider, words }) =>
+          wider === 0
+            ? [inWindow('NOMINAL', words)]
+            : [
+                inWindow(wider > 0 ? 'GO' : 'NO GO', add(words, point(0, LINE / 2))),
+                inWindow(`${wider > 0 ? '+' : '-'}${by}`, add(words, point(0, -LINE / 2))),
+              ],
+        ),
         { text: plan.order.name },
       ],
     },

@@ -10,7 +10,7 @@ import type { Jig } from './jig.js'
 
 /** In mm: a window has at least so much room across, for its words, which stand in a strip below it. */
 export const WORDS_ACROSS = 40
-const WORDS_HIGH = 20
+const WORDS_HIGH = 24
 
 /** One opening of the window, by how much it is wider than the arm on every edge. */
 export interface Window {

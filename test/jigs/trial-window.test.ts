@@ -1,4 +1,6 @@
 import { describe, expect, it, vi } from 'vitest'
+import { partLettering } from '../../src/compose/jig-letters.js'
+import { jigWords } from '../../src/compose/jig-words.js'
 import { drawJig, jigOf } from '../../src/compose/jigs.js'
 import { compensated } from '../../src/cutter/compensated.js'
 import type { Outline } from '../../src/geometry/outline.js'
@@ -117,6 +119,28 @@ describe.each(SHOPS)('a trial window with %s', (shop) => {
     }
   })
 })
+
+it.each(['', 'jig-stock: { thickness: 3 mm, tolerance: 1.25 mm }', 'cutter: { kind: router, bit: 8 mm }'])(
+  'NO GO stands as large as GO and NOMINAL, capitals of 6 mm: %s',
+  (shop) => {
+    let read = 0
+    for (const { plan, order, name } of sweptPlans(shop).filter((_, index) => index % 4 === 0)) {
+      const jig = jigOf('trial-window', plan, order)
+      const part = jig.ok ? jig.value.parts[0] : undefined
+      if (!jig.ok || !part) continue
+      const words = jigWords(jig.value, plan, order).onParts.window ?? []
+      words.forEach(({ text }, index) => {
+        if (!/GO|NOMINAL/.test(text)) return
+        const before = partLettering(part, words.slice(0, index)).length
+        const strokes = partLettering(part, words.slice(0, index + 1)).slice(before)
+        const high = strokes.flatMap(({ vertices }) => vertices.map(({ y }) => y))
+        expect(Math.max(...high) - Math.min(...high), `${name}: ${text}`).toBeCloseTo(6, 1)
+        read += 1
+      })
+    }
+    expect(read).toBeGreaterThan(100)
+  },
+)
 
 it('is refused when the tolerance leaves nothing of the narrow opening', () => {
   const tiny = sweptPlans('jig-stock: { tolerance: 5 mm }').find(({ plan }) => plan.star.tipAngle === 3)
