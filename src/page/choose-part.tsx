@@ -41,6 +41,8 @@ export const ChoosePart = ({
   const { job } = useBench()
   const [answered, setAnswered] = useState<Answered>()
   const [doing, setDoing] = useState('')
+  /** A comparison asked for here comes into sight; one that is there from the start does not. */
+  const [asked, setAsked] = useState(false)
   const [unfound, setUnfound] = useState<readonly string[]>([])
   const problems = problemsOf(readWish(wish))
   const type = (key: string, text: string): void => {
@@ -123,7 +125,9 @@ export const ChoosePart = ({
           isCurrent={isCurrent}
           isLooking={doing !== ''}
           wish={wish}
+          comesIntoSight={asked}
           onCompare={({ one = '', other = '' }) => {
+            setAsked(true)
             const { [ONE]: _, [OTHER]: __, ...rest } = wish
             const next = { ...rest, ...(one ? { [ONE]: one } : {}), ...(other ? { [OTHER]: other } : {}) }
             if ((one && other) || answered.wish.compare) look(next)

@@ -26,6 +26,7 @@ export const ChosenList = ({
   isCurrent,
   isLooking,
   wish: { [ONE]: one, [OTHER]: other },
+  comesIntoSight,
   onCompare,
   onMore,
   children,
@@ -35,6 +36,8 @@ export const ChosenList = ({
   readonly isCurrent: boolean
   readonly isLooking: boolean
   readonly wish: Readonly<Record<string, string>>
+  /** Is the comparison scrolled to when it is there? */
+  readonly comesIntoSight: boolean
   readonly onCompare: (two: NamedTwo) => void
   readonly onMore: () => void
   /** The files of what is shown. */
@@ -76,7 +79,7 @@ export const ChosenList = ({
           )}
         </LabelledField>
       </div>
-      {chosen.compared && <Compared compared={chosen.compared} />}
+      {chosen.compared && <Compared compared={chosen.compared} comesIntoSight={comesIntoSight} />}
       <ol class="choices">
         {chosen.listed.map(({ label, words: [kind, ...words], corners, keys }, index) => {
           const number = String(index + 1)
@@ -140,11 +143,15 @@ const NAMED_AS = "a number of the list, a star's name, 5/2 or 5@45"
 /** It comes into sight when it is there: the second star may have been picked far below. */
 const Compared = ({
   compared: { title, rows, drawn },
+  comesIntoSight,
 }: {
+  readonly comesIntoSight: boolean
   readonly compared: NonNullable<ChosenStars['compared']>
 }) => {
   const shown = useRef<HTMLDivElement>(null)
-  useEffect(() => shown.current?.scrollIntoView(), [title, rows])
+  useEffect(() => {
+    if (comesIntoSight) shown.current?.scrollIntoView()
+  }, [title, rows])
   return (
     <div aria-live="polite" class="panel" ref={shown}>
       <h3>Two compared</h3>

@@ -32,13 +32,21 @@ export const TextField = ({
   label,
   hint,
   words = false,
-}: FieldProps & { readonly words?: boolean }) => {
+  instead,
+}: FieldProps & {
+  readonly words?: boolean
+  /** What gives way to it when something is typed here. */
+  readonly instead?: OrderPlace
+}) => {
   const { document, change, plan } = useBench()
   const written = writtenAt(document, place) ?? ''
   const elsewhere = inOrderUnits(written, plan.order.lengths)
   const told = [hint, elsewhere].filter(Boolean).join('; ')
   const take = (typed: string): void =>
-    change([place, typed === '' ? undefined : words ? typed : asTyped(typed)])
+    change(
+      [place, typed === '' ? undefined : words ? typed : asTyped(typed)],
+      ...(typed !== '' && instead ? [[instead, undefined] as const] : []),
+    )
   return (
     <FieldFrame place={place} label={label} {...(told === '' ? {} : { hint: told })}>
       {(described) => <TypedInput {...described} text={written} onTake={take} />}

@@ -23,12 +23,16 @@ export const PanelsPart = ({
     <>
       <h3>The backings on panels</h3>
       {panels || takesPanels(plan) ? (
-        <WorkedOut what="Backings on panels" work={work} stop={stop}>
-          {panels && <Laid panels={panels} />}
-          {panels?.stopped && work.doing === undefined && (
-            <button type="button" onClick={lay}>
-              Search to the end
-            </button>
+        <WorkedOut what="Backings on panels" work={work} stop={stop} has={panels !== undefined}>
+          {(panels || work.stopped) && (
+            <>
+              {panels && <Laid panels={panels} />}
+              {work.doing === undefined && (work.stopped || panels?.stopped) && (
+                <button type="button" onClick={lay}>
+                  {work.stopped ? 'Work the panels out' : 'Search to the end'}
+                </button>
+              )}
+            </>
           )}
         </WorkedOut>
       ) : (

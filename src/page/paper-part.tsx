@@ -49,7 +49,12 @@ export const PaperPart = ({
             }))}
           />
         )}
-        <TextField place={['shop', 'paper', 'roll']} label="Roll, its width" hint="instead of sheets" />
+        <TextField
+          place={['shop', 'paper', 'roll']}
+          label="Roll, its width"
+          hint="instead of sheets"
+          instead={['shop', 'paper', 'size']}
+        />
         <TextField
           place={['shop', 'paper', 'printed', 'across']}
           label="Print check, across"

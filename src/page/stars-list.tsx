@@ -1,3 +1,4 @@
+import { isSeq } from 'yaml'
 import type { OrderValue } from '../order/edit-text.js'
 import { useBench } from './bench.js'
 
@@ -10,7 +11,7 @@ const freeName = (names: readonly string[]): string => {
 
 /** The stars of the order by name, the one that is shown marked; stars can be added and taken away. */
 export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void }) => {
-  const { plan, change, starIndex } = useBench()
+  const { plan, document, change, starIndex } = useBench()
   const { stars, order } = plan
   const fresh: OrderValue =
     order.lengths.units === 'mm'
@@ -27,11 +28,11 @@ export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void
         type="button"
         class="quiet"
         onClick={() => {
-          change([
-            ['stars', stars.length],
-            { name: freeName(stars.map(({ order }) => order.name)), ...fresh },
-          ])
-          onShow(stars.length)
+          // Of the order as it is written: one with mistakes may have fewer than are shown.
+          const written: unknown = document.getIn(['stars'])
+          const count = isSeq(written) ? written.items.length : 0
+          change([['stars', count], { name: freeName(stars.map(({ order }) => order.name)), ...fresh }])
+          onShow(count)
         }}
       >
         Add a star

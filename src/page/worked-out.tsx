@@ -15,6 +15,7 @@ export const WorkedOut = ({
   work,
   stop,
   children,
+  has = Boolean(children),
 }: {
   /** For whoever hears the page. */
   readonly what: string
@@ -23,6 +24,8 @@ export const WorkedOut = ({
   readonly stop?: () => void
   /** Nothing before the first ones are there. */
   readonly children: ComponentChildren
+  /** Do figures stand here already? */
+  readonly has?: boolean
 }) => {
   const { beside } = useBench()
   const why = beside === 'current' || beside === 'halted' ? undefined : WHY[beside]
@@ -36,7 +39,7 @@ export const WorkedOut = ({
     >
       {why !== undefined && (
         <p class="before-note">
-          {why} {children ? 'What stands here is of the order as it was before.' : ''}
+          {why} {has ? 'What stands here is of the order as it was before.' : ''}
         </p>
       )}
       {beside === 'working' && work?.doing !== undefined && stop && (

@@ -4,7 +4,7 @@ import { unzipSync } from 'fflate'
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { starwright } from '../cli/starwright.js'
-import { EXAMPLE, laid, saved, type } from './opened.js'
+import { EXAMPLE, laid, PAGE, saved, type } from './opened.js'
 import { pages } from './pages.js'
 
 const { folder, using } = pages()
@@ -40,6 +40,37 @@ describe('the star', () => {
       await page.getByRole('button', { name: 'Redo' }).click()
       await expect.poll(() => summary(page)).not.toBe(before)
     }))
+
+  it('is pulled by a finger, and the page stays where it is', () =>
+    using(
+      async (page) => {
+        const grip = page.getByRole('slider', { name: 'Size of the star, centre to tip' })
+        await grip.scrollIntoViewIfNeeded()
+        const box = await grip.boundingBox()
+        if (!box) throw new Error('no grip')
+        const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+        const scrolled = await page.evaluate(() => window.scrollY)
+        const finger = await page.context().newCDPSession(page)
+        const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', up: number) =>
+          finger.send('Input.dispatchTouchEvent', {
+            type,
+            touchPoints: type === 'touchEnd' ? [] : [{ x, y: y - up }],
+          })
+        await touch('touchStart', 0)
+        const widths: number[] = []
+        for (let up = 4; up <= 40; up += 4) {
+          await touch('touchMove', up)
+          await page.waitForTimeout(30)
+          widths.push(Number(/([\d.]+) mm across/.exec(await summary(page))?.[1]))
+        }
+        await touch('touchEnd', 40)
+        // All of the way, not only until the browser takes the finger for scrolling.
+        for (const [index, width] of widths.entries())
+          expect(width).toBeGreaterThan(widths[index - 1] ?? 273.1)
+        expect(await page.evaluate(() => window.scrollY)).toBe(scrolled)
+      },
+      { viewport: { width: 360, height: 720 }, hasTouch: true, isMobile: true },
+    ))
 
   it('grows fatter by pulling its valley outwards, in steps of the saw', () =>
     using(async (page) => {
@@ -179,6 +210,31 @@ describe('the order', () => {
       await expect.poll(() => page.getByLabel('Name', { exact: true }).inputValue()).toBe('Chapel')
     }))
 })
+
+it('a roll typed takes the place of sheets in one step, and emptied gives them back', () =>
+  using(async (page) => {
+    await type(page, 'Roll, its width', '610')
+    await expect.poll(() => page.getByLabel('Sheets', { exact: true }).count()).toBe(0)
+    expect(await page.getByLabel('Roll, its width').getAttribute('aria-invalid')).toBe('false')
+    await type(page, 'Roll, its width', '')
+    await expect.poll(() => page.getByLabel('Sheets', { exact: true }).count()).toBe(1)
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await expect.poll(() => page.getByLabel('Sheets', { exact: true }).inputValue()).toBe('A4')
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
+  }))
+
+it('a star is added behind those that are written, not behind those that are shown', () =>
+  using(async (page) => {
+    const buffer = Buffer.from('title: Empty\nstars: []\n')
+    await page.goto(`${PAGE.href}#order=${encodeURIComponent(buffer.toString())}`)
+    await page.reload()
+    await page.waitForSelector('.star')
+    await page.getByRole('button', { name: 'Add a star' }).click()
+    await expect
+      .poll(() => page.getByRole('navigation', { name: 'Stars of the order' }).textContent())
+      .toMatch(/^Star \d+Add a star/)
+  }))
 
 describe('the files', () => {
   it('are byte for byte those of the command line, one by one and in the archive', () =>
