@@ -87,7 +87,7 @@ export function* fileSteps(
   furniture: Furniture,
 ): Steps<string, Outcome<MadeOrder>> {
   const { order, stars: planned } = plan
-  const jigs = new Map(planned.map((star) => [star, drawJigs(star, order)]))
+  const jigs = new Map(planned.map((star) => [star, drawJigs(star, order, planned)]))
   const printed = yield* printDrawings(plan, jigs, furniture)
   if (!printed.ok) return printed
 

@@ -80,7 +80,7 @@ const onlyStar = (order: Order): Outcome<StarPlan> => {
 /** Jigs on cards as `make` writes them: none runs over the edge of a sheet. */
 const cardPages = async (star: StarPlan, order: Order): Promise<DrawnFile> => {
   const { pdfChunks } = await import('../write/pdf.js')
-  const book = cardBook(jigCards(drawJigs(star, order), star, order), order, 'jig cards')
+  const book = cardBook(jigCards(drawJigs(star, order, [star]), star, order), order, 'jig cards')
   const sheets = book.pages.length
   return {
     content: () => pdfChunks(book),

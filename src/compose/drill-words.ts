@@ -21,9 +21,10 @@ export const withDrillWords = (
   ...Object.fromEntries(
     jig.parts.flatMap((part) => {
       const drill = drillText(part, order)
-      return drill === undefined
+      const [near] = drilledHoles(part, removedWidth(order.shop.cutter)).flatMap(({ middles }) => middles)
+      return drill === undefined || near === undefined
         ? []
-        : [[part.word, [...(onParts[part.word] ?? []), { text: `DRILL ${drill}` }]]]
+        : [[part.word, [...(onParts[part.word] ?? []), { text: `DRILL ${drill}`, near }]]]
     }),
   ),
 })

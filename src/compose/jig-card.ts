@@ -36,7 +36,7 @@ export const jigCards = (jigs: readonly WantedJig[], plan: StarPlan, order: Orde
 export const jigCard = (plan: StarPlan, order: Order): Drawing => {
   const { across } = cardSize(order)
   const size = { across, height: mm(0) }
-  return cardOf(plan, jigBands(drawJigs(plan, order), plan, order, insideFrame(across)), size)
+  return cardOf(plan, jigBands(drawJigs(plan, order, [plan]), plan, order, insideFrame(across)), size)
 }
 
 const titleOf = (plan: StarPlan): string => `${plan.order.name}: jigs`

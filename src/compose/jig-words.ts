@@ -45,18 +45,19 @@ const ownWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
 const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const { star, blank, firstCut } = plan
   const set = showSetting(blank.side, order.lengths)
+  const served = [plan.order.name, ...(jig.serves ?? [])]
   const isSquare = Math.abs(firstCut.miter) < SAME_ANGLE
   const edge = isSquare ? 'square edge' : 'slanted edge'
   const leans =
     firstCut.miter < -SAME_ANGLE
-      ? 'The slanted edge leans back; the board still meets it along its whole end.'
-      : 'The same stop serves every blank of this star.'
+      ? ' The slanted edge leans back; the board still meets it along its whole end.'
+      : ''
   return {
     title: 'Blank stop, for cut 1',
     onParts: {
       plate: [
         { text: 'BLANK STOP' },
-        { text: plan.order.name },
+        ...served.map((name) => ({ text: name })),
         { text: `CUT 1: SAW ${settingText(firstCut)}` },
         { text: `END TO BLADE ${set}` },
         { text: `ANGLE ${showAngle(star.tipAngle)}` },
@@ -67,7 +68,7 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
     steps: [
       `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the fence so that the board's end, with the spacer between it and the stop's ${edge}, lies ${set} along the fence from the blade's near side.`,
       'Push the board, face side up, against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
-      `Take the blank out when the blade stands still. ${leans}`,
+      `Take the blank out when the blade stands still. The same stop serves every blank of ${served.map((name) => `"${name}"`).join(' and ')}.${leans}`,
       ...handWords(jig, order),
     ],
     hardware: [railScrews(1, order), `2 clamps for the rail, ${boardClamp(order)}`],

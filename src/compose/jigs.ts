@@ -7,6 +7,7 @@ import type { JigName, Order } from '../order/order.js'
 import { done, type Outcome, refused, showProblem } from '../order/problem.js'
 import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
+import { SAME_ANGLE, SAME_POINT } from '../units/tolerance.js'
 import { frameOf } from './frame-words.js'
 import { type JigSheets, jigDrawing } from './jig-drawing.js'
 import { at, jigRefusal } from './jig-refusal.js'
@@ -75,17 +76,50 @@ export type WantedJig = { readonly name: JigName } & (
 
 export const drawJig = (name: JigName, plan: StarPlan, order: Order): Outcome<DrawnJig> => {
   const jig = jigOf(name, plan, order)
-  if (!jig.ok) return jig
-  const drawing = jigDrawing(jig.value, plan, order)
-  return drawing.ok ? done({ jig: jig.value, ...drawing.value }) : drawing
+  return jig.ok ? drawn(jig.value, plan, order) : jig
 }
 
-/** Every jig the order wants for a star. */
-export const drawJigs = (plan: StarPlan, order: Order): WantedJig[] =>
+const drawn = (jig: Jig, plan: StarPlan, order: Order): Outcome<DrawnJig> => {
+  const drawing = jigDrawing(jig, plan, order)
+  return drawing.ok ? done({ jig, ...drawing.value }) : drawing
+}
+
+/**
+ * Every jig the order wants for a star.
+ *
+ * @param stars all of the order: those with the same blank share one blank stop, drawn for the first of them
+ */
+export const drawJigs = (plan: StarPlan, order: Order, stars: readonly StarPlan[]): WantedJig[] =>
   order.jigs.names.map((name) => {
     const why = needless(name, plan)
-    return why === undefined ? { name, drawn: drawJig(name, plan, order) } : { name, needless: why }
+    if (why !== undefined) return { name, needless: why }
+    const drawn = drawJig(name, plan, order)
+    return name === 'blank-stop' && drawn.ok ? sharedStop(drawn.value, plan, order, stars) : { name, drawn }
   })
+
+const sharedStop = (
+  { jig }: DrawnJig,
+  plan: StarPlan,
+  order: Order,
+  stars: readonly StarPlan[],
+): WantedJig => {
+  const { name } = jig
+  const alike = stars.filter(
+    (other) => other === plan || (sameBlank(other, plan) && drawJig(name, other, order).ok),
+  )
+  const [first = plan, ...others] = alike
+  if (first !== plan)
+    return {
+      name,
+      needless: `The blank stop of "${first.order.name}" serves "${plan.order.name}" too: their blanks are the same.`,
+    }
+  const serving = { ...jig, serves: others.map((other) => other.order.name) }
+  return { name, drawn: drawn(serving, plan, order) }
+}
+
+const sameBlank = (a: StarPlan, b: StarPlan): boolean =>
+  Math.abs(a.star.tipAngle - b.star.tipAngle) < SAME_ANGLE &&
+  Math.abs(a.blank.side - b.blank.side) < SAME_POINT
 
 /** Why there is no drawing of a jig, each reason in its own words; none where it is drawn. */
 export const whyLeftOut = (wanted: WantedJig): string[] => {

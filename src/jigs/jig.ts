@@ -14,6 +14,8 @@ export interface Jig {
   readonly parts: readonly JigPart[]
   /** What lies in it, as it lies there. */
   readonly inUse?: InUse
+  /** Names of other stars that it serves as well, their wood being the same. */
+  readonly serves?: readonly string[]
   /** Places where a hand or the hold-down is told to be, and how far each is from the blade. */
   readonly hands: readonly HandPlace[]
 }

@@ -44,7 +44,7 @@ describe('the caution for jigs beside the blade', () => {
     const plan = order.ok ? planOrder(order.value) : order
     const star = plan.ok ? plan.value.stars[0] : undefined
     if (!order.ok || !star) throw new Error('a good order')
-    return jigCards(drawJigs(star, order.value), star, order.value).map((card) =>
+    return jigCards(drawJigs(star, order.value, [star]), star, order.value).map((card) =>
       labelsOf(card)
         .map(({ text }) => text)
         .join(' '),

@@ -88,7 +88,7 @@ describe.each([
         order,
       ),
       cardBook(
-        stars.flatMap((star) => jigCards(drawJigs(star, order), star, order)),
+        stars.flatMap((star) => jigCards(drawJigs(star, order, stars), star, order)),
         order,
       ),
       panelBook(panelPages(planPanels(plan)), order),
