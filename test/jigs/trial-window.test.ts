@@ -149,7 +149,7 @@ it('is refused when the tolerance leaves nothing of the narrow opening', () => {
   expect(jig.ok ? [] : jig.problems).toEqual([
     {
       place: 'shop.jig-stock.tolerance',
-      given: '5.00 mm',
+      given: '5.0 mm',
       advice:
         'Nothing would be left of the narrow opening for an arm of "Star". Give a smaller tolerance, or leave the trial window out.',
     },
