@@ -140,7 +140,11 @@ const UNIT_NUMBERS = [25.4, 72]
 /** 25.4 and 72 stand in src/units only; a 72 that is the group code of a DXF tag is another number. */
 const brokenNumbers = ({ path, text }: SourceFile): string[] => {
   if (roomOf(path) === 'units') return []
-  const { code } = transformSync(text, { loader: 'ts', format: 'esm', target: 'es2023' })
+  const { code } = transformSync(text, {
+    loader: path.endsWith('x') ? 'tsx' : 'ts',
+    format: 'esm',
+    target: 'es2023',
+  })
   return numbersIn(parseAst(code), path.startsWith('src/write/dxf'))
     .filter((value) => UNIT_NUMBERS.includes(value))
     .map((value) => `${path}: the number ${value} belongs in src/units`)

@@ -7,7 +7,7 @@ const ROOT = fileURLToPath(new URL('..', import.meta.url))
 
 const filesBelow = (folder: string): SourceFile[] =>
   readdirSync(`${ROOT}${folder}`, { withFileTypes: true, recursive: true })
-    .filter((entry) => entry.isFile() && /\.(?:ts|js|mjs|cjs)$/.test(entry.name))
+    .filter((entry) => entry.isFile() && /\.(?:tsx?|js|mjs|cjs)$/.test(entry.name))
     .map((entry) => `${entry.parentPath}/${entry.name}`.replaceAll('\\', '/'))
     .map((path) => ({
       path: path.slice(path.indexOf(`${folder}/`, ROOT.length - 1)),

@@ -1,10 +1,10 @@
 import { kite } from '../geometry/kite.js'
-import { between, direction, point } from '../geometry/point.js'
+import { between, point } from '../geometry/point.js'
 import { cradleReach } from '../jigs/arm-cradle.js'
 import { freeDirections, isFree } from '../jigs/free-movements.js'
 import { wallBeside } from '../jigs/holes.js'
 import { type Jig, mirroredPoint } from '../jigs/jig.js'
-import { pastBase, pastBlade } from '../jigs/uncut-wood.js'
+import { jointBlade, pastBase, pastBlade } from '../jigs/uncut-wood.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees } from '../units/brand.js'
@@ -19,7 +19,7 @@ import { handWords, type JigWords, sideWords } from './jig-phrases.js'
 export const cradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const { star, jointCut } = plan
   const { nearValley, centre } = kite(star)
-  const along = direction(nearValley, centre)
+  const { along } = jointBlade(plan)
   const edge = between(nearValley, centre, 0.5)
   const left = order.shop.jigStock.side === 'left'
   const lean = radians(Math.atan2(along.y, left ? -along.x : along.x))

@@ -1,15 +1,28 @@
-import { drilledHoles } from '../jigs/drilled.js'
-import type { Jig, JigPart } from '../jigs/jig.js'
+import type { Point } from '../geometry/point.js'
+import { type DrilledHole, drilledHoles } from '../jigs/drilled.js'
+import type { Jig } from '../jigs/jig.js'
 import type { Order } from '../order/order.js'
 import { removedWidth } from '../order/removed-width.js'
 import { showSize } from '../units/show.js'
 import type { JigWords } from './jig-phrases.js'
 
-/** What to drill in a part that the cutter is too wide for: `4.0 mm`; undefined where it gets in everywhere. */
-const drillText = (part: JigPart, { shop, lengths }: Order): string | undefined => {
-  const [hole] = drilledHoles(part, removedWidth(shop.cutter))
-  return hole && showSize(hole.diameter, lengths)
+/** A part that the cutter is too wide for somewhere. */
+interface DrilledPart {
+  readonly word: string
+  readonly holes: readonly DrilledHole[]
+  /** Of the drill: `4.0 mm`. */
+  readonly drill: string
+  /** One of the places to drill. */
+  readonly near: Point
 }
+
+const drilledParts = ({ parts }: Jig, { shop, lengths }: Order): DrilledPart[] =>
+  parts.flatMap((part) => {
+    const holes = drilledHoles(part, removedWidth(shop.cutter))
+    const [hole] = holes
+    const near = hole?.middles[0]
+    return hole && near ? [{ word: part.word, holes, drill: showSize(hole.diameter, lengths), near }] : []
+  })
 
 /** The words of a jig's parts, and on each what its crosses are drilled with. */
 export const withDrillWords = (
@@ -19,27 +32,20 @@ export const withDrillWords = (
 ): JigWords['onParts'] => ({
   ...onParts,
   ...Object.fromEntries(
-    jig.parts.flatMap((part) => {
-      const drill = drillText(part, order)
-      const [near] = drilledHoles(part, removedWidth(order.shop.cutter)).flatMap(({ middles }) => middles)
-      return drill === undefined || near === undefined
-        ? []
-        : [[part.word, [...(onParts[part.word] ?? []), { text: `DRILL ${drill}`, near }]]]
-    }),
+    drilledParts(jig, order).map(({ word, drill, near }) => [
+      word,
+      [...(onParts[word] ?? []), { text: `DRILL ${drill}`, near }],
+    ]),
   ),
 })
 
 /** Which parts are drilled at crosses, for their holes are narrower than what the cutter removes. */
 export const drillSteps = (jig: Jig, order: Order): string[] => {
-  const width = removedWidth(order.shop.cutter)
-  const drilled = jig.parts.flatMap((part) => {
-    const drill = drillText(part, order)
-    return drill === undefined ? [] : [`${part.word} ${drill}`]
-  })
-  const slots = jig.parts.some((part) => drilledHoles(part, width).some(({ middles }) => middles.length > 1))
+  const drilled = drilledParts(jig, order)
+  const slots = drilled.some(({ holes }) => holes.some(({ middles }) => middles.length > 1))
   return drilled.length === 0
     ? []
     : [
-        `Holes too narrow for the bit of ${showSize(width, order.lengths)} are marked, not cut. Drill at the crosses: ${drilled.join(', ')}.${slots ? ' Where a line joins two of them, clear out the slot between.' : ''}`,
+        `Holes too narrow for the bit of ${showSize(removedWidth(order.shop.cutter), order.lengths)} are marked, not cut. Drill at the crosses: ${drilled.map(({ word, drill }) => `${word} ${drill}`).join(', ')}.${slots ? ' Where a line joins two of them, clear out the slot between.' : ''}`,
       ]
 }

@@ -3,10 +3,11 @@ import type { Jig } from '../jigs/jig.js'
 import { wallInRail } from '../jigs/on-rail.js'
 import type { Order } from '../order/order.js'
 import { capital } from '../order/problem.js'
+import { SCREWS_HOLD } from '../order/wood-screw.js'
 import type { StarPlan } from '../plan/plan.js'
 import { HAND_DISTANCE } from '../plan/warnings.js'
 import type { Radians } from '../units/brand.js'
-import { mm, radians } from '../units/convert.js'
+import { radians } from '../units/convert.js'
 import { showLength, showSize } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { screwsIntoEdge } from './hardware-words.js'
@@ -23,9 +24,6 @@ export interface JigWords {
 /** Of jigs that lie beside the blade. Common practice, no published source. */
 export const JIG_CAUTION =
   "Clamp the jig, then lower the blade with the saw off and turn it by hand: it must touch neither jig nor clamps. The saw's manual and local rules come first."
-
-/** In the edge of a thinner panel screws only hold until glue is dry. Common practice, no published source. */
-const SCREWS_HOLD = mm(9)
 
 /** The rail is no thicker than the panel: what is left beside the screws in it. */
 export const railScrews = (rails: number, { shop: { jigStock }, lengths }: Order): string =>

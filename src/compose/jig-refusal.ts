@@ -1,8 +1,8 @@
-import { cradleReach, holdRoom, THINNEST_CRADLE } from '../jigs/arm-cradle.js'
+import { cradleReach, holdRoom } from '../jigs/arm-cradle.js'
 import { trialWindow } from '../jigs/trial-window.js'
 import type { JigName, Order } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
-import { thickestScrew } from '../order/wood-screw.js'
+import { SCREWS_HOLD, thickestScrew } from '../order/wood-screw.js'
 import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import { degrees, mm } from '../units/convert.js'
@@ -71,11 +71,11 @@ const railRefusal = (order: Order): Problem | undefined => {
 
 const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
   const { thickness } = shop.jigStock
-  if (thickness < THINNEST_CRADLE - SAME_POINT)
+  if (thickness < SCREWS_HOLD - SAME_POINT)
     return {
       place: 'shop.jig-stock.thickness',
       given: showSize(thickness, lengths),
-      advice: `Too thin for the arm cradle: in its strip and block screws find no hold. Allowed there: ${showAtLeast(THINNEST_CRADLE, lengths)} or more. Give a thicker panel, or glue two layers and give the thickness of both.`,
+      advice: `Too thin for the arm cradle: in its strip and block screws find no hold. Allowed there: ${showAtLeast(SCREWS_HOLD, lengths)} or more. Give a thicker panel, or glue two layers and give the thickness of both.`,
     }
   const room = holdRoom(plan, shop.jigStock)
   return room.is < room.least

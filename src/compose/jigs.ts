@@ -97,15 +97,11 @@ export const drawJigs = (plan: StarPlan, order: Order, stars: readonly StarPlan[
     return name === 'blank-stop' && drawn.ok ? sharedStop(drawn.value, plan, order, stars) : { name, drawn }
   })
 
-const sharedStop = (
-  { jig }: DrawnJig,
-  plan: StarPlan,
-  order: Order,
-  stars: readonly StarPlan[],
-): WantedJig => {
-  const { name } = jig
+/** The same blank has the same stop, so where the star's own is drawn the others' could be too, unless it is refused. */
+const sharedStop = (own: DrawnJig, plan: StarPlan, order: Order, stars: readonly StarPlan[]): WantedJig => {
+  const { name } = own.jig
   const alike = stars.filter(
-    (other) => other === plan || (sameBlank(other, plan) && drawJig(name, other, order).ok),
+    (other) => other === plan || (sameBlank(other, plan) && jigOf(name, other, order).ok),
   )
   const [first = plan, ...others] = alike
   if (first !== plan)
@@ -113,7 +109,8 @@ const sharedStop = (
       name,
       needless: `The blank stop of "${first.order.name}" serves "${plan.order.name}" too: their blanks are the same.`,
     }
-  const serving = { ...jig, serves: others.map((other) => other.order.name) }
+  if (others.length === 0) return { name, drawn: done(own) }
+  const serving = { ...own.jig, serves: others.map((other) => other.order.name) }
   return { name, drawn: drawn(serving, plan, order) }
 }
 

@@ -20,16 +20,7 @@ import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { cardSize } from './card-size.js'
 import { LOOSE_CAUTION } from './cautions.js'
 import { type NumberedPanels, numberedPanels } from './panel-drawing.js'
-import {
-  bedLines,
-  buyLines,
-  filledText,
-  type PlateLetters,
-  seedLines,
-  stoppedLines,
-  tabLines,
-  unplacedLines,
-} from './panel-words.js'
+import { filledText, type PlateLetters, panelNotes } from './panel-words.js'
 
 const GAP = 6
 
@@ -54,7 +45,7 @@ export const panelPages = (found: PanelPlan): Drawing[] => {
 }
 
 const headBlock = (found: PanelPlan, inside: number): Block => {
-  const { title, lengths } = found.plan.order
+  const { title } = found.plan.order
   return stacked(
     [
       fittedText(
@@ -65,15 +56,7 @@ const headBlock = (found: PanelPlan, inside: number): Block => {
         ],
         inside,
       ),
-      ...found.uses.map((use) => textBlock(buyLines(use, lengths), MEDIUM, inside)),
-      textBlock(unplacedLines(found), MEDIUM, inside),
-      textBlock([...bedLines(found), ...tabLines(found)], MEDIUM, inside),
-      textBlock(
-        seedLines(found).map((text) => `Search ${text}.`),
-        MEDIUM,
-        inside,
-      ),
-      textBlock(stoppedLines(found), MEDIUM, inside),
+      ...panelNotes(found).map((lines) => textBlock(lines, MEDIUM, inside)),
       textBlock(
         [
           `Inside cuts first, then outlines. ${LOOSE_CAUTION} A short line on a plate points to its upper tip.`,

@@ -33,13 +33,13 @@ export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: Shar
 }
 
 /** What to buy for the stars that share panels, and what that is worth. */
-export const buyLines = (use: SharedPanels, lengths: LengthStyle): string[] => [
+const buyLines = (use: SharedPanels, lengths: LengthStyle): string[] => [
   `${use.stars.map(({ order }) => order.name).join(', ')}: ${useText(use, lengths)}.`,
   sentence(worthText(use)),
 ]
 
 /** Panels that must be cut in pieces before they go onto the cutter. */
-export const bedLines = ({ uses, plan }: PanelPlan): string[] => {
+const bedLines = ({ uses, plan }: PanelPlan): string[] => {
   const { lengths, shop } = plan.order
   const { bed } = shop.cutter
   if (!bed) return []
@@ -53,20 +53,20 @@ export const bedLines = ({ uses, plan }: PanelPlan): string[] => {
 }
 
 /** Plates that tabs cannot hold, for who cuts a panel may not see the star's plan. */
-export const tabLines = ({ uses }: PanelPlan): string[] =>
+const tabLines = ({ uses }: PanelPlan): string[] =>
   uses.flatMap(({ stars }) =>
     stars.flatMap(({ order, warnings }) =>
       warnings.filter(({ code }) => code === 'tabs-missing').map(({ text }) => `${order.name}: ${text}`),
     ),
   )
 
-export const unplacedLines = ({ unplaced }: PanelPlan): string[] =>
+const unplacedLines = ({ unplaced }: PanelPlan): string[] =>
   unplaced.map(({ order }) => `No panel of the order holds the backing of ${order.name}.`)
 
-export const stoppedLines = ({ stopped }: PanelPlan): string[] => (stopped ? [`Stopped: ${STOPPED}.`] : [])
+const stoppedLines = ({ stopped }: PanelPlan): string[] => (stopped ? [`Stopped: ${STOPPED}.`] : [])
 
 /** Which seed laid the plates, where it is not the usual one. */
-export const seedLines = ({ plan, uses }: PanelPlan): string[] => {
+const seedLines = ({ plan, uses }: PanelPlan): string[] => {
   const { panelSeed } = plan.order.shop
   return panelSeed === DEFAULTS.panelSeed || uses.length === 0 ? [] : [`begun with panel-seed ${panelSeed}`]
 }
@@ -89,6 +89,15 @@ export const filledText = ({ worth }: FilledPanel, letters?: PlateLetters): stri
   })
   return `${plates.join(', ')}; ${percent(worth.yield)} of it becomes plates`
 }
+
+/** What is told of all panels together, on paper and on the page: groups of lines that stand apart. */
+export const panelNotes = (found: PanelPlan): string[][] => [
+  ...found.uses.map((use) => buyLines(use, found.plan.order.lengths)),
+  unplacedLines(found),
+  [...bedLines(found), ...tabLines(found)],
+  seedLines(found).map((text) => `Search ${text}.`),
+  stoppedLines(found),
+]
 
 /** Everything about the panels, for the terminal. */
 export const panelText = (found: PanelPlan): string => {

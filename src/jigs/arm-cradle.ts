@@ -25,8 +25,6 @@ import { beside, clampCorners, clampHoles, crossAt, holesAlong } from './holes.j
 import type { Jig, JigPart } from './jig.js'
 import { endOfCut, jointBlade, uncutWood } from './uncut-wood.js'
 
-/** Of a thinner panel screws through the base find no hold in strip and block. Common practice, no published source. */
-export const THINNEST_CRADLE = mm(9)
 /** In mm: how wide the fence strip and the tip face's block are, at least: beside their screws stands the panel's thickness. */
 const STRIP = 25
 const BLOCK = 40
@@ -133,9 +131,8 @@ export const armCradle = (plan: StarPlan, stock: JigStock): Jig => {
 }
 
 /** How far from the fence the blade must reach: across the cradle's strip, and to the end of cut 2 in the uncut wood. */
-export const cradleReach = (plan: StarPlan, stock: JigStock): Mm => {
-  return mm(distance(onBlade(jointBlade(plan), -stripWide(stock)), endOfCut(plan)))
-}
+export const cradleReach = (plan: StarPlan, stock: JigStock): Mm =>
+  mm(distance(onBlade(jointBlade(plan), -stripWide(stock)), endOfCut(plan)))
 
 const stripWide = (stock: JigStock): number => beside(STRIP / 2, stock) * 2
 

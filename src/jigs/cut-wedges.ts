@@ -1,6 +1,6 @@
 import { blankCorners, kite, kiteOutline } from '../geometry/kite.js'
 import { closedOutline, moved } from '../geometry/outline.js'
-import { add, direction, type Point, point, polar } from '../geometry/point.js'
+import { add, type Point, point, polar } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
@@ -10,7 +10,7 @@ import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
 import { type FenceWedge, fenceWedge } from './fence-wedge.js'
 import type { Jig } from './jig.js'
 import { spacer, spacerPart } from './spacer.js'
-import { endOfCut } from './uncut-wood.js'
+import { endOfCut, jointBlade } from './uncut-wood.js'
 
 /** The cradle's base bears on the wedge's heel so high, in mm: less than its fence strip is wide. */
 const HEEL = 20
@@ -68,13 +68,12 @@ export const firstCutWedge = (plan: StarPlan, stock: JigStock, kerf: Mm): WedgeJ
  */
 export const jointCutWedge = (plan: StarPlan, stock: JigStock): WedgeJig => {
   const { star, jointCut } = plan
-  const { nearValley, centre } = kite(star)
+  const { foot: valley, along } = jointBlade(plan)
   const base = armCradle(plan, stock).parts[0]?.outer ?? closedOutline([])
   const back = Math.min(...base.vertices.map(({ y }) => y))
   const left = Math.min(...base.vertices.map(({ x }) => x))
   const raised = point(0, -back)
-  const along = direction(nearValley, centre)
-  const foot = onBlade({ foot: add(nearValley, raised), along }, 0)
+  const foot = onBlade({ foot: add(valley, raised), along }, 0)
   const wedge = fenceWedge(
     {
       cut: jointCut,

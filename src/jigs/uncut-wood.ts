@@ -23,19 +23,20 @@ export const uncutWood = (plan: StarPlan): Point[] => {
 }
 
 /** Where the blade leaves the wood in cut 2, in the kite's own place. */
-export const endOfCut = (plan: StarPlan): Point =>
-  uncutWood(plan)
-    .filter((corner) => fromBlade(jointBlade(plan), corner) < SHOP)
+export const endOfCut = (plan: StarPlan): Point => {
+  const blade = jointBlade(plan)
+  return uncutWood(plan)
+    .filter((corner) => fromBlade(blade, corner) < SHOP)
     .reduce((end, corner) => (corner.y > end.y ? corner : end), kite(plan.star).centre)
+}
 
 /** How far what cut 2 takes off reaches past the blade, square to it. */
-export const pastBlade = (plan: StarPlan): Mm =>
-  mm(
-    Math.max(
-      0,
-      ...blankCorners(plan.star, plan.blank.side).map((corner) => -fromBlade(jointBlade(plan), corner)),
-    ),
+export const pastBlade = (plan: StarPlan): Mm => {
+  const blade = jointBlade(plan)
+  return mm(
+    Math.max(0, ...blankCorners(plan.star, plan.blank.side).map((corner) => -fromBlade(blade, corner))),
   )
+}
 
 /** How far wood that lies on a base sticks out over its edges; nothing where the base is as large. */
 export const pastBase = (wood: Outline, base: Outline): Mm =>

@@ -1,4 +1,4 @@
-import { type Document, isScalar, parseDocument } from 'yaml'
+import { type Document, isScalar, isSeq, parseDocument } from 'yaml'
 import { YAML_OPTIONS } from './yaml-options.js'
 
 /** Where a value stands in an order: `['stars', 0, 'tip-angle']`. */
@@ -47,6 +47,12 @@ export const editedOrder = (text: string, place: OrderPlace, value: OrderValue |
 export const writtenAt = (document: Document, place: OrderPlace): string | undefined => {
   const node: unknown = document.getIn(place, true)
   return isScalar(node) && node.value !== null ? String(node.source ?? node.value) : undefined
+}
+
+/** How many entries the list at a place has as it is written; 0 where there is none. */
+export const countAt = (document: Document, place: OrderPlace): number => {
+  const node: unknown = document.getIn(place, true)
+  return isSeq(node) ? node.items.length : 0
 }
 
 const isSimple = (value: OrderValue): boolean => typeof value !== 'object'

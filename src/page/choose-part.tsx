@@ -42,7 +42,7 @@ export const ChoosePart = ({
   const [answered, setAnswered] = useState<Answered>()
   const [doing, setDoing] = useState('')
   /** A comparison asked for here comes into sight; one that is there from the start does not. */
-  const [asked, setAsked] = useState(false)
+  const [comparedHere, setComparedHere] = useState(false)
   const [unfound, setUnfound] = useState<readonly string[]>([])
   const problems = problemsOf(readWish(wish))
   const type = (key: string, text: string): void => {
@@ -125,18 +125,15 @@ export const ChoosePart = ({
           isCurrent={isCurrent}
           isLooking={doing !== ''}
           wish={wish}
-          comesIntoSight={asked}
+          comesIntoSight={comparedHere}
           onCompare={({ one = '', other = '' }) => {
-            setAsked(true)
+            setComparedHere(true)
             const { [ONE]: _, [OTHER]: __, ...rest } = wish
             const next = { ...rest, ...(one ? { [ONE]: one } : {}), ...(other ? { [OTHER]: other } : {}) }
             if ((one && other) || answered.wish.compare) look(next)
             else onWish(next)
           }}
-          onMore={() => {
-            const more = { ...wish, most: String(answered.chosen.listed.length + LISTED) }
-            look(more)
-          }}
+          onMore={() => look({ ...wish, most: String(answered.chosen.listed.length + LISTED) })}
         >
           {KINDS.map((kind) => (
             <button

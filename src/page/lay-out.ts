@@ -1,14 +1,7 @@
 import { cuttingSheet } from '../compose/cutting-sheet.js'
 import { gapHistogram } from '../compose/gap-histogram.js'
 import { numberedPanels } from '../compose/panel-drawing.js'
-import {
-  bedLines,
-  buyLines,
-  filledText,
-  seedLines,
-  stoppedLines,
-  unplacedLines,
-} from '../compose/panel-words.js'
+import { filledText, panelNotes } from '../compose/panel-words.js'
 import { chanceRows, riskWords } from '../compose/risk-report.js'
 import { seasonRows } from '../compose/season-card.js'
 import { acceptedText, layoutText, stepText, stressText, woodText } from '../compose/season-words.js'
@@ -58,16 +51,10 @@ export const laidOrder = (made: MadeOrder): Laid => {
 }
 
 const laidPanels = (
-  { panels, drawnPanels, plan }: MadeOrder,
+  { panels, drawnPanels }: MadeOrder,
   filesOf: (stem: string) => readonly string[],
 ): LaidPanels => ({
-  words: [
-    ...panels.uses.flatMap((use) => buyLines(use, plan.order.lengths)),
-    ...unplacedLines(panels),
-    ...bedLines(panels),
-    ...seedLines(panels).map((text) => `Search ${text}.`),
-    ...stoppedLines(panels),
-  ],
+  words: panelNotes(panels).flat(),
   drawings: numberedPanels(panels).map(({ title, filled }, index) => {
     const { drawing, path } = drawnPanels[index] ?? {}
     if (!drawing || path === undefined) throw new Error('every panel is drawn')

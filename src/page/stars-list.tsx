@@ -1,5 +1,4 @@
-import { isSeq } from 'yaml'
-import type { OrderValue } from '../order/edit-text.js'
+import { countAt, type OrderValue } from '../order/edit-text.js'
 import { useBench } from './bench.js'
 
 /** `Star 3`, or the next number that no star has. */
@@ -29,8 +28,7 @@ export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void
         class="quiet"
         onClick={() => {
           // Of the order as it is written: one with mistakes may have fewer than are shown.
-          const written: unknown = document.getIn(['stars'])
-          const count = isSeq(written) ? written.items.length : 0
+          const count = countAt(document, ['stars'])
           change([['stars', count], { name: freeName(stars.map(({ order }) => order.name)), ...fresh }])
           onShow(count)
         }}

@@ -1,4 +1,5 @@
 import { boardLines, countText } from '../compose/card-words.js'
+import { countAt } from '../order/edit-text.js'
 import type { StarPlan } from '../plan/plan.js'
 import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
@@ -38,12 +39,6 @@ export const WoodPart = ({
   const { plan, document } = useBench()
   const { order } = plan
   const metric = order.lengths.units === 'mm'
-  const countOf = (place: readonly string[]): number => {
-    const list: unknown = document.getIn(place)
-    return typeof list === 'object' && list !== null && 'items' in list && Array.isArray(list.items)
-      ? list.items.length
-      : 0
-  }
   const { boards } = work.laid?.order ?? {}
   const boardless = order.shop.boards.length === 0
   return (
@@ -58,7 +53,7 @@ export const WoodPart = ({
         place={['shop', 'boards']}
         columns={BOARD_COLUMNS}
         name="Board"
-        count={countOf(['shop', 'boards'])}
+        count={countAt(document, ['shop', 'boards'])}
         fresh={
           metric
             ? { width: 95, thickness: 19, length: 2400 }
@@ -69,7 +64,7 @@ export const WoodPart = ({
         place={['shop', 'panels']}
         columns={PANEL_COLUMNS}
         name="Panel"
-        count={countOf(['shop', 'panels'])}
+        count={countAt(document, ['shop', 'panels'])}
         fresh={
           metric
             ? { length: 1500, width: 1500, thickness: 4 }

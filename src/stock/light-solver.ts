@@ -8,7 +8,7 @@ import type { Column, LinearAnswer, Row, Solver, WholeAnswer } from './solver.js
 export const lightSolver: Solver = {
   growing: (rows, use) => {
     const columns: Column[] = []
-    const bounds = rows.map((row) => row)
+    const bounds = [...rows]
     return use({
       add: (more) => {
         columns.push(...more)
@@ -69,7 +69,8 @@ const limitOf =
     Number.isFinite(upper) ? [[rows + index, { max: upper }]] : []
 
 /** A row has two variables in the dual: an even one for its lower bound, an odd one for its upper. */
-const [LOWER, UPPER] = [0, 1]
+const LOWER = 0
+const UPPER = 1
 
 /** What the bounds are worth together, at prices at which no column is worth more than it costs. */
 const dualOf = (rows: readonly Row[], columns: readonly Column[]) => {
@@ -88,7 +89,7 @@ const dualOf = (rows: readonly Row[], columns: readonly Column[]) => {
       ]
         .filter(({ bound }) => Number.isFinite(bound))
         .map(({ bound, side, sign }): readonly [number, Coefficients<number | string>] => [
-          2 * row + (side ?? 0),
+          2 * row + side,
           [
             [COST, sign * bound],
             ...(held[row] ?? []).map(([column, part]) => [column, sign * part] as const),
