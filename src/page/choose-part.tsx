@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { RANKS } from '../choose/ranks.js'
 import { LISTED, readWish } from '../choose/wish.js'
 import { RANK_TEXTS } from '../compose/choice-words.js'
@@ -49,15 +49,19 @@ export const ChoosePart = ({
     const { [key]: _, ...others } = wish
     onWish(text === '' ? others : { ...others, [key]: text })
   }
+  /** Only what was asked last is shown: an answer before it may come after it. */
+  const latest = useRef<Ask | undefined>(undefined)
   const ask = async (words: string, asked: Ask): Promise<void> => {
+    latest.current = asked
     setDoing(words)
     setUnfound([])
     const answer = await answerOf(asked).catch(
       (error: unknown) => ({ answer: 'refused', problems: [String(error)] }) as const,
     )
+    if (answer.answer === 'file') saveAs(answer.path, answer.bytes)
+    if (latest.current !== asked) return
     setDoing('')
     if (answer.answer === 'refused') setUnfound(answer.problems)
-    if (answer.answer === 'file') saveAs(answer.path, answer.bytes)
     if (answer.answer === 'chosen' && asked.ask === 'choose')
       setAnswered({ given: asked.given, wish: asked.wish, chosen: answer.chosen })
   }

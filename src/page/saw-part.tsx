@@ -11,10 +11,19 @@ import { showAngle, showSetting } from '../units/show.js'
 import { useBench } from './bench.js'
 import { Drawn } from './drawn.js'
 import { TextField } from './field.js'
+import { MoreFields } from './more-fields.js'
 import { SawDial } from './saw-dial.js'
 
 /** Of the step drawings, in mm of a sheet: the shop card's own. */
 const STEPS = { across: 180, height: 78 }
+
+const MORE = [
+  {
+    place: ['shop', 'end-allowance'],
+    label: 'Bad end of each board',
+    hint: 'trimmed off before the first piece',
+  },
+]
 
 /** The saw as it is, what to set on it, the cuts one by one, and the cautions where the blade is. */
 export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
@@ -38,6 +47,7 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
           hint="the saw's manual names it"
         />
       </div>
+      <MoreFields name="More about the saw" fields={MORE} />
       <aside class="caution">
         <strong>A miter saw takes fingers.</strong>
         <ul>

@@ -1,0 +1,56 @@
+import type { ComponentChildren } from 'preact'
+import { useEffect, useRef } from 'preact/hooks'
+import type { OrderPlace } from '../order/edit-text.js'
+import { useBench } from './bench.js'
+import { type Choice, ChoiceField, problemsAt, TextField } from './field.js'
+
+/** A field of the order in words. */
+export interface FieldWords {
+  readonly place: OrderPlace
+  readonly label: string
+  readonly hint?: string
+  /** A name or a note, which may look like a number. */
+  readonly words?: boolean
+  /** Of which one is chosen; the first holds when nothing is written. */
+  readonly choices?: readonly Choice[]
+}
+
+export const FieldsOf = ({ fields }: { readonly fields: readonly FieldWords[] }) => (
+  <>
+    {fields.map(({ choices, ...field }) =>
+      choices ? (
+        <ChoiceField key={field.place.join(' ')} {...field} choices={choices} />
+      ) : (
+        <TextField key={field.place.join(' ')} {...field} />
+      ),
+    )}
+  </>
+)
+
+/** Fields that few orders need, folded away; unfolded when something is wrong in them. */
+export const MoreFields = ({
+  name,
+  fields,
+  children,
+}: {
+  readonly name: string
+  readonly fields: readonly FieldWords[]
+  /** What stands beneath them. */
+  readonly children?: ComponentChildren
+}) => {
+  const { job } = useBench()
+  const folded = useRef<HTMLDetailsElement>(null)
+  const wrong = fields.some(({ place }) => problemsAt(job.problems, place).length > 0)
+  useEffect(() => {
+    if (wrong && folded.current) folded.current.open = true
+  }, [wrong])
+  return (
+    <details class="more" ref={folded}>
+      <summary>{name}</summary>
+      <div class="fields">
+        <FieldsOf fields={fields} />
+      </div>
+      {children}
+    </details>
+  )
+}
