@@ -1,4 +1,4 @@
-import { type Document, isScalar, isSeq, parseDocument } from 'yaml'
+import { type Document, isMap, isScalar, isSeq, parseDocument } from 'yaml'
 import { YAML_OPTIONS } from './yaml-options.js'
 
 /** Where a value stands in an order: `['stars', 0, 'tip-angle']`. */
@@ -25,8 +25,8 @@ const AS_WRITTEN = { lineWidth: 0, flowCollectionPadding: true } as const
 const PLAIN = /^[\p{L}\d][\p{L}\d ./½¼¾°'"+-]*$/u
 
 /**
- * The order's text with one value set, or taken out where it is undefined; everything else stays as the maker wrote
- * it, comments too. The text must be YAML that can be read.
+ * The order's text with one value set, or taken out where it is undefined, a group that held nothing else with it;
+ * everything else stays as the maker wrote it, comments too. The text must be YAML that can be read.
  */
 export const editedOrder = (text: string, place: OrderPlace, value: OrderValue | undefined): string => {
   const document = orderDocument(text)
@@ -34,6 +34,7 @@ export const editedOrder = (text: string, place: OrderPlace, value: OrderValue |
   if (value === undefined) {
     if (node === undefined) return text
     document.deleteIn(place)
+    leaveNoEmptyGroup(document, place.slice(0, -1))
     return document.toString(AS_WRITTEN)
   }
   const range = isScalar(node) && isSimple(value) ? node.range : undefined
@@ -41,6 +42,15 @@ export const editedOrder = (text: string, place: OrderPlace, value: OrderValue |
     return text.slice(0, range[0]) + scalarText(value as string | number | boolean) + text.slice(range[1])
   document.setIn(place, document.createNode(value))
   return document.toString(AS_WRITTEN)
+}
+
+/** A backing with every key left open is still a backing, a star still a star; other groups say nothing then. */
+const leaveNoEmptyGroup = (document: Document, place: OrderPlace): void => {
+  const node: unknown = document.getIn(place, true)
+  if (!isMap(node) || node.items.length > 0 || typeof place.at(-1) !== 'string' || place.at(-1) === 'backing')
+    return
+  document.deleteIn(place)
+  leaveNoEmptyGroup(document, place.slice(0, -1))
 }
 
 /** The value at a place as the maker wrote it; undefined where there is none, or a group or list. */

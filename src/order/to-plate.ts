@@ -55,7 +55,8 @@ export const backingPlaces = (star: (...path: string[]) => Where): BackingPlaces
   }
 }
 
-const USUAL_HOLES = {
+/** Diameter of what a star hangs by, where the order leaves it open. */
+export const USUAL_HOLES = {
   cord: DEFAULTS.cordHole,
   keyhole: DEFAULTS.keyholeHead,
   screws: DEFAULTS.hangerHole,

@@ -1,5 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { DEFAULTS } from '../order/defaults.js'
 import { editedOrder, orderDocument, writtenAt } from '../order/edit-text.js'
+import { newOrder, newOrderInShop } from '../order/new-order.js'
 import { showProblem } from '../order/problem.js'
 import { readYaml } from '../order/read-yaml.js'
 import { withUnits } from '../order/unit-change.js'
@@ -16,6 +18,7 @@ import { FinishPart } from './finish-part.js'
 import { Following } from './following.js'
 import { type Job, jobOf } from './job.js'
 import { measuredAfter, measuredOf, measuredWithUnit, withUnit } from './measured.js'
+import { type FieldWords, MoreFields } from './more-fields.js'
 import { PaperPart } from './paper-part.js'
 import { Problems } from './problems.js'
 import { SawPart } from './saw-part.js'
@@ -33,6 +36,17 @@ const UNITS = [
   { value: 'mm', words: 'millimetres' },
   { value: 'in', words: 'inches' },
 ] as const
+
+const TITLE_BLOCK: readonly FieldWords[] = [
+  { place: ['date'], label: 'Date of issue', hint: 'such as 2026-11-28; on every page' },
+  { place: ['creator'], label: 'Drawn by', hint: 'on every page', words: true },
+]
+
+const NEAREST: FieldWords = {
+  place: ['nearest'],
+  label: 'Fractions to the nearest',
+  choices: [DEFAULTS.nearest, '1/8', '1/16', '1/64'].map((value) => ({ value, words: `${value} in` })),
+}
 
 /** More than any order; the reader of the text has a narrower limit. */
 const LARGEST_FILE = 1024 * 1024
@@ -145,6 +159,27 @@ export const App = ({ example }: { readonly example: string }) => {
             </div>
           </div>
         </div>
+        <MoreFields
+          name="A new order, the title block"
+          fields={[...TITLE_BLOCK, ...(plan.order.lengths.units === 'in' ? [NEAREST] : [])]}
+        >
+          <p class="files">
+            <button
+              type="button"
+              onClick={() => take({ order: newOrderInShop(text), wall: '', measured: {} })}
+            >
+              A new order in this shop
+            </button>
+            <button
+              type="button"
+              onClick={() =>
+                take({ order: newOrder(plan.order.lengths.units), wall: '', measured: {}, furniture: {} })
+              }
+            >
+              A new order, nothing else in it
+            </button>
+          </p>
+        </MoreFields>
         {unopened.length > 0 && (
           <p role="alert" class="problem">
             Not opened, nothing changed. {unopened.join(' ')}

@@ -20,6 +20,8 @@ interface FieldProps {
   readonly label: string
   /** What follows from it, or what is taken when it is left empty. */
   readonly hint?: string
+  /** A group of keys whose mistakes are told here too. */
+  readonly also?: OrderPlace
 }
 
 /**
@@ -32,11 +34,12 @@ export const TextField = ({
   label,
   hint,
   words = false,
-  instead,
+  instead = [],
+  ...frame
 }: FieldProps & {
   readonly words?: boolean
   /** What gives way to it when something is typed here. */
-  readonly instead?: OrderPlace
+  readonly instead?: readonly OrderPlace[]
 }) => {
   const { document, change, plan } = useBench()
   const written = writtenAt(document, place) ?? ''
@@ -45,10 +48,10 @@ export const TextField = ({
   const take = (typed: string): void =>
     change(
       [place, typed === '' ? undefined : words ? typed : asTyped(typed)],
-      ...(typed !== '' && instead ? [[instead, undefined] as const] : []),
+      ...(typed === '' ? [] : instead.map((other) => [other, undefined] as const)),
     )
   return (
-    <FieldFrame place={place} label={label} {...(told === '' ? {} : { hint: told })}>
+    <FieldFrame place={place} label={label} {...(told === '' ? {} : { hint: told })} {...frame}>
       {(described) => <TypedInput {...described} text={written} onTake={take} />}
     </FieldFrame>
   )
@@ -68,38 +71,49 @@ export interface Choice {
 }
 
 /** One of several values of a place; the first is what holds when nothing is written, an empty one takes it out. */
-export const ChoiceField = ({
-  place,
-  label,
-  hint,
-  choices,
-}: FieldProps & { readonly choices: readonly Choice[] }) => {
+export const ChoiceField = ({ choices, ...frame }: FieldProps & { readonly choices: readonly Choice[] }) => {
   const { document, change } = useBench()
+  const { place } = frame
   return (
-    <FieldFrame place={place} label={label} {...(hint === undefined ? {} : { hint })}>
+    <FieldFrame {...frame}>
       {(described) => (
-        <select
+        <ChoicesOf
           {...described}
           value={writtenAt(document, place) ?? choices[0]?.value ?? ''}
-          onChange={({ currentTarget: { value } }) => change([place, value === '' ? undefined : value])}
-        >
-          {choices.map(({ value, words }) => (
-            <option key={value} value={value}>
-              {words}
-            </option>
-          ))}
-        </select>
+          choices={choices}
+          onChoose={(value) => change([place, value === '' ? undefined : value])}
+        />
       )}
     </FieldFrame>
   )
 }
 
+/** Several values of which one is chosen. */
+export const ChoicesOf = ({
+  choices,
+  onChoose,
+  ...described
+}: Partial<Described> & {
+  readonly value: string
+  readonly choices: readonly Choice[]
+  readonly onChoose: (value: string) => void
+}) => (
+  <select {...described} onChange={({ currentTarget: { value } }) => onChoose(value)}>
+    {choices.map(({ value, words }) => (
+      <option key={value} value={value}>
+        {words}
+      </option>
+    ))}
+  </select>
+)
+
 type FieldChildren = (described: Described) => ComponentChildren
 
 /** A field of the order, with what is wrong at its place. */
-export const FieldFrame = ({ place, ...field }: FieldProps & { readonly children: FieldChildren }) => {
+export const FieldFrame = ({ place, also, ...field }: FieldProps & { readonly children: FieldChildren }) => {
   const { job } = useBench()
-  return <LabelledField id={fieldId(place)} problems={problemsAt(job.problems, place)} {...field} />
+  const problems = [place, ...(also ? [also] : [])].flatMap((each) => problemsAt(job.problems, each))
+  return <LabelledField id={fieldId(place)} problems={problems} {...field} />
 }
 
 /** Label, field, hint, and beneath it what is wrong there, in the words of the command line. */
@@ -109,7 +123,7 @@ export const LabelledField = ({
   hint,
   problems,
   children,
-}: Omit<FieldProps, 'place'> & {
+}: Pick<FieldProps, 'label' | 'hint'> & {
   readonly id: string
   readonly problems: readonly Problem[]
   readonly children: FieldChildren

@@ -11,6 +11,10 @@ export interface FieldWords {
   readonly hint?: string
   /** A name or a note, which may look like a number. */
   readonly words?: boolean
+  /** What gives way to it when something is typed here. */
+  readonly instead?: readonly OrderPlace[]
+  /** A group of keys whose mistakes are told here too. */
+  readonly also?: OrderPlace
   /** Of which one is chosen; the first holds when nothing is written. */
   readonly choices?: readonly Choice[]
 }
@@ -40,7 +44,9 @@ export const MoreFields = ({
 }) => {
   const { job } = useBench()
   const folded = useRef<HTMLDetailsElement>(null)
-  const wrong = fields.some(({ place }) => problemsAt(job.problems, place).length > 0)
+  const wrong = fields.some(({ place, also = place }) =>
+    [place, also].some((each) => problemsAt(job.problems, each).length > 0),
+  )
   useEffect(() => {
     if (wrong && folded.current) folded.current.open = true
   }, [wrong])

@@ -1,9 +1,14 @@
 import { PRINT_CAUTION } from '../compose/cautions.js'
 import type { FurnitureTexts } from '../furniture/furniture-names.js'
+import { DEFAULTS } from '../order/defaults.js'
+import type { Order } from '../order/order.js'
 import { PAPER_NAMES } from '../tables/paper.js'
+import type { Mm } from '../units/brand.js'
+import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
 import { ChoiceField, TextField } from './field.js'
 import { FiledFigure } from './filed-figure.js'
+import { type FieldWords, MoreFields } from './more-fields.js'
 import { OwnFurniture } from './own-furniture.js'
 import type { Work } from './use-worker.js'
 import { WorkedOut } from './worked-out.js'
@@ -32,7 +37,7 @@ export const PaperPart = ({
   readonly furniture: FurnitureTexts
   readonly onFurniture: (furniture: FurnitureTexts) => void
 }) => {
-  const { document, beside, save } = useBench()
+  const { document, beside, plan, save } = useBench()
   const laid = work.laid?.order
   const onRoll = document.hasIn(['shop', 'paper', 'roll'])
   return (
@@ -53,7 +58,7 @@ export const PaperPart = ({
           place={['shop', 'paper', 'roll']}
           label="Roll, its width"
           hint="instead of sheets"
-          instead={['shop', 'paper', 'size']}
+          instead={[['shop', 'paper', 'size']]}
         />
         <TextField
           place={['shop', 'paper', 'printed', 'across']}
@@ -67,6 +72,7 @@ export const PaperPart = ({
           choices={CUTTERS}
         />
       </div>
+      <MoreFields name="More about the paper" fields={moreOfPaper(plan.order, onRoll)} />
       <OwnFurniture furniture={furniture} onFurniture={onFurniture} />
       <p class="caution">{PRINT_CAUTION}</p>
       <p role="status" aria-live="polite" class="doing">
@@ -127,4 +133,29 @@ export const PaperPart = ({
       </p>
     </section>
   )
+}
+
+const moreOfPaper = ({ lengths }: Order, onRoll: boolean): readonly FieldWords[] => {
+  const empty = (length: Mm): string => `empty: ${showLength(length, lengths)}`
+  return [
+    {
+      place: ['shop', 'paper', 'margin'],
+      label: 'Margin that the printer leaves white',
+      hint: empty(DEFAULTS.margin),
+    },
+    {
+      place: ['shop', 'paper', 'overlap'],
+      label: 'Overlap of two pages',
+      hint: `for tape and marks; ${empty(DEFAULTS.overlap)}`,
+    },
+    ...(onRoll
+      ? [
+          {
+            place: ['shop', 'paper', 'longest'],
+            label: 'Longest piece off the roll',
+            hint: empty(DEFAULTS.longest),
+          },
+        ]
+      : []),
+  ]
 }

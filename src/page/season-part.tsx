@@ -1,6 +1,7 @@
 import { SPECIES } from '../tables/species.js'
+import { AirFields } from './air-fields.js'
 import { useBench } from './bench.js'
-import { ChoiceField, TextField } from './field.js'
+import { ChoiceField } from './field.js'
 import { TableOf } from './table.js'
 import { WordsOf } from './words.js'
 import type { LaidStar } from './work.js'
@@ -16,19 +17,9 @@ const RINGS = [
   { value: 'quarter', words: 'stand upright' },
 ]
 
-const SEASONS = ['winter', 'summer']
-
 /** The wood, the air where it is cut and where it hangs, and what becomes of the star between them. */
 export const SeasonPart = ({ laid }: { readonly laid: LaidStar | undefined }) => {
-  const { document, starIndex } = useBench()
-  const ownWall = ['stars', starIndex, 'wall']
-  const [wall, where] = document.hasIn(ownWall)
-    ? [ownWall, "This star's wall"]
-    : [['climate', 'wall'], 'Wall']
-  const places = [
-    { place: ['climate', 'workshop'], name: 'Workshop' },
-    ...SEASONS.map((season) => ({ place: [...wall, season], name: `${where} in ${season}` })),
-  ]
+  const { document } = useBench()
   const own = ['tangential', 'radial'].some((key) => document.hasIn(['shop', 'wood', key]))
   return (
     <section aria-labelledby="season-heading" class="part">
@@ -38,11 +29,8 @@ export const SeasonPart = ({ laid }: { readonly laid: LaidStar | undefined }) =>
           <ChoiceField place={['shop', 'wood', 'species']} label="Species" choices={SPECIES_CHOICES} />
         )}
         <ChoiceField place={['shop', 'wood', 'rings']} label="The rings in the board's end" choices={RINGS} />
-        {places.flatMap(({ place, name }) => [
-          <TextField key={name} place={[...place, 'humidity']} label={`${name}: humidity, %`} />,
-          <TextField key={`${name} °`} place={[...place, 'temperature']} label={`${name}: temperature`} />,
-        ])}
       </div>
+      <AirFields />
       <WorkedOut what="How the wood moves">
         {laid && (
           <>

@@ -1,3 +1,5 @@
+import { ChoicesOf } from './field.js'
+
 /** One of several ways to go on; what it changes is up to who uses it. */
 export const Select = <Value extends string>({
   id,
@@ -14,12 +16,6 @@ export const Select = <Value extends string>({
 }) => (
   <div class="field">
     <label for={id}>{label}</label>
-    <select id={id} value={value} onChange={(event) => onChoose(event.currentTarget.value as Value)}>
-      {choices.map((choice) => (
-        <option key={choice.value} value={choice.value}>
-          {choice.words}
-        </option>
-      ))}
-    </select>
+    <ChoicesOf id={id} value={value} choices={choices} onChoose={(chosen) => onChoose(chosen as Value)} />
   </div>
 )

@@ -5,6 +5,7 @@ import type { Mm } from '../units/brand.js'
 import { degrees, MM_PER_INCH, mm } from '../units/convert.js'
 import { type LengthStyle, showAngle, showAtMost, showLength, showNumber } from '../units/show.js'
 import { toStep } from '../units/step.js'
+import { BackingFields } from './backing-fields.js'
 import { type Change, useBench } from './bench.js'
 import { asTyped, LabelledField, TextField } from './field.js'
 import { steppedSize } from './pull.js'
@@ -27,13 +28,6 @@ const SIZES: readonly {
   { value: 'height', words: 'Height', of: (star) => star.height },
   { value: 'radius', words: 'Centre to tip', of: (star) => star.radius },
   { value: 'tip-edge', words: 'Tip edge', of: (star) => star.tipEdge },
-]
-
-const BACKINGS = [
-  { value: 'none', words: 'none' },
-  { value: 'star', words: 'star, inset' },
-  { value: 'polygon', words: 'polygon through the valleys' },
-  { value: 'disc', words: 'disc' },
 ]
 
 /** The species of the order; until it has one, paper. */
@@ -85,11 +79,6 @@ export const StarPart = ({
   const chooseSize = (chosen: SizeName): void => {
     const next = SIZES.find(({ value }) => value === chosen)
     if (next) change([at(size.value), undefined], [at(chosen), typed(next.of(star), lengths)])
-  }
-  const chooseBacking = (chosen: string): void => {
-    if (chosen === 'none') change([at('backing'), undefined])
-    else if (plan.backing) change([[...at('backing'), 'shape'], chosen])
-    else change([at('backing'), { shape: chosen, inset: lengths.units === 'mm' ? 10 : '3/8' }])
   }
   const { crosscut } = shop.saw
   const largest = crosscut === undefined ? undefined : (star.radius * crosscut) / plan.blank.longestCut
@@ -149,14 +138,11 @@ export const StarPart = ({
         <TextField place={at('thickness')} label="Thickness of the arms" />
         <TextField place={at('chamfer')} label="Chamfer" hint="empty: none" />
         <TextField place={at('note')} label="A line of your own" hint="lettered on the patterns" words />
-        <Select
-          id="backing"
-          label="Backing"
-          value={plan.backing?.shape ?? 'none'}
-          choices={BACKINGS}
-          onChoose={chooseBacking}
+        <TextField
+          place={at('hardware')}
+          label="Hanger, glue and finish, price"
+          hint="of one star; part of what it costs"
         />
-        {plan.backing && <TextField place={[...at('backing'), 'inset']} label="Backing stays inside by" />}
         <LabelledField
           id="wall"
           label="Wall or door behind it"
@@ -173,6 +159,7 @@ export const StarPart = ({
           onChoose={onTone}
         />
       </div>
+      <BackingFields star={plan} />
       {hung.ok && hung.value && <WallView star={star} wall={hung.value} lengths={lengths} tone={tone} />}
     </section>
   )

@@ -1,4 +1,5 @@
-import { countAt, type OrderValue } from '../order/edit-text.js'
+import { countAt } from '../order/edit-text.js'
+import { freshStar } from '../order/new-order.js'
 import { useBench } from './bench.js'
 
 /** `Star 3`, or the next number that no star has. */
@@ -12,10 +13,6 @@ const freeName = (names: readonly string[]): string => {
 export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void }) => {
   const { plan, document, change, starIndex } = useBench()
   const { stars, order } = plan
-  const fresh: OrderValue =
-    order.lengths.units === 'mm'
-      ? { points: 5, 'tip-angle': 45, 'board-width': 70 }
-      : { points: 5, 'tip-angle': 45, 'board-width': '3 1/2' }
   return (
     <nav class="stars" aria-label="Stars of the order">
       {stars.map(({ order: { name } }, index) => (
@@ -29,7 +26,8 @@ export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void
         onClick={() => {
           // Of the order as it is written: one with mistakes may have fewer than are shown.
           const count = countAt(document, ['stars'])
-          change([['stars', count], { name: freeName(stars.map(({ order }) => order.name)), ...fresh }])
+          const name = freeName(stars.map((star) => star.order.name))
+          change([['stars', count], freshStar(order.lengths.units, name)])
           onShow(count)
         }}
       >
