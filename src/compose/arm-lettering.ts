@@ -21,6 +21,7 @@ import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import { mm, radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { showAngle, showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 
@@ -34,7 +35,7 @@ interface Corner {
 /** Tip, side and centre angle, each between the directions of its edges. */
 const angledCorners = ({ star }: StarPlan): Corner[] => {
   const { tip, nearValley, centre, farValley } = kite(star)
-  const toward = (a: Point, b: Point) => Math.atan2(b.y - a.y, b.x - a.x)
+  const toward = (a: Point, b: Point) => maths.atan2(b.y - a.y, b.x - a.x)
   const fullTurn = (start: number, end: number) => (end > start ? end : end + 2 * Math.PI)
   const corner = (at: Point, first: Point, last: Point, text: string): Corner => {
     const from = toward(at, first)
@@ -149,7 +150,7 @@ const alongside = (a: Point, b: Point, inside: Point, text: string): Label[] => 
   const toward = leftOf(along)
   const side = Math.sign(toward.x * (inside.x - a.x) + toward.y * (inside.y - a.y))
   const reading = along.x < -SAME_POINT ? scale(along, -1) : along
-  const turn = radians(Math.atan2(reading.y, reading.x))
+  const turn = radians(maths.atan2(reading.y, reading.x))
   return [0.5, 0.4, 0.6, 0.3, 0.7].flatMap((share) =>
     [3.5, 5, 7].map((reach) =>
       centredLabel(text, add(between(a, b, share), scale(toward, side * reach)), {

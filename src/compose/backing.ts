@@ -12,6 +12,7 @@ import { removedWidth } from '../order/removed-width.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { BackingPlan } from '../plate/plan-backing.js'
 import { mm } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { showLength } from '../units/show.js'
 import { fixingText, hangingText } from './backing-words.js'
 import { CENTRE_CROSS, nailMarks, plateCuts, upMark } from './plate-cuts.js'
@@ -120,7 +121,8 @@ const noteInside = ({ name, word, below }: Note, radius: number, drawn: readonly
     ]
   }
   const fits = (each: Label): boolean =>
-    labelBox(each).every(({ x, y }) => Math.hypot(x, y) < room) && boxIsClear(labelBox(each), inTheWay, WHITE)
+    labelBox(each).every(({ x, y }) => maths.hypot(x, y) < room) &&
+    boxIsClear(labelBox(each), inTheWay, WHITE)
   const whole = HEIGHTS.map((height) => layOut([name], height))
   const broken = HEIGHTS.map((height) => layOut(wrapText(name, mm(height), mm(1.6 * room)), height))
   return [...whole, ...broken].find((labels) => labels.every(fits)) ?? (whole.at(-1) ?? []).filter(fits)

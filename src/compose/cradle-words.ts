@@ -9,6 +9,7 @@ import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees } from '../units/brand.js'
 import { degrees, mm, radians, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { showAtLeast, showLength, showSetting, showSize } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { settingText } from './cut-steps.js'
@@ -22,7 +23,7 @@ export const cradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords =>
   const { along } = jointBlade(plan)
   const edge = between(nearValley, centre, 0.5)
   const left = order.shop.jigStock.side === 'left'
-  const lean = radians(Math.atan2(along.y, left ? -along.x : along.x))
+  const lean = radians(maths.atan2(along.y, left ? -along.x : along.x))
   const {
     shop: { jigStock },
     lengths,
@@ -77,7 +78,7 @@ const GLUED = [
 /** Which ways strip and block leave free, and what takes them. */
 const freeWords = (tipAngle: Degrees): string => {
   const face = toRadians(degrees(tipAngle - 90))
-  const free = freeDirections([point(0, 1), point(Math.cos(face), Math.sin(face))])
+  const free = freeDirections([point(0, 1), point(maths.cos(face), maths.sin(face))])
   const ways = [
     { way: degrees(0), words: 'along the strip towards the blade' },
     { way: degrees(90), words: 'straight off the strip' },

@@ -18,6 +18,7 @@ import {
 } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import { degrees, mm, radians, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { fixed, showMovement } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { SAW_CAUTION } from './cautions.js'
@@ -75,9 +76,9 @@ export const dryFitDrawing = (fit: DryFit, order: Order): Drawing => {
 /** In the middle of the circle that touches all four edges, the slices' room left free. */
 const armNumber = ({ arm }: DryFit, { apex, tip }: DrawnArm, index: number): Shape => {
   const halfTip = toRadians(arm.tipAngle) / 2
-  const area = arm.radius * arm.tipEdge * Math.sin(halfTip)
+  const area = arm.radius * arm.tipEdge * maths.sin(halfTip)
   const inscribed = area / (arm.tipEdge + arm.jointEdge)
-  const fromTip = inscribed / Math.sin(halfTip) / arm.radius
+  const fromTip = inscribed / maths.sin(halfTip) / arm.radius
   const height = Math.min(5, (0.65 * inscribed * RADIUS) / arm.radius)
   return centredLabel(String(index + 1), between(tip, apex, fromTip), { layer: 'PATTERN', height })
 }
@@ -103,7 +104,7 @@ const drawnArms = ({ plan, arm, closure }: DryFit, factor: number): DrawnArm[] =
     const left = first - index * centre
     // Too fat, the last arm slides out along its neighbour until its other face meets the first arm's valley.
     const slides = open < 0 && index === points - 1
-    const out = slides ? (joint * Math.sin(-open)) / Math.sin(centre) : 0
+    const out = slides ? (joint * maths.sin(-open)) / maths.sin(centre) : 0
     const apex = polar(out, radians(left))
     const at = (length: number, way: number): Point => add(apex, polar(length, radians(way)))
     return {
@@ -131,7 +132,7 @@ const slices = ({ recut, arm }: DryFit, drawn: DrawnArm, factor: number): Shape[
     const newValley = meet(inner, outer, valley, tip)
     const slice = [apex, valley, newValley, newApex]
     const face = direction(apex, valley)
-    const slant = radians(Math.atan2(face.y, face.x) + WASTE_SLANT)
+    const slant = radians(maths.atan2(face.y, face.x) + WASTE_SLANT)
     return [
       line('PATTERN', newApex, newValley, 'dashed'),
       ...hatch(slice, slant, WASTE_SPACING).map(([from, to]) => line('GUIDE', from, to)),

@@ -15,6 +15,7 @@ import {
 import type { Plan } from '../plan/plan.js'
 import { letterOf } from '../stock/blank-kinds.js'
 import { mm, radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
 import { cardSize } from './card-size.js'
@@ -154,7 +155,7 @@ const plateLetter = ({ star, turn, at }: LaidPlate, letters: PlateLetters, scale
   if (letter === '') return []
   const { height, instead } = letterRoom(star, scale)
   const below = instead ? 0 : height
-  const middle = point(at.x / scale + below * Math.sin(turn), at.y / scale - below * Math.cos(turn))
+  const middle = point(at.x / scale + below * maths.sin(turn), at.y / scale - below * maths.cos(turn))
   return [centredLabel(letter, middle, { height: mm(height) })]
 }
 

@@ -6,6 +6,7 @@ import type { Order } from '../order/order.js'
 import { closureGap } from '../plan/closure.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { fixed, showAngle, showSmall } from '../units/show.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 import { countOf, fine, grouped, percent } from './chance-words.js'
@@ -114,7 +115,7 @@ const trueText = ({ shop }: Order): string => {
 
 /** The statement of an uncertainty in the manner of GUM (JCGM 100:2008), 7.2.4. */
 const closureText = ({ law, plan, accepted }: BatchRisk, small: (length: Mm) => string): string => {
-  const expanded = COVERAGE * Math.hypot(law.shared, law.own)
+  const expanded = COVERAGE * maths.hypot(law.shared, law.own)
   const side =
     law.mean > SAME_ANGLE ? ' (open at the valley)' : law.mean < -SAME_ANGLE ? ' (open at the centre)' : ''
   const gap = closureGap(plan.star.jointEdge, degrees(expanded))

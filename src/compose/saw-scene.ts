@@ -4,6 +4,7 @@ import { add, direction, type Point, point, polar, scale, turn } from '../geomet
 import type { PlannedCut, StarPlan } from '../plan/plan.js'
 import type { Mm, Radians } from '../units/brand.js'
 import { degrees, mm, radians, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 
 /** A straight stretch. */
 export type Stretch = readonly [Point, Point]
@@ -82,7 +83,8 @@ const boardCut = (plan: StarPlan, kerf: number): SetUp => {
   const { star, blank, firstCut } = plan
   const corners = blankCorners(star, blank.side)
   const [tip, , highRight, highLeft] = corners
-  const end = Math.max(blank.side, highRight.x) + kerf / Math.sin(toRadians(star.tipAngle)) + 4 * unitOf(plan)
+  const end =
+    Math.max(blank.side, highRight.x) + kerf / maths.sin(toRadians(star.tipAngle)) + 4 * unitOf(plan)
   const { nearValley, centre, farValley } = kite(star)
   return {
     name: 'Cut 1',
@@ -156,8 +158,8 @@ const jointCuts = (plan: StarPlan): SetUp[] => {
 
 /** Mirrored in the line through the origin at `angle`: what turning a board over about that line does to its outline. */
 const mirrored = ({ x, y }: Point, angle: Radians): Point => ({
-  x: x * Math.cos(2 * angle) + y * Math.sin(2 * angle),
-  y: x * Math.sin(2 * angle) - y * Math.cos(2 * angle),
+  x: x * maths.cos(2 * angle) + y * maths.sin(2 * angle),
+  y: x * maths.sin(2 * angle) - y * maths.cos(2 * angle),
 })
 
 /**
@@ -167,7 +169,7 @@ const mirrored = ({ x, y }: Point, angle: Radians): Point => ({
 const stopBlock = ({ stopLiftsOut, stopHeight }: SetUp, { star }: StarPlan, unit: number): Point[] => {
   const follows = stopLiftsOut || star.tipAngle > 90
   const top = follows
-    ? polar(stopHeight / Math.sin(toRadians(star.tipAngle)), toRadians(star.tipAngle))
+    ? polar(stopHeight / maths.sin(toRadians(star.tipAngle)), toRadians(star.tipAngle))
     : point(0, stopHeight)
   const outer = Math.min(0, top.x) - 2.5 * unit
   return [point(0, 0), top, point(outer, top.y), point(outer, 0)]

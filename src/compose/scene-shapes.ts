@@ -6,6 +6,7 @@ import { boxOf, closedOutline, type Extents } from '../geometry/outline.js'
 import { add, direction, distance, leftOf, type Point, point, scale } from '../geometry/point.js'
 import { HAND_DISTANCE } from '../plan/warnings.js'
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 import type { SawScene, Stretch } from './saw-scene.js'
 
@@ -115,7 +116,7 @@ const bladeLines = ({ blade, handle, unit, pivot }: SawScene, { at, scale: reduc
 /** Of the blade from the fence toward the operator, counter-clockwise from +x: straight down is -90°. */
 export const leanDirection = ({ blade: { near } }: Pick<SawScene, 'blade'>): number => {
   const toward = direction(near[0], near[1])
-  return Math.atan2(toward.y, toward.x)
+  return maths.atan2(toward.y, toward.x)
 }
 
 /** On paper; less where the blade's way is short. */

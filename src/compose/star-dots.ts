@@ -1,4 +1,5 @@
 import { cornerDirection, type Star } from '../geometry/star.js'
+import * as maths from '../units/maths.js'
 
 /** A sign of Braille holds two columns of four dots; its bits, column by column (Unicode, U+2800). */
 const BITS = [
@@ -30,9 +31,9 @@ export const starDots = (star: Star, rows: number): string[] => {
 /** Is the point inside the outline? Every arm is one and the same, so only the nearest one's tip edges are asked. */
 const inStar = ({ points, edgeDistance, tipAngle }: Star, x: number, y: number): boolean => {
   const sector = (2 * Math.PI) / points
-  const turned = Math.atan2(y, x) - cornerDirection(points, 0)
+  const turned = maths.atan2(y, x) - cornerDirection(points, 0)
   const fromAxis = Math.abs(turned - sector * Math.round(turned / sector))
   // The outward normal of a tip edge stands a quarter turn less half the tip angle from the arm's axis.
   const normal = Math.PI / 2 - (tipAngle * Math.PI) / 360
-  return Math.hypot(x, y) * Math.cos(normal - fromAxis) <= edgeDistance
+  return maths.hypot(x, y) * maths.cos(normal - fromAxis) <= edgeDistance
 }

@@ -9,6 +9,7 @@ import { starOutline } from '../geometry/star.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { showAngle, showLength, showMovement } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { PRINT_CAUTION } from './cautions.js'
@@ -70,7 +71,7 @@ const centreMarks = ({ star }: StarPlan, tips: readonly Point[]): Shape[] => {
 /** Clockwise from the tip that points up, each in the middle of the circle that touches its arm's four edges. */
 const armNumbers = ({ star }: StarPlan, tips: readonly Point[]): Shape[] => {
   const inscribed = kiteInscribed(star)
-  const fromCentre = star.radius - inscribed / Math.sin(toRadians(degrees(star.tipAngle / 2)))
+  const fromCentre = star.radius - inscribed / maths.sin(toRadians(degrees(star.tipAngle / 2)))
   const height = Math.min(10, inscribed * 0.7)
   return tips.map((tip, index) => {
     const number = index === 0 ? 1 : star.points - index + 1

@@ -8,6 +8,7 @@ import { starOutline } from '../geometry/star.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { type LengthStyle, showLength } from '../units/show.js'
 import { type Block, movedShapes } from './card-blocks.js'
 
@@ -85,7 +86,7 @@ const grain = (corners: readonly Point[]): Shape[] =>
     // Half a space aside, or a stroke lies on the joint of a rhombus arm.
     const aside = scale(leftOf(along), GRAIN_SPACING / 2)
     const arm = [tip, left, point(0, 0), right].map((corner) => add(corner, aside))
-    return hatch(arm, radians(Math.atan2(along.y, along.x)), GRAIN_SPACING).map(([from, to]) =>
+    return hatch(arm, radians(maths.atan2(along.y, along.x)), GRAIN_SPACING).map(([from, to]) =>
       line('GUIDE', subtract(from, aside), subtract(to, aside)),
     )
   })

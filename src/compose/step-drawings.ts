@@ -4,6 +4,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import * as maths from '../units/maths.js'
 import { trimmed } from '../units/show.js'
 import {
   type Block,
@@ -111,7 +112,7 @@ const reductionFor = (scenes: readonly SawScene[], across: number, room: number)
       return Math.max((max.x - min.x) / across, (max.y - min.y) / room)
     }),
   )
-  const power = 10 ** Math.floor(Math.log10(needed))
+  const power = maths.pow(10, Math.floor(maths.log10(needed)))
   const factor = REDUCTIONS.find((each) => each * power >= needed) ?? 10
   return factor * power
 }

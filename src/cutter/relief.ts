@@ -1,5 +1,6 @@
 import { closedOutline, type Outline, type Vertex } from '../geometry/outline.js'
 import { add, direction, distance, type Point, point, scale } from '../geometry/point.js'
+import * as maths from '../units/maths.js'
 import { SAME_DIRECTION, SAME_POINT } from '../units/tolerance.js'
 
 /** The relief is this much wider than the bit, on the radius, so that its line is a loop and not one line twice. */
@@ -46,19 +47,19 @@ const reliefAt = (
   const [back, on] = [direction(corner, before), direction(corner, after)]
   const turns = on.x * back.y - on.y * back.x
   if (open === 'left' ? turns <= 0 : turns >= 0) return [corner]
-  const opening = Math.acos(Math.max(-1, Math.min(1, back.x * on.x + back.y * on.y)))
+  const opening = maths.acos(Math.max(-1, Math.min(1, back.x * on.x + back.y * on.y)))
   // Of two that are equal but for rounding noise always the same one.
   const longerIsNext = distance(corner, after) > distance(corner, before) - SAME_POINT
   const [longer, shorter] = longerIsNext ? [on, back] : [back, on]
   // Does the slot's other wall meet the shorter edge, or does that edge lean back into the slot's round end?
   const acute = opening < Math.PI / 2 - SAME_DIRECTION
-  const reach = acute ? (2 * radius) / Math.sin(opening) : 2 * radius * Math.sin(opening)
+  const reach = acute ? (2 * radius) / maths.sin(opening) : 2 * radius * maths.sin(opening)
   const length = distance(corner, longerIsNext ? before : after)
   if (reach + LEAST_SEAT > length) return undefined
   const inward = shorter.y * longer.x - shorter.x * longer.y > 0 ? 1 : -1
   const far = add(corner, scale(point(-longer.y, longer.x), 2 * radius * inward))
   const meets = add(corner, scale(shorter, reach))
-  const round = Math.tan((acute ? Math.PI : 2 * (Math.PI - opening)) / 4) * (open === 'right' ? -1 : 1)
+  const round = maths.tan((acute ? Math.PI : 2 * (Math.PI - opening)) / 4) * (open === 'right' ? -1 : 1)
   if (longerIsNext)
     return acute ? [meets, { ...far, bulge: round }, corner] : [{ ...meets, bulge: round }, corner]
   const arc = { x: corner.x, y: corner.y, bulge: round }

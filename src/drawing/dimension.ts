@@ -1,5 +1,6 @@
 import { add, between, direction, distance, leftOf, type Point, point, scale } from '../geometry/point.js'
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { MEDIUM, TAIL, textWidth } from './lettering.js'
 import type { Label, Shape } from './model.js'
 import { label, line } from './shapes.js'
@@ -45,13 +46,13 @@ export const arrow = (tip: Point, inward: Point): Shape[] =>
     line(
       'DIM',
       tip,
-      add(tip, add(scale(inward, ARROW), scale(leftOf(inward), side * ARROW * Math.tan(Math.PI / 12)))),
+      add(tip, add(scale(inward, ARROW), scale(leftOf(inward), side * ARROW * maths.tan(Math.PI / 12)))),
     ),
   )
 
 /** Above the line's middle, or beyond its arrows: to the left of a dimension across, on top of one that goes up. */
 const dimensionText = (from: Point, to: Point, along: Point, text: string, fits: boolean): Label => {
-  const turn = radians(Math.atan2(along.y, along.x))
+  const turn = radians(maths.atan2(along.y, along.x))
   const above = scale(leftOf(along), ABOVE_LINE)
   if (fits) return label(text, add(between(from, to, 0.5), above), { layer: 'DIM', anchor: 'middle', turn })
   const level = scale(leftOf(along), -MEDIUM / 2)

@@ -2,6 +2,7 @@ import { type Extents, moved, turnedOutline } from '../geometry/outline.js'
 import { add, type Point, point, turn } from '../geometry/point.js'
 import type { Radians } from '../units/brand.js'
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 import { labelBox } from './bounds.js'
 import type { Label, Path, Shape } from './model.js'
@@ -41,8 +42,8 @@ export const cutOutlines = (shapes: readonly Shape[]): Path[] =>
 const turnedLabel = (label: Label, by: Radians): Label => {
   const turned = { ...label, at: turn(label.at, by), turn: radians(label.turn + by) }
   // Does it read from the bottom or the right, more than -90° and up to 90°?
-  const level = Math.cos(turned.turn)
-  if (level > SAME_ANGLE || (level >= -SAME_ANGLE && Math.sin(turned.turn) > 0)) return turned
+  const level = maths.cos(turned.turn)
+  if (level > SAME_ANGLE || (level >= -SAME_ANGLE && maths.sin(turned.turn) > 0)) return turned
   const [a, , c] = labelBox(turned)
   if (!a || !c) return turned
   const at = point(a.x + c.x - turned.at.x, a.y + c.y - turned.at.y)

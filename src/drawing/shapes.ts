@@ -2,6 +2,7 @@ import { circle, type Outline, type Vertex } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 import type { Radians } from '../units/brand.js'
 import { mm, radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { LayerName, PenName } from './layers.js'
 import { MEDIUM } from './lettering.js'
 import type { Label, Path } from './model.js'
@@ -33,10 +34,10 @@ export const cross = (layer: LayerName, { x, y }: Point, arm: number, pen?: PenN
 /** An arc from `start` to `end`, counter-clockwise, in radians from +x; less than a full turn. */
 export const arc = (layer: LayerName, centre: Point, radius: number, start: number, end: number): Path => {
   const at = (direction: number): Point => ({
-    x: centre.x + radius * Math.cos(direction),
-    y: centre.y + radius * Math.sin(direction),
+    x: centre.x + radius * maths.cos(direction),
+    y: centre.y + radius * maths.sin(direction),
   })
-  return chain(layer, [{ ...at(start), bulge: Math.tan((end - start) / 4) }, at(end)])
+  return chain(layer, [{ ...at(start), bulge: maths.tan((end - start) / 4) }, at(end)])
 }
 
 interface LabelStyle {
@@ -60,6 +61,6 @@ export const label = (text: string, at: Point, style: LabelStyle = {}): Label =>
 export const centredLabel = (text: string, middle: Point, style: LabelStyle = {}): Label => {
   const height = style.height ?? MEDIUM
   const turn = style.turn ?? radians(0)
-  const at = { x: middle.x + (Math.sin(turn) * height) / 2, y: middle.y - (Math.cos(turn) * height) / 2 }
+  const at = { x: middle.x + (maths.sin(turn) * height) / 2, y: middle.y - (maths.cos(turn) * height) / 2 }
   return label(text, at, { ...style, anchor: 'middle' })
 }

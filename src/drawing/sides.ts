@@ -1,6 +1,7 @@
 import { edges, type Outline } from '../geometry/outline.js'
 import { between, distance, type Point, point, polar } from '../geometry/point.js'
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SHOP } from '../units/tolerance.js'
 import { type Box, labelBox } from './bounds.js'
 import type { Shape } from './model.js'
@@ -14,7 +15,7 @@ const SPAN = 0.2
 /** How far a side leaves its arc at most: half of what a person sees. */
 const LEAVES = SHOP / 2
 
-const spanOf = (radius: number): number => Math.min(SPAN, 2 * Math.acos(Math.max(0, 1 - LEAVES / radius)))
+const spanOf = (radius: number): number => Math.min(SPAN, 2 * maths.acos(Math.max(0, 1 - LEAVES / radius)))
 
 export const shapeSides = (shape: Shape): Side[] =>
   shape.kind === 'label' ? letteredSides(labelBox(shape)) : outlineSides(shape)

@@ -1,6 +1,7 @@
 import type { Star } from '../geometry/star.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 
 /** What the arms of a batch came out at, less what was wanted; the same for all, as they share settings and stop. */
 export interface ArmErrors {
@@ -30,14 +31,14 @@ export const armAsCut = (star: Star, errors: ArmErrors): CutArm => {
   const sideAngle = degrees(star.sideAngle + errors.side)
   const centreAngle = degrees(star.centreAngle - errors.tip - 2 * errors.side)
   const tipEdge = mm(star.tipEdge + errors.tipEdge)
-  const halfCentre = Math.sin(toRadians(centreAngle) / 2)
+  const halfCentre = maths.sin(toRadians(centreAngle) / 2)
   return {
     tipAngle,
     sideAngle,
     centreAngle,
     tipEdge,
-    jointEdge: mm((tipEdge * Math.sin(toRadians(tipAngle) / 2)) / halfCentre),
-    radius: mm((tipEdge * Math.sin(toRadians(sideAngle))) / halfCentre),
+    jointEdge: mm((tipEdge * maths.sin(toRadians(tipAngle) / 2)) / halfCentre),
+    radius: mm((tipEdge * maths.sin(toRadians(sideAngle))) / halfCentre),
   }
 }
 

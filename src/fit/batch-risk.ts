@@ -3,6 +3,7 @@ import type { Shop } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { chanceOfBatch, chanceOfStar, repeatabilityFor } from './chances.js'
 import {
   acceptedClosure,
@@ -86,7 +87,7 @@ export const batchRisk = (plan: StarPlan, shop: Shop, asked: RiskAsked): BatchRi
     )
     return { ...(for95 === undefined ? {} : { for95 }), ...(for99 === undefined ? {} : { for99 }) }
   }
-  const fitted: ClosureLaw = { ...law, mean: degrees(0), shared: degrees(Math.hypot(law.own, reading)) }
+  const fitted: ClosureLaw = { ...law, mean: degrees(0), shared: degrees(maths.hypot(law.own, reading)) }
   const settled: ClosureLaw = { ...law, mean: degrees(0), shared: degrees(0) }
   return {
     plan,

@@ -1,11 +1,12 @@
 import type { Degrees } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { ClosureLaw } from './closure-law.js'
 import { chanceWithin, fallsTo, meanOver } from './normal-law.js'
 
 /** Chance that one star closes within `accepted` degrees, either way. */
 export const chanceOfStar = ({ mean, shared, own }: ClosureLaw, accepted: Degrees): number =>
-  chanceWithin(accepted, mean, Math.hypot(shared, own))
+  chanceWithin(accepted, mean, maths.hypot(shared, own))
 
 /** Chance that all stars of a batch do: they share what the saw is off by, and differ in their own cuts. */
 export const chanceOfBatch = (
@@ -15,7 +16,7 @@ export const chanceOfBatch = (
 ): number =>
   own === 0
     ? chanceWithin(accepted, mean, shared)
-    : meanOver(mean, shared, (off) => chanceWithin(accepted, off, own) ** quantity)
+    : meanOver(mean, shared, (off) => maths.pow(chanceWithin(accepted, off, own), quantity))
 
 /** A saw that scatters more than this is not asked about. */
 const WIDEST = 10

@@ -4,6 +4,7 @@ import type { Saw } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, radians, toDegrees, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { standard } from './measurement.js'
 
 /**
@@ -60,17 +61,17 @@ export const closureLaw = (plan: StarPlan, saw: Saw, set: SawSet): ClosureLaw =>
   }[set]
   // A learned bias is that of the whole ring; before, the scale is off at the first cut and at the joint cut by themselves.
   const shared =
-    (saw.bias ? closing * saw.bias.uncertainty : Math.hypot(first, joint) * saw.trueTo) / COVERAGE
-  const variance = saw.repeatsTo ** 2
-  const whole = mean ** 2 + shared ** 2 + (first + joint) * variance
+    (saw.bias ? closing * saw.bias.uncertainty : maths.hypot(first, joint) * saw.trueTo) / COVERAGE
+  const variance = maths.square(saw.repeatsTo)
+  const whole = maths.square(mean) + maths.square(shared) + (first + joint) * variance
   const share = (part: number) => (whole === 0 ? 0 : part / whole)
   return {
     mean: degrees(mean),
     shared: degrees(shared),
     own: degrees(Math.sqrt((first + joint) * variance)),
     shares: {
-      setting: share(mean ** 2),
-      bias: share(shared ** 2),
+      setting: share(maths.square(mean)),
+      bias: share(maths.square(shared)),
       firstCuts: share(first * variance),
       jointCuts: share(joint * variance),
     },
@@ -79,11 +80,11 @@ export const closureLaw = (plan: StarPlan, saw: Saw, set: SawSet): ClosureLaw =>
 
 /** The largest closure, either way, whose gap at the open end of the last joint is still accepted. */
 export const acceptedClosure = (jointEdge: Mm, gap: Mm): Degrees =>
-  toDegrees(radians(2 * Math.asin(Math.min(1, gap / (2 * jointEdge)))))
+  toDegrees(radians(2 * maths.asin(Math.min(1, gap / (2 * jointEdge)))))
 
 /** The gap of a closure, above zero at the valley and below zero at the centre. */
 export const signedGap = (jointEdge: Mm, closure: number): number =>
-  2 * jointEdge * Math.sin(toRadians(degrees(Math.max(-180, Math.min(180, closure)) / 2)))
+  2 * jointEdge * maths.sin(toRadians(degrees(Math.max(-180, Math.min(180, closure)) / 2)))
 
 /** What a closure read from the gap of one star may be off, one standard deviation: the rule's own share. */
 export const readingOf = (jointEdge: Mm): Degrees => toDegrees(radians(standard(DEFAULTS.rule) / jointEdge))

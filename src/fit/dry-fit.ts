@@ -7,6 +7,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { type SawSetting, sawSetting, withinLimit } from '../plan/saw-setting.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { LengthStyle } from '../units/show.js'
 import { type ArmErrors, armAsCut, type CutArm, closureOf } from './arm.js'
 import { contradictions } from './contradictions.js'
@@ -117,7 +118,9 @@ export const dryFit = (
     setting,
     ...(tipsOff ? { newArms: newArms(plan, saw, errors, setting) } : {}),
     ...(recut ? { recut } : {}),
-    recutUncertainty: degrees(COVERAGE * Math.sqrt(variance + 2 * star.points * terms.spread.angle ** 2)),
+    recutUncertainty: degrees(
+      COVERAGE * Math.sqrt(variance + 2 * star.points * maths.square(terms.spread.angle)),
+    ),
   })
 }
 

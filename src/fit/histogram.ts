@@ -1,5 +1,6 @@
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { WHOLE } from '../units/tolerance.js'
 import { type ClosureLaw, signedGap } from './closure-law.js'
 import { chanceBelow } from './normal-law.js'
@@ -29,7 +30,7 @@ const DEVIATIONS = 3.5
 
 /** Bars over nearly all stars, and over what is accepted. */
 export const barsFor = ({ mean, shared, own }: ClosureLaw, accepted: Degrees): Bars => {
-  const around = DEVIATIONS * Math.hypot(shared, own)
+  const around = DEVIATIONS * maths.hypot(shared, own)
   const [low, high] = [Math.max(accepted, around - mean), Math.max(accepted, around + mean)]
   const widths = Array.from({ length: MOST_WITHIN }, (_, index) => accepted / (MOST_WITHIN - index))
   const fine = widths.find((width) => count(low, width) + count(high, width) <= MOST_BARS)
@@ -50,7 +51,7 @@ export const histogramOf = (
   const width = (to - from) / bars
   const first = Math.round(from / width)
   const closures = Array.from({ length: bars + 1 }, (_, edge) => (first + edge) * width)
-  const deviation = Math.hypot(shared, own)
+  const deviation = maths.hypot(shared, own)
   const below = closures.map((closure, edge) => {
     if (edge === 0 || edge === bars) return edge === 0 ? 0 : 1
     if (deviation === 0) return mean < closure ? 1 : 0

@@ -1,6 +1,7 @@
 import type { Star } from '../geometry/star.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, radians, toDegrees, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { type ArmErrors, armAsCut, type CutArm, closureOf } from './arm.js'
 import type { Equation } from './least-squares.js'
 import type { Row } from './span.js'
@@ -56,7 +57,7 @@ export const wouldMeasure = (of: Measurable, star: Star, errors: ArmErrors): num
 
 /** Tip to tip at the widest, over joints that are closed. */
 const acrossOf = (points: number, { radius, centreAngle }: CutArm): number =>
-  2 * radius * Math.sin((widestApart(points) * toRadians(centreAngle)) / 2)
+  2 * radius * maths.sin((widestApart(points) * toRadians(centreAngle)) / 2)
 
 /** How it would change with each error: derivatives of {@link wouldMeasure}. */
 export const rowOf = (of: Measurable, star: Star, errors: ArmErrors): Row => {
@@ -78,9 +79,9 @@ export const rowOf = (of: Measurable, star: Star, errors: ArmErrors): Row => {
       const across = acrossOf(points, arm)
       const half = toRadians(arm.centreAngle) / 2
       const apart = widestApart(points)
-      const byCentre = (apart / Math.tan(apart * half) - 1 / Math.tan(half)) / 2
+      const byCentre = (apart / maths.tan(apart * half) - 1 / maths.tan(half)) / 2
       const perDegree = across * toRadians(degrees(1))
-      const bySide = 1 / Math.tan(toRadians(arm.sideAngle)) - 2 * byCentre
+      const bySide = 1 / maths.tan(toRadians(arm.sideAngle)) - 2 * byCentre
       return [-byCentre * perDegree, bySide * perDegree, across / arm.tipEdge]
     }
   }
@@ -105,23 +106,24 @@ export const equationOf = (
   const { of, value, within } = measured
   const row = rowOf(of, star, errors)
   const lacks = -wouldMeasure(of, star, errors)
-  const face = spread.angle ** 2
-  const own = standard(within) ** 2
+  const face = maths.square(spread.angle)
+  const own = maths.square(standard(within))
   switch (of) {
     case 'gap': {
       const arm = armAsCut(star, errors)
       const { jointEdge } = arm
-      const half = Math.asin(Math.min(1, Math.abs(value) / (2 * jointEdge)))
+      const half = maths.asin(Math.min(1, Math.abs(value) / (2 * jointEdge)))
       const closure = Math.sign(value) * toDegrees(radians(2 * half))
-      const perDegree = jointEdge * Math.cos(half) * toRadians(degrees(1))
+      const perDegree = jointEdge * maths.cos(half) * toRadians(degrees(1))
       // Relative variance of the joint edge L sin(tip / 2) / sin(centre / 2), and what it does to 2 asin(gap / 2 joint).
-      const byTip = toRadians(doubt.tip) / 2 / Math.tan(toRadians(arm.tipAngle) / 2)
+      const byTip = toRadians(doubt.tip) / 2 / maths.tan(toRadians(arm.tipAngle) / 2)
       const byEdge = doubt.tipEdge / arm.tipEdge
-      const ofJoint = toDegrees(radians(2 * Math.tan(half))) ** 2 * (byTip ** 2 + byEdge ** 2)
+      const ofJoint =
+        maths.square(toDegrees(radians(2 * maths.tan(half)))) * (maths.square(byTip) + maths.square(byEdge))
       return {
         row,
         value: closure + lacks,
-        variance: own / perDegree ** 2 + 2 * star.points * face + ofJoint,
+        variance: own / maths.square(perDegree) + 2 * star.points * face + ofJoint,
       }
     }
     case 'tip':
@@ -131,6 +133,6 @@ export const equationOf = (
       return { row, value: value + lacks, variance: own + 3 * face }
     case 'tip-edge':
     case 'across':
-      return { row, value: value + lacks, variance: own + spread.stop ** 2 }
+      return { row, value: value + lacks, variance: own + maths.square(spread.stop) }
   }
 }

@@ -1,4 +1,5 @@
 import { bitsAt, STEP } from '../nest/random.js'
+import * as maths from '../units/maths.js'
 
 /*
  * Normal draws by the ziggurat of Marsaglia and Tsang, The ziggurat method for generating random variables (2000),
@@ -15,7 +16,7 @@ const AREA = 9.91256303526217e-3
 const PLACES = 2 ** 23
 const UNSIGNED = 2 ** 32
 
-const density = (x: number): number => Math.exp((-x * x) / 2)
+const density = (x: number): number => maths.exp((-x * x) / 2)
 
 /** Right ends of the layers, from the widest to the top; the first is that of a box with the tail's area in it. */
 const ends = (): Float64Array => {
@@ -24,7 +25,7 @@ const ends = (): Float64Array => {
   found[1] = TAIL
   for (let layer = 2; layer < LAYERS; layer++) {
     const outer = found[layer - 1] ?? 0
-    found[layer] = Math.sqrt(-2 * Math.log(AREA / outer + density(outer)))
+    found[layer] = Math.sqrt(-2 * maths.ln(AREA / outer + density(outer)))
   }
   return found
 }
@@ -53,8 +54,8 @@ export const normalDraws = (seed: number): ((into: Float64Array) => void) => {
   /** Beyond the last layer: Marsaglia (1964). */
   const tail = (): number => {
     for (;;) {
-      const x = -Math.log(uniform()) / TAIL
-      const y = -Math.log(uniform())
+      const x = -maths.ln(uniform()) / TAIL
+      const y = -maths.ln(uniform())
       if (2 * y > x * x) return TAIL + x
     }
   }

@@ -1,3 +1,4 @@
+import * as maths from '../units/maths.js'
 import { WHOLE } from '../units/tolerance.js'
 
 /** Below this the series of the error function is quick and exact, above it the continued fraction. */
@@ -30,14 +31,14 @@ const errorSeries = (x: number): number => {
     term *= (2 * x * x) / (2 * index + 1)
     sum += term
   }
-  return (2 / Math.sqrt(Math.PI)) * Math.exp(-x * x) * sum
+  return (2 / Math.sqrt(Math.PI)) * maths.exp(-x * x) * sum
 }
 
 /** 1 less the error function. */
 const errorTail = (x: number): number => {
   let fraction = x
   for (let index = TERMS; index > 0; index--) fraction = x + index / 2 / fraction
-  return Math.exp(-x * x) / (fraction * Math.sqrt(Math.PI))
+  return maths.exp(-x * x) / (fraction * Math.sqrt(Math.PI))
 }
 
 /** Each side of a mean over which a normal law is summed: what lies beyond is 6e-16 of the whole. */
@@ -52,7 +53,7 @@ export const meanOver = (mean: number, deviation: number, of: (x: number) => num
   let weights = 0
   for (let index = 0; index <= STEPS; index++) {
     const z = index * step - REACH
-    const weight = (index === 0 || index === STEPS ? 1 : index % 2 === 1 ? 4 : 2) * Math.exp((-z * z) / 2)
+    const weight = (index === 0 || index === STEPS ? 1 : index % 2 === 1 ? 4 : 2) * maths.exp((-z * z) / 2)
     sum += weight * of(mean + deviation * z)
     weights += weight
   }

@@ -1,6 +1,7 @@
 import { type Star, solveStar, tipAngleLimit } from '../geometry/star.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { CutArm } from './arm.js'
 
 /** What recutting both joint faces of arms makes of them. */
@@ -25,19 +26,19 @@ const SMALLEST_EDGE = mm(5)
 export const recutArms = (points: number, arm: CutArm, cleanUp: Mm): Recut | undefined => {
   if (arm.tipAngle >= tipAngleLimit(points)) return undefined
   const side = toRadians(degrees(180 - arm.tipAngle / 2 - 180 / points))
-  const byCentre = (arm.radius * Math.sin(Math.PI / points)) / Math.sin(side)
-  const tipEdge = Math.min(arm.tipEdge, byCentre) - cleanUp / Math.sin(side)
+  const byCentre = (arm.radius * maths.sin(Math.PI / points)) / maths.sin(side)
+  const tipEdge = Math.min(arm.tipEdge, byCentre) - cleanUp / maths.sin(side)
   if (tipEdge < SMALLEST_EDGE) return undefined
   const star = solveStar(points, arm.tipAngle, 'tip-edge', mm(tipEdge))
   // The new face leaves the edge on the fence at the side angle; its outward normal is (sin, cos) of that.
   const halfTip = toRadians(arm.tipAngle) / 2
-  const beyond = (x: number, y: number): Mm => mm((x - tipEdge) * Math.sin(side) + y * Math.cos(side))
+  const beyond = (x: number, y: number): Mm => mm((x - tipEdge) * maths.sin(side) + y * maths.cos(side))
   return {
     star,
     stopMove: mm(arm.tipEdge - tipEdge),
     off: {
       valley: beyond(arm.tipEdge, 0),
-      centre: beyond(arm.radius * Math.cos(halfTip), arm.radius * Math.sin(halfTip)),
+      centre: beyond(arm.radius * maths.cos(halfTip), arm.radius * maths.sin(halfTip)),
     },
   }
 }

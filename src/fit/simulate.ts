@@ -1,5 +1,6 @@
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { ClosureLaw } from './closure-law.js'
 import type { Bars } from './histogram.js'
 import { normalDraws } from './normal-draws.js'
@@ -61,8 +62,8 @@ export const simulate = (asked: Simulated): SimulatedChances => {
   const counts = new Uint32Array(reach.bars)
   const perDegree = reach.bars / (reach.to - reach.from)
   const slop = valleys.repeatsTo
-  const scatterRead = Math.hypot(law.own, reading)
-  const prior = law.mean ** 2 + law.shared ** 2
+  const scatterRead = maths.hypot(law.own, reading)
+  const prior = maths.square(law.mean) + maths.square(law.shared)
   let [closed, closedSquares, fitted, fittedSquares] = [0, 0, 0, 0]
   let [whole, smooth, sum, squares] = [0, 0, 0, 0]
   for (let batch = 0; batch < batches; batch++) {
@@ -119,7 +120,7 @@ export const simulate = (asked: Simulated): SimulatedChances => {
 /** Stars of a batch are alike, so the error of a mean comes from how the batches differ. */
 const meanOfBatches = (sum: number, squares: number, batches: number): Estimate => {
   const value = sum / batches
-  return { value, error: Math.sqrt(Math.max(0, squares / batches - value ** 2) / batches) }
+  return { value, error: Math.sqrt(Math.max(0, squares / batches - maths.square(value)) / batches) }
 }
 
 const shareOf = (count: number, of: number): Estimate => {

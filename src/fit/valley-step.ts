@@ -2,6 +2,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import type { Star } from '../geometry/star.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { chanceWithin, fallsTo } from './normal-law.js'
 
 /** How unequal the two tip edges are that meet at a valley, from the slop at the stop. */
@@ -22,7 +23,7 @@ const STARS = 0.95
  */
 export const valleyStep = (star: Star, stopRepeatsTo: Mm): ValleyStep => {
   const usual = stopRepeatsTo * (blankIsArm(star) ? 1 : Math.SQRT2)
-  const within = (step: number) => 1 - chanceWithin(step, 0, usual) ** star.points
+  const within = (step: number) => 1 - maths.pow(chanceWithin(step, 0, usual), star.points)
   const largest = usual === 0 ? 0 : fallsTo(1 - STARS, 10 * usual, within)
   return { usual: mm(usual), largest: mm(largest) }
 }

@@ -1,4 +1,5 @@
 import type { Degrees } from '../units/brand.js'
+import * as maths from '../units/maths.js'
 import type { ClosureLaw } from './closure-law.js'
 import { chanceWithin } from './normal-law.js'
 
@@ -26,14 +27,14 @@ export const wastedArms = (
   reading: Degrees,
 ): WastedArms => {
   const spoilt = (off: number, deviation: number) => 1 - chanceWithin(accepted, off, deviation)
-  const prior = mean ** 2 + shared ** 2
+  const prior = maths.square(mean) + maths.square(shared)
   let stars = 0
   for (let fitted = 0; fitted < quantity; fitted++) {
-    const { left, noise } = correction(prior, Math.hypot(own, reading), fitted)
-    stars += spoilt(mean * left, Math.hypot(shared * left, noise, own))
+    const { left, noise } = correction(prior, maths.hypot(own, reading), fitted)
+    stars += spoilt(mean * left, maths.hypot(maths.hypot(shared * left, noise), own))
   }
   return {
-    cutAll: points * quantity * spoilt(mean, Math.hypot(shared, own)),
+    cutAll: points * quantity * spoilt(mean, maths.hypot(shared, own)),
     cutOneFitOne: points * stars,
   }
 }
@@ -43,7 +44,7 @@ export const wastedArms = (
  * would have shown on the saw as it was first set.
  */
 export const turnedAfter = (prior: number, scatter: number, fitted: number): number => {
-  const weight = fitted * prior + scatter ** 2
+  const weight = fitted * prior + maths.square(scatter)
   return weight === 0 ? 0 : prior / weight
 }
 

@@ -2,6 +2,7 @@ import { type ArtMark, type ArtPath, type ArtStep, type ArtText, MITER_LIMIT } f
 import { TAIL, textWidth } from '../drawing/lettering.js'
 import type { Extents } from '../geometry/outline.js'
 import { add, direction, distance, type Point, point, scale, subtract, turn } from '../geometry/point.js'
+import * as maths from '../units/maths.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { slotsIn } from './slots.js'
 
@@ -112,9 +113,9 @@ const miterTip = (into: Piece, out: Piece, half: number): Point[] => {
   if (!corner || !before || !after) return []
   // Points out of the corner, as long as twice the sine of half the turn from edge to edge.
   const outward = subtract(direction(before, corner), direction(corner, after))
-  const bend = Math.hypot(outward.x, outward.y)
+  const bend = maths.hypot(outward.x, outward.y)
   // Half the angle between the edges and half the turn make a right angle.
-  const sine = Math.sqrt(Math.max(0, 1 - (bend / 2) ** 2))
+  const sine = Math.sqrt(Math.max(0, 1 - maths.square(bend / 2)))
   if (bend < SAME_POINT || sine * MITER_LIMIT < 1) return []
   return [add(corner, scale(outward, half / (sine * bend)))]
 }

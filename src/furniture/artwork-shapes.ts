@@ -6,6 +6,7 @@ import type { Outline } from '../geometry/outline.js'
 import { add, distance, type Point, point, scale, subtract, turn } from '../geometry/point.js'
 import type { Mm, Radians } from '../units/brand.js'
 import { mm, radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_POINT } from '../units/tolerance.js'
 
 /** Curves of artwork become straight edges that stay this close: a twentieth of what a person sees. */
@@ -64,7 +65,7 @@ const flattened = (
 ): Point[] => {
   if (step.to !== 'curve') return [at(step.at)]
   const [a, b, c, d] = [from, at(step.from), at(step.toward), at(step.at)]
-  const bend = (p: Point, q: Point, r: Point): number => Math.hypot(p.x - 2 * q.x + r.x, p.y - 2 * q.y + r.y)
+  const bend = (p: Point, q: Point, r: Point): number => maths.hypot(p.x - 2 * q.x + r.x, p.y - 2 * q.y + r.y)
   // |B''| is at most 6 times the bend, and a chord over 1/n of the curve leaves it by at most |B''| / (8 n²).
   const count = Math.max(
     1,

@@ -1,3 +1,5 @@
+import * as maths from '../units/maths.js'
+
 /**
  * What must be read stands out from what lies under it at least so far: WCAG 2.2, success criterion 1.4.11, for lines and
  * marks. On white paper a middle grey does, light grey and yellow do not.
@@ -17,7 +19,7 @@ export const contrast = (a: string, b: string): number => {
 const luminance = (colour: string): number => {
   const [red, green, blue] = [1, 3, 5].map((at) => {
     const share = Number.parseInt(colour.slice(at, at + 2), 16) / 255
-    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4
+    return share <= 0.04045 ? share / 12.92 : maths.pow((share + 0.055) / 1.055, 2.4)
   })
   return 0.2126 * (red ?? 0) + 0.7152 * (green ?? 0) + 0.0722 * (blue ?? 0)
 }

@@ -1,5 +1,6 @@
 import { type Point, point, turn } from '../geometry/point.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_POINT } from '../units/tolerance.js'
 
 /** As SVG writes an arc: radii, turn of the ellipse in degrees, which of the four arcs, and where it ends. */
@@ -31,16 +32,16 @@ export const arcCurves = (start: Point, { radii, turned, large, sweep, to }: Svg
   // In the ellipse's own directions, from the middle of the chord.
   const half = turn(point((start.x - to.x) / 2, (start.y - to.y) / 2), radians(-tilt))
   if (half.x === 0 && half.y === 0) return []
-  const reach = Math.hypot(half.x / givenX, half.y / givenY)
+  const reach = maths.hypot(half.x / givenX, half.y / givenY)
   const grown = Math.max(1, reach)
   const [rx, ry] = [givenX * grown, givenY * grown]
   // On the unit circle: the ends, and the centre beside the chord.
   const [x, y] = [half.x / rx, half.y / ry]
-  const chord = Math.hypot(x, y)
+  const chord = maths.hypot(x, y)
   const off = (Math.sqrt(Math.max(0, 1 - chord * chord)) / chord) * (large === sweep ? -1 : 1)
   const centre = point(off * y, -off * x)
-  const begin = Math.atan2(y - centre.y, x - centre.x)
-  const end = Math.atan2(-y - centre.y, -x - centre.x)
+  const begin = maths.atan2(y - centre.y, x - centre.x)
+  const end = maths.atan2(-y - centre.y, -x - centre.x)
   const whole = 2 * Math.PI
   const span = (((end - begin) % whole) + whole) % whole
   return onEllipse(
@@ -58,10 +59,10 @@ export const arcCurves = (start: Point, { radii, turned, large, sweep, to }: Svg
 const onEllipse = (begin: number, sweep: number, placed: (on: Point) => Point, to: Point): Curve[] => {
   const count = Math.max(1, Math.ceil(Math.abs(sweep) / CURVE_SPAN - SAME_POINT))
   const span = sweep / count
-  const handle = (4 / 3) * Math.tan(span / 4)
+  const handle = (4 / 3) * maths.tan(span / 4)
   return Array.from({ length: count }, (_, step) => {
     const [first, last] = [begin + step * span, begin + (step + 1) * span]
-    const [a, b] = [point(Math.cos(first), Math.sin(first)), point(Math.cos(last), Math.sin(last))]
+    const [a, b] = [point(maths.cos(first), maths.sin(first)), point(maths.cos(last), maths.sin(last))]
     return {
       from: placed(point(a.x - handle * a.y, a.y + handle * a.x)),
       toward: placed(point(b.x + handle * b.y, b.y - handle * b.x)),

@@ -3,6 +3,7 @@ import { CAP_HEIGHT, unlettered } from '../drawing/lettering.js'
 import { point } from '../geometry/point.js'
 import { refusalOf } from '../order/lettered-text.js'
 import { mm, radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { SlotName } from './furniture-names.js'
 import { hasLoneBrace, slotsIn } from './slots.js'
 import { readNumber } from './svg-numbers.js'
@@ -47,7 +48,7 @@ export const readText = (
     at: placed(matrix, point(x, y)),
     anchor,
     height: mm(fontSize * CAP_HEIGHT * size),
-    turn: radians(Math.atan2(matrix[1], matrix[0])),
+    turn: radians(maths.atan2(matrix[1], matrix[0])),
     colour: fill,
     ...(room === undefined ? {} : { room: mm(room * size) }),
   }

@@ -1,5 +1,6 @@
 import { type Point, point } from '../geometry/point.js'
 import { degrees, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { WHOLE } from '../units/tolerance.js'
 import { readNumbers } from './svg-numbers.js'
 
@@ -26,9 +27,9 @@ export const placed = ([a, b, c, d, e, f]: Matrix, { x, y }: Point): Point =>
 
 /** How much every length grows; undefined when lengths grow differently in different directions. */
 export const evenScale = ([a, b, c, d]: Matrix): number | undefined => {
-  const size = Math.hypot(a, b)
+  const size = maths.hypot(a, b)
   const even =
-    Math.abs(size - Math.hypot(c, d)) <= WHOLE * size && Math.abs(a * c + b * d) <= WHOLE * size * size
+    Math.abs(size - maths.hypot(c, d)) <= WHOLE * size && Math.abs(a * c + b * d) <= WHOLE * size * size
   return even ? size : undefined
 }
 
@@ -57,11 +58,11 @@ export const readTransform = (written: string): Matrix | undefined => {
 }
 
 const rotation = (angle: number): Matrix => {
-  const [sin, cos] = [Math.sin(toRadians(degrees(angle))), Math.cos(toRadians(degrees(angle)))]
+  const [sin, cos] = [maths.sin(toRadians(degrees(angle))), maths.cos(toRadians(degrees(angle)))]
   return [cos, sin, -sin, cos, 0, 0]
 }
 
-const slope = (angle: number): number => Math.tan(toRadians(degrees(angle)))
+const slope = (angle: number): number => maths.tan(toRadians(degrees(angle)))
 
 /** Each takes as many numbers as SVG allows it, and no others. */
 const TRANSFORMS: Readonly<Record<string, (numbers: readonly number[]) => Matrix | undefined>> = {

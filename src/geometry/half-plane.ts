@@ -1,3 +1,4 @@
+import * as maths from '../units/maths.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { between, distance, type Point } from './point.js'
 
@@ -7,7 +8,7 @@ import { between, distance, type Point } from './point.js'
  */
 export const leftPart = (polygon: readonly Point[], at: Point, along: Point): Point[] => {
   const room = ({ x, y }: Point): number =>
-    (along.x * (y - at.y) - along.y * (x - at.x)) / Math.hypot(along.x, along.y)
+    (along.x * (y - at.y) - along.y * (x - at.x)) / maths.hypot(along.x, along.y)
   const kept = polygon.flatMap((from, index) => {
     const to = polygon[(index + 1) % polygon.length] ?? from
     const [before, after] = [room(from), room(to)]

@@ -1,5 +1,6 @@
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { circle, closedOutline, type Outline } from './outline.js'
 import { point, polar, scale } from './point.js'
 import { cornerDirection, type Star, starOutline } from './star.js'
@@ -13,7 +14,7 @@ export const insetLimit = (star: Star, shape: InsetShape): Mm => {
     case 'star':
       return star.edgeDistance
     case 'polygon':
-      return mm(star.valleyRadius * Math.cos(Math.PI / star.points))
+      return mm(star.valleyRadius * maths.cos(Math.PI / star.points))
     case 'disc':
       return star.valleyRadius
   }

@@ -1,5 +1,6 @@
 import type { Mm } from '../units/brand.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 import { closedOutline, type Outline } from './outline.js'
 import { add, type Point, point, polar, scale } from './point.js'
@@ -29,7 +30,7 @@ export const kiteOutline = ({ tip, nearValley, centre, farValley }: Kite): Outli
 
 /** Valley to valley. */
 export const kiteWidth = (star: Star): Mm =>
-  mm(2 * star.tipEdge * Math.sin(toRadians(degrees(star.tipAngle / 2))))
+  mm(2 * star.tipEdge * maths.sin(toRadians(degrees(star.tipAngle / 2))))
 
 /** In mm²: half the product of the diagonals. */
 export const kiteArea = (star: Star): number => (star.radius * kiteWidth(star)) / 2
@@ -43,7 +44,7 @@ export const kiteInscribed = (star: Star): number => kiteArea(star) / (star.tipE
  */
 export const blankCorners = (star: Star, side: Mm): readonly [Point, Point, Point, Point] => {
   const along = point(side, 0)
-  const up = polar(star.armStrip / Math.sin(toRadians(star.tipAngle)), toRadians(star.tipAngle))
+  const up = polar(star.armStrip / maths.sin(toRadians(star.tipAngle)), toRadians(star.tipAngle))
   return [point(0, 0), along, add(along, up), up]
 }
 

@@ -1,4 +1,5 @@
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { type Edge, edges, type Outline } from './outline.js'
 import { add, distance, type Point, polar, subtract } from './point.js'
@@ -39,9 +40,9 @@ export const distanceToEdge = (at: Point, { from, to, arc }: Edge): number => {
     // A stretch without length is its one point.
     const length = along.x * along.x + along.y * along.y || 1
     const share = Math.max(0, Math.min(1, (off.x * along.x + off.y * along.y) / length))
-    return Math.hypot(off.x - share * along.x, off.y - share * along.y)
+    return maths.hypot(off.x - share * along.x, off.y - share * along.y)
   }
-  const angle = Math.atan2(at.y - arc.centre.y, at.x - arc.centre.x) - arc.start
+  const angle = maths.atan2(at.y - arc.centre.y, at.x - arc.centre.x) - arc.start
   const turned = (Math.sign(arc.sweep) * angle + 4 * Math.PI) % (2 * Math.PI)
   return turned <= Math.abs(arc.sweep)
     ? Math.abs(distance(at, arc.centre) - arc.radius)

@@ -1,5 +1,6 @@
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm, radians, toDegrees, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { kite } from './kite.js'
 import { distance, type Point, subtract, turn } from './point.js'
 import type { Star } from './star.js'
@@ -43,5 +44,5 @@ export const movedArm = (star: Star, grain: GrainAlong, factor: number): MovedAr
 /** The angle of a corner between the directions to two others, 0° to 180°. */
 const angleAt = (corner: Point, one: Point, other: Point): Degrees => {
   const [a, b] = [subtract(one, corner), subtract(other, corner)]
-  return toDegrees(radians(Math.atan2(Math.abs(a.x * b.y - a.y * b.x), a.x * b.x + a.y * b.y)))
+  return toDegrees(radians(maths.atan2(Math.abs(a.x * b.y - a.y * b.x), a.x * b.x + a.y * b.y)))
 }

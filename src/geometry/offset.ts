@@ -1,3 +1,4 @@
+import * as maths from '../units/maths.js'
 import { SAME_DIRECTION, SAME_POINT } from '../units/tolerance.js'
 import { leavesRoom } from './leaves-room.js'
 import {
@@ -40,7 +41,7 @@ export const offsetOutline = (outline: Outline, by: number, mitre = MITRE): Outl
   for (const [index, edge] of shifted.entries()) {
     const start = joints[index] as Joint
     const end = joints[(index + 1) % joints.length] as Joint
-    if (start.arc) vertices.push({ ...start.ends[0], bulge: Math.tan(start.arc / 4) })
+    if (start.arc) vertices.push({ ...start.ends[0], bulge: maths.tan(start.arc / 4) })
     const bulge = keptBulge(edge as Edge, start.ends[1], end.ends[0])
     if (bulge === undefined) return undefined
     vertices.push({ ...start.ends[1], ...(bulge === 0 ? {} : { bulge }) })
@@ -63,7 +64,7 @@ export const tangent = ({ from, to, arc }: Edge, at: 'start' | 'end'): Point =>
   arc ? tangentOfArc(arc, at === 'start' ? arc.start : arc.start + arc.sweep) : direction(from, to)
 
 const tangentOfArc = ({ sweep }: Arc, angle: number): Point =>
-  sweep > 0 ? point(-Math.sin(angle), Math.cos(angle)) : point(Math.sin(angle), -Math.cos(angle))
+  sweep > 0 ? point(-maths.sin(angle), maths.cos(angle)) : point(maths.sin(angle), -maths.cos(angle))
 
 const shiftedEdge = (edge: Edge, by: number): Edge | undefined => {
   const from = add(edge.from, scale(rightOf(tangent(edge, 'start')), by))
@@ -82,11 +83,11 @@ const joint = (
   mitre: number,
 ): Joint | undefined => {
   const [into, out] = [tangent(before, 'end'), tangent(after, 'start')]
-  const turns = Math.atan2(into.x * out.y - into.y * out.x, into.x * out.x + into.y * out.y)
+  const turns = maths.atan2(into.x * out.y - into.y * out.x, into.x * out.x + into.y * out.y)
   if (Math.abs(turns) < SAME_DIRECTION) return { ends: [movedBefore.to, movedBefore.to] }
   const parts = turns * by > 0
   const straight = !before.arc && !after.arc
-  if (parts && !(straight && 1 / Math.cos(turns / 2) <= mitre)) {
+  if (parts && !(straight && 1 / maths.cos(turns / 2) <= mitre)) {
     return { ends: [movedBefore.to, movedAfter.from], arc: turns }
   }
   const meet = meetings(movedBefore, movedAfter).sort(
@@ -110,7 +111,7 @@ const lineMeetsCircle = ({ from, to }: Edge, { centre, radius }: Arc): Point[] =
   const along = direction(from, to)
   const toCentre = subtract(centre, from)
   const foot = add(from, scale(along, toCentre.x * along.x + toCentre.y * along.y))
-  const half = radius * radius - distance(foot, centre) ** 2
+  const half = radius * radius - maths.square(distance(foot, centre))
   if (half < 0) return []
   return [-1, 1].map((side) => add(foot, scale(along, side * Math.sqrt(half))))
 }
@@ -132,12 +133,12 @@ const keptBulge = ({ from, to, arc }: Edge, start: Point, end: Point): number | 
     const [was, is] = [subtract(to, from), subtract(end, start)]
     return was.x * is.x + was.y * is.y > 0 ? 0 : undefined
   }
-  const angleOf = ({ x, y }: Point): number => Math.atan2(y - arc.centre.y, x - arc.centre.x)
+  const angleOf = ({ x, y }: Point): number => maths.atan2(y - arc.centre.y, x - arc.centre.x)
   const sense = Math.sign(arc.sweep)
   const turned = (sense * (angleOf(end) - angleOf(start)) + 4 * Math.PI) % (2 * Math.PI)
   // An arc shortened past nothing would come out as nearly a full turn.
   const grows = turned - Math.abs(arc.sweep)
   if (turned < SAME_DIRECTION || grows > Math.PI) return undefined
   const onCircle = distance(start, add(arc.centre, polar(arc.radius, angleOf(start) as never))) < 1
-  return onCircle ? sense * Math.tan(turned / 4) : undefined
+  return onCircle ? sense * maths.tan(turned / 4) : undefined
 }

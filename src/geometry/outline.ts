@@ -1,5 +1,6 @@
 import type { Mm, Radians } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { add, distance, type Point, point, turn } from './point.js'
 
@@ -72,9 +73,9 @@ const arcOf = (from: Point, to: Point, bulge: number): Arc => {
   const centre = point(from.x + half.x - half.y * towardCentre, from.y + half.y + half.x * towardCentre)
   return {
     centre,
-    radius: Math.hypot(from.x - centre.x, from.y - centre.y),
-    start: Math.atan2(from.y - centre.y, from.x - centre.x),
-    sweep: 4 * Math.atan(bulge),
+    radius: maths.hypot(from.x - centre.x, from.y - centre.y),
+    start: maths.atan2(from.y - centre.y, from.x - centre.x),
+    sweep: 4 * maths.atan(bulge),
   }
 }
 
@@ -83,7 +84,7 @@ export const signedArea = (outline: Outline): number => {
   let area = 0
   for (const { from, to, arc } of edges(outline)) {
     area += (from.x * to.y - to.x * from.y) / 2
-    if (arc) area += (arc.radius * arc.radius * (arc.sweep - Math.sin(arc.sweep))) / 2
+    if (arc) area += (arc.radius * arc.radius * (arc.sweep - maths.sin(arc.sweep))) / 2
   }
   return area
 }

@@ -1,4 +1,5 @@
 import type { Radians } from '../units/brand.js'
+import * as maths from '../units/maths.js'
 
 /** A place on the drawing plane: mm, x to the right, y up. */
 export interface Point {
@@ -10,14 +11,14 @@ export const point = (x: number, y: number): Point => ({ x, y })
 
 /** The point at `radius` from the origin, `direction` counter-clockwise from +x. */
 export const polar = (radius: number, direction: Radians): Point => ({
-  x: radius * Math.cos(direction),
-  y: radius * Math.sin(direction),
+  x: radius * maths.cos(direction),
+  y: radius * maths.sin(direction),
 })
 
 export const add = (a: Point, b: Point): Point => ({ x: a.x + b.x, y: a.y + b.y })
 export const subtract = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y })
 export const scale = (a: Point, factor: number): Point => ({ x: a.x * factor, y: a.y * factor })
-export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y)
+export const distance = (a: Point, b: Point): number => maths.hypot(b.x - a.x, b.y - a.y)
 
 /** The point a fraction `t` of the way from a (t = 0) to b (t = 1). */
 export const between = (a: Point, b: Point, t: number): Point => ({
@@ -33,8 +34,8 @@ export const leftOf = (vector: Point): Point => ({ x: -vector.y, y: vector.x })
 
 /** Turns a point counter-clockwise about the origin. */
 export const turn = (a: Point, angle: Radians): Point => ({
-  x: a.x * Math.cos(angle) - a.y * Math.sin(angle),
-  y: a.x * Math.sin(angle) + a.y * Math.cos(angle),
+  x: a.x * maths.cos(angle) - a.y * maths.sin(angle),
+  y: a.x * maths.sin(angle) + a.y * maths.cos(angle),
 })
 
 export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y

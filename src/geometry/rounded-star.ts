@@ -1,5 +1,6 @@
 import type { Mm } from '../units/brand.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { closedOutline, type Outline, type Vertex } from './outline.js'
 import { add, direction, scale } from './point.js'
 import { type Star, starCorners } from './star.js'
@@ -17,10 +18,10 @@ export const roundedInset = (star: Star, inset: Mm, radius: Mm): Outline => {
     throw new RangeError(`a radius of ${radius} mm leaves no edges`)
   const left = 1 - inset / star.edgeDistance
   const corners = starCorners(star.points, star.radius * left, star.valleyRadius * left)
-  const atTip = { cut: radius * tipCut(star), bulge: Math.tan(toRadians(degrees(180 - star.tipAngle)) / 4) }
+  const atTip = { cut: radius * tipCut(star), bulge: maths.tan(toRadians(degrees(180 - star.tipAngle)) / 4) }
   const valley = Math.min(radius, inset)
   const turned = toRadians(degrees(2 * star.sideAngle - 180))
-  const atValley = { cut: valley * valleyCut(star), bulge: -Math.tan(turned / 4) }
+  const atValley = { cut: valley * valleyCut(star), bulge: -maths.tan(turned / 4) }
   return closedOutline(
     corners.flatMap((corner, index): Vertex[] => {
       const { cut, bulge } = index % 2 === 0 ? atTip : atValley
@@ -44,10 +45,10 @@ export const roundingLimit = (star: Star, inset: Mm): Mm => {
 
 /** How much of each joint the rounded inset covers, from the centre outwards. */
 export const roundedCover = (star: Star, inset: Mm, radius: Mm): Mm => {
-  const toArc = 1 / Math.sin(toRadians(star.sideAngle)) - 1
+  const toArc = 1 / maths.sin(toRadians(star.sideAngle)) - 1
   return mm(star.jointEdge * (1 - inset / star.edgeDistance) + Math.min(radius, inset) * toArc)
 }
 
 /** What rounding takes off an edge at its tip, and at its valley, for a radius of 1. */
-const tipCut = (star: Star): number => 1 / Math.tan(toRadians(degrees(star.tipAngle / 2)))
-const valleyCut = (star: Star): number => Math.tan(toRadians(degrees(star.sideAngle - 90)))
+const tipCut = (star: Star): number => 1 / maths.tan(toRadians(degrees(star.tipAngle / 2)))
+const valleyCut = (star: Star): number => maths.tan(toRadians(degrees(star.sideAngle - 90)))

@@ -1,5 +1,6 @@
 import type { Degrees, Mm, Radians } from '../units/brand.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 import { closedOutline, type Outline } from './outline.js'
 import { type Point, polar } from './point.js'
@@ -93,8 +94,8 @@ const starFromTipEdge = (points: number, tipAngle: Degrees, tipEdge: Mm): Star =
   const centre = centreAngle(points)
   const halfTip = toRadians(degrees(tipAngle / 2))
   const halfCentre = toRadians(degrees(centre / 2))
-  const radius = (tipEdge * Math.sin(halfTip + halfCentre)) / Math.sin(halfCentre)
-  const valleyRadius = (tipEdge * Math.sin(halfTip)) / Math.sin(halfCentre)
+  const radius = (tipEdge * maths.sin(halfTip + halfCentre)) / maths.sin(halfCentre)
+  const valleyRadius = (tipEdge * maths.sin(halfTip)) / maths.sin(halfCentre)
   const corners = starCorners(points, radius, valleyRadius)
   const xs = corners.map(({ x }) => x)
   const ys = corners.map(({ y }) => y)
@@ -109,9 +110,9 @@ const starFromTipEdge = (points: number, tipAngle: Degrees, tipEdge: Mm): Star =
     valleyRadius: mm(valleyRadius),
     across: mm(Math.max(...xs) - Math.min(...xs)),
     height: mm(Math.max(...ys) - Math.min(...ys)),
-    edgeDistance: mm(radius * Math.sin(halfTip)),
+    edgeDistance: mm(radius * maths.sin(halfTip)),
     // Does the far tip edge reach higher over the board's edge, or does the centre bulge past it (tip > centre angle)?
-    armStrip: mm(Math.max(tipEdge * Math.sin(2 * halfTip), radius * Math.sin(halfTip))),
+    armStrip: mm(Math.max(tipEdge * maths.sin(2 * halfTip), radius * maths.sin(halfTip))),
     valleyLine: valleyLine(points, tipAngle, radius, valleyRadius),
   }
 }
@@ -128,7 +129,7 @@ const valleyLine = (points: number, tipAngle: Degrees, radius: number, valleyRad
     }
   }
   const half = Math.PI / points
-  const dip = valleyRadius * Math.cos((apart - 1) * half) - radius * Math.cos(apart * half)
+  const dip = valleyRadius * maths.cos((apart - 1) * half) - radius * maths.cos(apart * half)
   return { apart, dip: mm(dip) }
 }
 

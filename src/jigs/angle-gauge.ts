@@ -6,6 +6,7 @@ import { removedWidth } from '../order/removed-width.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees, Radians } from '../units/brand.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import type { Jig } from './jig.js'
 
@@ -65,8 +66,8 @@ export const angleGauge = (
     stock.bolt + 2 * margin,
   )
   const into = toRadians(valleyAngle)
-  const leg = Math.min(height / Math.sin(into), VALLEY_LEG)
-  const lean = leg * Math.cos(into)
+  const leg = Math.min(height / maths.sin(into), VALLEY_LEG)
+  const lean = leg * maths.cos(into)
   const hole = stock.bolt + 2 * margin
   const [tipRoom, centreRoom] = [tip, centre].map(({ width }) => Math.max(width, COLUMN)) as [number, number]
   const tipX = hole + tipRoom / 2
@@ -134,7 +135,8 @@ export const angleGauge = (
 
 /** From a corner at the lower right to the middle of words along its lower edge, clear of its other edge. */
 const besideCorner = (into: Radians): Point => {
-  const leans = into < Math.PI / 2 ? (TO_WORDS + HALF_WORDS) / Math.tan(into) + CLEAR / Math.sin(into) : CLEAR
+  const leans =
+    into < Math.PI / 2 ? (TO_WORDS + HALF_WORDS) / maths.tan(into) + CLEAR / maths.sin(into) : CLEAR
   return point(-leans - GAUGE_WORDS / 2, TO_WORDS)
 }
 
@@ -152,7 +154,7 @@ interface Notch {
 
 const notch = (angle: Degrees, slot: number): Notch => {
   const half = toRadians(degrees(angle / 2))
-  const relief = angle < 90 ? slot / Math.sin(2 * half) : slot
+  const relief = angle < 90 ? slot / maths.sin(2 * half) : slot
   const leg = Math.min(LONGEST_LEG, Math.max(LEG, relief + BEARING))
-  return { width: 2 * leg * Math.sin(half), depth: leg * Math.cos(half) }
+  return { width: 2 * leg * maths.sin(half), depth: leg * maths.cos(half) }
 }

@@ -5,6 +5,7 @@ import type { JigStock } from '../order/order.js'
 import type { PlannedCut } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm, radians, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { type BladeLine, fromBlade, onBlade } from './blade-line.js'
 import type { JigPart } from './jig.js'
 import { BEHIND, CLAMPS, DEPTH, onRail } from './on-rail.js'
@@ -57,7 +58,7 @@ export const fenceWedge = (laid: LaidOn, stock: JigStock): FenceWedge => {
   // So far from the blade, along the fence, are the clamps where hands are told to be.
   const hands = stock.hands / along.y
   const right = beyond === undefined ? undefined : rightEnd(beyond, slope, along, stock)
-  const bearing = [heel[0].x, near, ...(right === undefined ? [] : [right / Math.cos(slope)])]
+  const bearing = [heel[0].x, near, ...(right === undefined ? [] : [right / maths.cos(slope)])]
   const lift = stock.thickness - Math.min(...bearing.map((x) => turn(point(x, 0), slope).y))
   const at = (place: Point): Point => add(turn(place, slope), point(0, lift))
   const onFence: BladeLine = { foot: at(blade.foot), along }
@@ -95,7 +96,7 @@ export const fenceWedge = (laid: LaidOn, stock: JigStock): FenceWedge => {
   const clamps = [point(left + CLAMPS, 0)]
   if (beyond !== undefined && right !== undefined) {
     const bladeSide = at(point(beyond, 0))
-    const [start, end] = [onBlade({ foot: bladeSide, along }, 0), at(point(right / Math.cos(slope), 0))]
+    const [start, end] = [onBlade({ foot: bladeSide, along }, 0), at(point(right / maths.cos(slope), 0))]
     const railStart = Math.max(start.x, onBlade({ foot: bladeSide, along }, stock.thickness).x)
     const plate = [start, point(end.x, 0), end, bladeSide]
     parts.push(
@@ -121,7 +122,9 @@ export const fenceWedge = (laid: LaidOn, stock: JigStock): FenceWedge => {
     parts,
     clamps: clamps.map((place) => ({ at: place, fromBlade: mm(Math.abs(fromBlade(onFence, place))) })),
     bears: mm(
-      near - laid.from + (right === undefined || beyond === undefined ? 0 : right / Math.cos(slope) - beyond),
+      near -
+        laid.from +
+        (right === undefined || beyond === undefined ? 0 : right / maths.cos(slope) - beyond),
     ),
     reach: mm(distance(onBlade(onFence, 0), cutEnd)),
   }
@@ -140,11 +143,11 @@ const rightEnd = (
   along: Point,
   { register, thickness, hands }: JigStock,
 ): number => {
-  const start = beyond * Math.cos(slope)
+  const start = beyond * maths.cos(slope)
   const lean = Math.max(0, -along.x / along.y)
-  const runs = Math.min(RUNS_AFTER, Math.max(0, -Math.tan(slope)) * lean)
+  const runs = Math.min(RUNS_AFTER, Math.max(0, -maths.tan(slope)) * lean)
   const clamped = start + (thickness * lean + hands / along.y + CLAMPS) / (1 - runs)
-  return Math.max(start + register * Math.cos(slope), clamped)
+  return Math.max(start + register * maths.cos(slope), clamped)
 }
 
 /** The corners of a ring from one on, up to another. */

@@ -2,6 +2,7 @@ import { add, leftOf, type Point, polar, scale } from '../geometry/point.js'
 import type { JigStock } from '../order/order.js'
 import type { Radians } from '../units/brand.js'
 import { degrees, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 
 /** The flanks lean so far outwards that the parts cannot be pulled apart. */
 const FLARE = toRadians(degrees(15))
@@ -20,12 +21,12 @@ export interface Key {
 
 /** The depth of rim that leaves the panel's thickness of wood on both sides of the narrowest key. */
 export const leastRim = ({ thickness }: JigStock): number =>
-  3 * thickness + 2 * thickness * Math.tan(FLARE) + 2
+  3 * thickness + 2 * thickness * maths.tan(FLARE) + 2
 
 export const keyBetween = (nose: number, radius: number, { thickness }: JigStock): Key => {
   const root = Math.min(WIDEST_ROOT, Math.max(thickness, (radius - nose) / 4)) / 2
   const depth = thickness
-  return { middle: (nose + radius) / 2, root, flare: root + depth * Math.tan(FLARE), depth }
+  return { middle: (nose + radius) / 2, root, flare: root + depth * maths.tan(FLARE), depth }
 }
 
 /** The opening that a key goes into: corners outwards along the joint, its two far ones in the middle. */
@@ -39,8 +40,8 @@ export const socket = ({ middle, root, flare, depth }: Key, joint: Radians): Poi
 
 /** The key, loose by `fit` on every edge: corners inwards along the joint. */
 export const tab = ({ middle, root, flare, depth }: Key, joint: Radians, fit: number): Point[] => {
-  const [narrower, short] = [fit / Math.cos(FLARE), depth - fit]
-  const end = flare - narrower - fit * Math.tan(FLARE)
+  const [narrower, short] = [fit / maths.cos(FLARE), depth - fit]
+  const end = flare - narrower - fit * maths.tan(FLARE)
   return placed(joint, [
     [middle + root - narrower, 0],
     [middle + end, short],

@@ -14,6 +14,7 @@ import { cornerDirection, type Star } from '../geometry/star.js'
 import type { JigStock } from '../order/order.js'
 import type { Radians } from '../units/brand.js'
 import { degrees, radians, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 
 /** The wedges' slope, in mm a mm: it holds by itself, and 8 mm of push close a joint by 1 mm. */
 export const WEDGE_SLOPE = 1 / 8
@@ -90,7 +91,7 @@ export const armRoom = (star: Star, { clearance, thickness }: JigStock): ArmRoom
     nose: dot(upper[0] ?? tip, axis),
     end,
     keyFrom: Math.max(dot(upper[0] ?? tip, axis), wideFrom(upper, axis, 2 * thickness)),
-    farthest: Math.max(...upper.map(({ x, y }) => Math.hypot(x, y))),
+    farthest: Math.max(...upper.map(({ x, y }) => maths.hypot(x, y))),
     slotRoom,
   }
 }

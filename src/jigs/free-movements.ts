@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point.js'
 import type { Degrees } from '../units/brand.js'
 import { degrees, radians, toDegrees } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
 
 /** Directions a piece can still be pushed in, counter-clockwise from +x: from one angle up to another. */
@@ -16,7 +17,7 @@ export interface FreeDirections {
  * @returns undefined when it cannot slide at all
  */
 export const freeDirections = (facing: readonly Point[]): FreeDirections | undefined => {
-  const [first, ...more] = facing.map(({ x, y }) => toDegrees(radians(Math.atan2(y, x))))
+  const [first, ...more] = facing.map(({ x, y }) => toDegrees(radians(maths.atan2(y, x))))
   if (first === undefined) return { from: degrees(0), to: degrees(360) }
   let [from, to] = [first - 90, first + 90]
   for (const face of more) {

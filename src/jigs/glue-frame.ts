@@ -4,6 +4,7 @@ import { cornerDirection, type Star } from '../geometry/star.js'
 import type { JigStock } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { keyBetween, leastRim, socket, tab } from './frame-key.js'
 import {
   type ArmRoom,
@@ -133,7 +134,7 @@ const sector = (
   const inside = arms.flatMap((arm) => atArm(room.edge, star, arm)).reverse()
   return {
     outer: closedOutline([
-      { ...polar(radius, start), bulge: Math.tan((end - start) / 4) },
+      { ...polar(radius, start), bulge: maths.tan((end - start) / 4) },
       polar(radius, end),
       ...out,
       polar(room.nose, end),

@@ -3,6 +3,7 @@ import { type Outline, outlineSize, turnedOutline } from '../geometry/outline.js
 import { turn } from '../geometry/point.js'
 import type { Radians } from '../units/brand.js'
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { JigPart } from './jig.js'
 
 /** A part stays as it is where turning it makes its box smaller by less than this share. */
@@ -19,7 +20,7 @@ export const levelling = (outer: Outline): Radians => {
   let [best, area] = [0, boxArea(outer, radians(0)) * (1 - GAIN)]
   corners.forEach((from, index) => {
     const to = corners[(index + 1) % corners.length] ?? from
-    const along = radians(-Math.atan2(to.y - from.y, to.x - from.x))
+    const along = radians(-maths.atan2(to.y - from.y, to.x - from.x))
     const own = boxArea(outer, along)
     if (own < area) {
       area = own

@@ -2,6 +2,7 @@ import { area, EndType, inflatePaths, JoinType } from 'clipper2-ts'
 import { placesOn } from '../geometry/leaves-room.js'
 import { edges, type Outline } from '../geometry/outline.js'
 import type { Mm } from '../units/brand.js'
+import * as maths from '../units/maths.js'
 import { WHOLE } from '../units/tolerance.js'
 import { PER_MM, toPath } from './no-fit.js'
 import type { Panel } from './panel.js'
@@ -43,7 +44,7 @@ const grownArea = (outline: Outline, gap: Mm): number => {
   if (found !== undefined) return found
   const inside = toPath(placesOn(edges(outline)))
   const grown = inflatePaths([inside], (gap / 2) * PER_MM, JoinType.Round, EndType.Polygon)
-  const made = Math.abs(grown.reduce((sum, path) => sum + area(path), 0)) / PER_MM ** 2
+  const made = Math.abs(grown.reduce((sum, path) => sum + area(path), 0)) / maths.square(PER_MM)
   byGap.set(gap, made)
   return made
 }

@@ -1,4 +1,5 @@
 import { NEIGHBOURS, type Point, point, scale, subtract } from '../geometry/point.js'
+import * as maths from '../units/maths.js'
 import { areaPerPlate, cross, isClear, type Lattice, type Surroundings } from './lattice.js'
 import { isWithin, type Polygon } from './no-fit.js'
 import type { Steps } from './run-steps.js'
@@ -87,7 +88,7 @@ const leastClear = (row: Row, around: Surroundings, most: number): number => {
 
 /** Lattices with this row whose neighbours touch two plates of the row; whether they are clear is not looked at. */
 const touching = ({ direction, stretch }: Row, around: Surroundings): Lattice[] => {
-  const towards = point(Math.cos(direction), Math.sin(direction))
+  const towards = point(maths.cos(direction), maths.sin(direction))
   const row = scale(towards, stretch * leaves(around.equal, towards))
   const nearRow = (places: readonly Point[], forbidden: Polygon) =>
     places.filter((place) =>

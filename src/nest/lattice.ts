@@ -1,5 +1,6 @@
 import { type Point, point } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
+import * as maths from '../units/maths.js'
 import { halfTurned, isWithin, noFit, type Polygon } from './no-fit.js'
 import type { Steps } from './run-steps.js'
 import { symmetryOf } from './symmetry.js'
@@ -38,7 +39,7 @@ export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x
 export const areaPerPlate = ({ row, rise, turned }: Lattice): number =>
   Math.abs(cross(row, rise)) / (turned ? 2 : 1)
 
-const reachOf = (polygon: Polygon): number => Math.max(...polygon.map(({ x, y }) => Math.hypot(x, y)))
+const reachOf = (polygon: Polygon): number => Math.max(...polygon.map(({ x, y }) => maths.hypot(x, y)))
 
 /** Are all plates of the lattice clear of each other? */
 export const isClear = (lattice: Lattice, around: Surroundings): boolean => {
@@ -46,14 +47,14 @@ export const isClear = (lattice: Lattice, around: Surroundings): boolean => {
   const cell = Math.abs(cross(row, rise))
   if (!(cell > 0)) return false
   const shift = turned ?? point(0, 0)
-  const far = around.reach + Math.hypot(shift.x, shift.y)
-  const rows = Math.ceil((far * Math.hypot(rise.x, rise.y)) / cell)
-  const rises = Math.ceil((far * Math.hypot(row.x, row.y)) / cell)
+  const far = around.reach + maths.hypot(shift.x, shift.y)
+  const rows = Math.ceil((far * maths.hypot(rise.x, rise.y)) / cell)
+  const rises = Math.ceil((far * maths.hypot(row.x, row.y)) / cell)
   if (rows * rises > 400) return false
   for (let i = -rows; i <= rows; i++)
     for (let j = -rises; j <= rises; j++) {
       const [x, y] = [i * row.x + j * rise.x, i * row.y + j * rise.y]
-      if (Math.hypot(x, y) > far) continue
+      if (maths.hypot(x, y) > far) continue
       if ((i !== 0 || j !== 0) && isWithin(point(x, y), around.equal)) return false
       if (turned && isWithin(point(x + shift.x, y + shift.y), around.half)) return false
     }

@@ -13,6 +13,7 @@ import { edges, type Outline } from '../geometry/outline.js'
 import { type Point, point, polar, scale } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
 import { radians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { SAME_POINT, WRITTEN } from '../units/tolerance.js'
 import { edgesBeside } from './edges-beside.js'
 import type { Steps } from './run-steps.js'
@@ -44,7 +45,7 @@ const tangents = (outline: Outline): Polygon =>
   edges(outline).flatMap(({ from, arc }) => {
     if (!arc) return [from]
     const { centre, radius, start, sweep } = arc
-    const most = 2 * Math.acos(radius / (radius + ARC_SLACK))
+    const most = 2 * maths.acos(radius / (radius + ARC_SLACK))
     const count = Math.max(1, Math.ceil(Math.abs(sweep) / most))
     const step = sweep / count
     const on = (share: number, r: number): Point => {
@@ -53,7 +54,7 @@ const tangents = (outline: Outline): Polygon =>
     }
     const parts = Array.from({ length: count }, (_, index) => index)
     return sweep > 0
-      ? [from, ...parts.map((index) => on(index + 0.5, radius / Math.cos(step / 2)))]
+      ? [from, ...parts.map((index) => on(index + 0.5, radius / maths.cos(step / 2)))]
       : [from, ...parts.slice(1).map((index) => on(index, radius))]
   })
 
@@ -122,5 +123,5 @@ const isDeep = (p: Point, polygon: Polygon): boolean =>
     const [ex, ey] = [b.x - a.x, b.y - a.y]
     const share = ((p.x - a.x) * ex + (p.y - a.y) * ey) / (ex * ex + ey * ey || 1)
     const along = Math.max(0, Math.min(1, share))
-    return (p.x - a.x - along * ex) ** 2 + (p.y - a.y - along * ey) ** 2 > WRITTEN * WRITTEN
+    return maths.square(p.x - a.x - along * ex) + maths.square(p.y - a.y - along * ey) > WRITTEN * WRITTEN
   })

@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/point.js'
+import * as maths from '../units/maths.js'
 import { fill } from './fill.js'
 import { findLattices } from './find-lattices.js'
 import { type Lattice, surroundings } from './lattice.js'
@@ -107,7 +108,7 @@ const alongSides = (polygon: Polygon, lattice: Lattice, panel: Panel): Counted =
     { x: row.x + rise.x, y: row.y + rise.y },
     { x: row.x - rise.x, y: row.y - rise.y },
   ]
-  const turns = lines.flatMap(({ x, y }) => [-Math.atan2(y, x), Math.PI / 2 - Math.atan2(y, x)])
+  const turns = lines.flatMap(({ x, y }) => [-maths.atan2(y, x), Math.PI / 2 - maths.atan2(y, x)])
   let best: Counted = { laid: { lattice, turn: 0, shift: [0, 0] }, count: -1 }
   for (const turn of turns) {
     const laid = turnLattice(polygon, lattice, turn, panel)
@@ -127,7 +128,7 @@ const climb = (polygon: Polygon, start: Counted, panel: Panel, random: () => num
   const around = (width: number): number => (random() - 0.5) * width
   for (let trial = 0; trial < TRIES; trial++) {
     const { lattice, turn, shift } = best.laid
-    const near = 10 ** (-2.5 * random())
+    const near = maths.pow(10, -2.5 * random())
     const turnedBy = random() < 0.5 ? turn : turn + around(Math.PI * near)
     const laid = turnLattice(polygon, lattice, turnedBy, panel)
     for (let place = 0; place < 12; place++) {

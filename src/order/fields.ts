@@ -1,6 +1,7 @@
 import * as v from 'valibot'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, inches, mm, toInches } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { readAngle } from '../units/read-angle.js'
 import { readLength, type Units } from '../units/read-length.js'
 import { trimmed } from '../units/show.js'
@@ -70,7 +71,7 @@ const otherUnit = (
 const showBound = (bound: number, units: Units, inward: (value: number) => number): string => {
   const value = units === 'mm' ? bound : toInches(mm(bound))
   const digits = value < 1 ? 3 : value < 10 ? 2 : value < 100 ? 1 : 0
-  return `${trimmed(toStep(value, 10 ** -digits, inward), digits)} ${units}`
+  return `${trimmed(toStep(value, maths.pow(10, -digits), inward), digits)} ${units}`
 }
 
 const EXAMPLES = [

@@ -3,10 +3,11 @@ import type { Star } from '../geometry/star.js'
 import { tipAngleLimit } from '../geometry/star.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm, radians, toDegrees, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { toStep } from '../units/step.js'
 
 /** How far a pulled tip is from the centre, and so by what the star's size is multiplied. */
-export const sizeFactor = (star: Star, pulled: Point): number => Math.hypot(pulled.x, pulled.y) / star.radius
+export const sizeFactor = (star: Star, pulled: Point): number => maths.hypot(pulled.x, pulled.y) / star.radius
 
 /** A size to a step that a rule shows, at least one step. */
 export const steppedSize = (length: number, step: number): Mm =>
@@ -18,13 +19,13 @@ export const steppedSize = (length: number, step: number): Mm =>
  */
 export const tipAngleAt = (points: number, share: number): Degrees => {
   const half = Math.PI / points
-  return degrees(2 * toDegrees(radians(Math.atan2(share * Math.sin(half), 1 - share * Math.cos(half)))))
+  return degrees(2 * toDegrees(radians(maths.atan2(share * maths.sin(half), 1 - share * maths.cos(half)))))
 }
 
 /** The valley's distance over the radius, the inverse of {@link tipAngleAt}. */
 export const valleyShare = (points: number, tipAngle: Degrees): number => {
   const [tip, half] = [toRadians(tipAngle) / 2, Math.PI / points]
-  return Math.sin(tip) / Math.sin(tip + half)
+  return maths.sin(tip) / maths.sin(tip + half)
 }
 
 /** A tip angle to the saw's step, within what a star of so many points can have. */

@@ -1,6 +1,7 @@
 import type { Saw } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { sawMarks } from '../plan/saw-setting.js'
+import * as maths from '../units/maths.js'
 import { showAngle } from '../units/show.js'
 
 /** More lines than this run together on a phone; then only every fifth degree is drawn. */
@@ -70,7 +71,7 @@ export const SawDial = ({ saw, plan }: { readonly saw: Saw; readonly plan: StarP
 }
 
 /** Angles are counted from square, the way the saw's arm points down from the fence. */
-const x = (angle: number, radius: number): number => radius * Math.sin((angle * Math.PI) / 180)
-const y = (angle: number, radius: number): number => radius * Math.cos((angle * Math.PI) / 180)
+const x = (angle: number, radius: number): number => radius * maths.sin((angle * Math.PI) / 180)
+const y = (angle: number, radius: number): number => radius * maths.cos((angle * Math.PI) / 180)
 const spot = (angle: number, radius: number): string =>
   `${x(angle, radius).toFixed(2)} ${y(angle, radius).toFixed(2)}`

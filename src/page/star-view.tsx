@@ -4,6 +4,7 @@ import { starOutline, tipAngleLimit } from '../geometry/star.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees } from '../units/brand.js'
 import { degrees, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { LengthStyle } from '../units/show.js'
 import { showAngle, showLength } from '../units/show.js'
 import { Grip } from './grip.js'
@@ -39,7 +40,7 @@ export const StarView = (props: Props) => {
   const valleyAt = (tipAngle: Degrees): Point => polar(star.radius * valleyShare(star.points, tipAngle), way)
   const range = tipAngles && ([valleyAt(tipAngles.least), valleyAt(tipAngles.most)] as const)
   const shareAt = ({ x, y }: Point): number =>
-    Math.max(0.02, x * Math.cos(way) + y * Math.sin(way)) / star.radius
+    Math.max(0.02, x * maths.cos(way) + y * maths.sin(way)) / star.radius
   const up = props.largest === undefined ? undefined : Math.min(props.largest, reach * 1.03)
   const left = Math.min(...corners.map(({ x }) => x))
   const low = Math.min(...corners.map(({ y }) => y))

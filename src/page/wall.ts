@@ -3,6 +3,7 @@ import { type Star, starOutline } from '../geometry/star.js'
 import { done, type Outcome, refused, showGiven } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { readLength } from '../units/read-length.js'
 import { type LengthStyle, showLength } from '../units/show.js'
 
@@ -59,5 +60,5 @@ export const hungCorners = (star: Star, { height, ridge = height }: Wall): Point
 export const roomBelowSlopes = (corners: readonly Point[], { width, height }: Wall, ridge: Mm): Mm => {
   const [run, rise] = [width / 2, ridge - height]
   const below = corners.map(({ x, y }) => (ridge - y) * run - rise * Math.abs(x))
-  return mm(Math.min(...below) / Math.hypot(run, rise))
+  return mm(Math.min(...below) / maths.hypot(run, rise))
 }

@@ -4,6 +4,7 @@ import type { Extents } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import type { Degrees } from '../units/brand.js'
 import { toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 
 /** Straight pieces of everything drawn, lettering as its box: four numbers each, x and y of both ends in mm. */
 export type Ink = Float64Array
@@ -14,7 +15,7 @@ export const inkOf = (shapes: readonly Shape[]): Ink =>
 /** The ink turned counter-clockwise about the origin. */
 export const turnedInk = (ink: Ink, angle: Degrees): Ink => {
   if (angle === 0) return ink
-  const [cos, sin] = [Math.cos(toRadians(angle)), Math.sin(toRadians(angle))]
+  const [cos, sin] = [maths.cos(toRadians(angle)), maths.sin(toRadians(angle))]
   const turned = new Float64Array(ink.length)
   for (let index = 0; index < ink.length; index += 2) {
     const [x, y] = [ink[index] ?? 0, ink[index + 1] ?? 0]

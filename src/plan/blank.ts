@@ -1,6 +1,7 @@
 import type { Star } from '../geometry/star.js'
 import type { Mm } from '../units/brand.js'
 import { mm, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { firstMiter, jointMiter } from './cuts.js'
 
 /** The parallelogram one arm is cut from, and what it takes from the board. */
@@ -24,9 +25,9 @@ export interface Blank {
 export const blankOf = (star: Star, kerf: Mm, endAllowance: Mm): Blank => {
   const lean = toRadians(firstMiter(star.tipAngle))
   const jointLean = toRadians(jointMiter(star.points, star.tipAngle))
-  const side = mm(star.armStrip / Math.cos(lean))
+  const side = mm(star.armStrip / maths.cos(lean))
   const slant = slantOn(star, star.armStrip)
-  const slot = mm(kerf / Math.cos(lean))
+  const slot = mm(kerf / maths.cos(lean))
   return {
     side,
     slot,
@@ -34,13 +35,13 @@ export const blankOf = (star: Star, kerf: Mm, endAllowance: Mm): Blank => {
     slant,
     overhang: overhangOn(star, star.armStrip),
     firstTrim: mm(slant + endAllowance),
-    longestCut: mm(star.armStrip / Math.min(Math.cos(lean), Math.cos(jointLean))),
+    longestCut: mm(star.armStrip / Math.min(maths.cos(lean), maths.cos(jointLean))),
   }
 }
 
 /** What the slant of the first cut takes along a strip of the given width. */
 export const slantOn = (star: Star, strip: Mm): Mm =>
-  mm(strip * Math.abs(Math.tan(toRadians(firstMiter(star.tipAngle)))))
+  mm(strip * Math.abs(maths.tan(toRadians(firstMiter(star.tipAngle)))))
 
 /**
  * How far the blank's last corner lies beyond all of its arm on a strip of the given width, along the board and toward
@@ -49,8 +50,8 @@ export const slantOn = (star: Star, strip: Mm): Mm =>
  */
 export const overhangOn = (star: Star, strip: Mm): Mm => {
   const tip = toRadians(star.tipAngle)
-  const side = star.armStrip / Math.sin(tip)
+  const side = star.armStrip / maths.sin(tip)
   const armEnd =
-    star.tipAngle <= 90 ? star.radius * Math.cos(tip / 2) : side + star.tipEdge * Math.abs(Math.cos(tip))
+    star.tipAngle <= 90 ? star.radius * maths.cos(tip / 2) : side + star.tipEdge * Math.abs(maths.cos(tip))
   return mm(Math.max(0, side + slantOn(star, strip) - armEnd))
 }

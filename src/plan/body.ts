@@ -2,6 +2,7 @@ import { edgeLength, type Outline, signedArea } from '../geometry/outline.js'
 import { type Star, starOutline } from '../geometry/star.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 
 /** What a star is as a body: wood to weigh, faces to coat, joints to glue. */
 export interface StarBody {
@@ -50,7 +51,7 @@ export const starBody = (
   const outline = starOutline(star)
   const area = signedArea(outline)
   const left = 1 - chamfer / star.edgeDistance
-  const front = area * left ** 2
+  const front = area * maths.square(left)
   const openings = plate?.openings ?? []
   const plateArea = plate
     ? openings.reduce((sum, opening) => sum - signedArea(opening), signedArea(plate.outline))
@@ -64,7 +65,7 @@ export const starBody = (
   }
   const joints = mm(star.points * star.jointEdge)
   return {
-    armsVolume: area * (thickness - chamfer) + ((area * star.edgeDistance) / 3) * (1 - left ** 3),
+    armsVolume: area * (thickness - chamfer) + ((area * star.edgeDistance) / 3) * (1 - maths.pow(left, 3)),
     ...(plate?.thickness === undefined ? {} : { plateVolume: plateArea * plate.thickness }),
     coated: { ...coated, all: coated.front + coated.chamfers + coated.edges + coated.back },
     glue: { joints, jointArea: joints * thickness, plateArea },

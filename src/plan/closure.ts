@@ -1,5 +1,6 @@
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 
 /*
  * Closure is 360° less the sum of the arms' centre angles. In each arm tip + 2 side + centre = 360°, so with n arms
@@ -21,7 +22,7 @@ export const closureOfRhombus = (points: number, miter: Degrees, set: Degrees): 
 
 /** The gap at the open end of the last joint when all of the closure is left to it. */
 export const closureGap = (jointEdge: Mm, closure: Degrees): Mm =>
-  mm(2 * jointEdge * Math.sin(toRadians(degrees(Math.min(180, Math.abs(closure)) / 2))))
+  mm(2 * jointEdge * maths.sin(toRadians(degrees(Math.min(180, Math.abs(closure)) / 2))))
 
 /** The gap at the last joint when every joint cut is off by `error`. */
 export const gapPerJointError = (points: number, jointEdge: Mm, error: Degrees): Mm =>

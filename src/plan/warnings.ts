@@ -3,6 +3,7 @@ import type { Shop } from '../order/order.js'
 import { BOARD_WIDTHS } from '../tables/lumber.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, inches, mm, toRadians } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { type LengthStyle, showAngle, showLength } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { backingWarnings } from './backing-warnings.js'
@@ -161,8 +162,8 @@ const nominalWidth = ({ order }: Draft, { units }: LengthStyle, show: Show): War
 const besideBlade = ({ star, jointCut }: Pick<Draft, 'star' | 'jointCut'>): Mm =>
   mm(
     Math.max(
-      star.tipEdge * Math.cos(toRadians(jointCut.miter)),
-      star.jointEdge * Math.sin(toRadians(star.centreAngle)),
+      star.tipEdge * maths.cos(toRadians(jointCut.miter)),
+      star.jointEdge * maths.sin(toRadians(star.centreAngle)),
     ),
   )
 

@@ -2,6 +2,7 @@ import { distanceToEdge, placesOn, side } from '../geometry/leaves-room.js'
 import { type Edge, edges, type Outline } from '../geometry/outline.js'
 import { between, type Point, point, polar } from '../geometry/point.js'
 import { cornerDirection, type Star } from '../geometry/star.js'
+import * as maths from '../units/maths.js'
 
 /** Everything within `radius` of the line from one point to another: a hole, or a slot with round ends. */
 export interface Capsule {
@@ -45,7 +46,7 @@ const hides = ({ from, to }: Edge, at: Point): boolean =>
   side(from, to, CENTRE) * side(from, to, at) < 0 && side(CENTRE, at, from) * side(CENTRE, at, to) <= 0
 
 const betweenJoints = (points: number): ((at: Point) => boolean) => {
-  const slope = Math.tan(Math.PI / points)
+  const slope = maths.tan(Math.PI / points)
   return ({ x, y }) => Math.abs(x) < y * slope
 }
 

@@ -5,6 +5,7 @@ import type { BackingPlaces, HangingOrder } from '../order/order.js'
 import { done, type Outcome, refused } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import { type LengthStyle, showAtLeast, showAtMost, showLength } from '../units/show.js'
 import { type Capsule, type Obstacles, wallOf } from './clearance.js'
 
@@ -157,12 +158,12 @@ const keyhole = ({ hole, slot, rise }: HangingOrder, height: number): Outline =>
   const [head, shank] = [hole / 2, slot / 2]
   const middle = height - rise
   const joins = middle + Math.sqrt(head * head - shank * shank)
-  const half = Math.PI - Math.asin(shank / head)
+  const half = Math.PI - maths.asin(shank / head)
   return closedOutline([
     point(shank, joins),
     { x: shank, y: height, bulge: 1 },
     point(-shank, height),
-    { x: -shank, y: joins, bulge: Math.tan(half / 4) },
-    { x: 0, y: middle - head, bulge: Math.tan(half / 4) },
+    { x: -shank, y: joins, bulge: maths.tan(half / 4) },
+    { x: 0, y: middle - head, bulge: maths.tan(half / 4) },
   ])
 }

@@ -2,6 +2,7 @@ import type { Air } from '../order/season-order.js'
 import { type InTemperature, MOISTURE_TERMS } from '../tables/moisture.js'
 import type { Celsius, Percent } from '../units/brand.js'
 import { percent } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 
 /**
  * The moisture that wood comes to in air of this humidity and temperature, in % of its oven-dry mass: Wood Handbook,
@@ -14,12 +15,12 @@ export const moistureIn = (humidity: Percent, temperature: Celsius): Percent => 
     at(MOISTURE_TERMS[name], temperature),
   ) as [number, number, number, number]
   const kh = (k * humidity) / 100
-  const bound = (k1 * kh + 2 * k1 * k2 * kh ** 2) / (1 + k1 * kh + k1 * k2 * kh ** 2)
+  const bound = (k1 * kh + 2 * k1 * k2 * maths.square(kh)) / (1 + k1 * kh + k1 * k2 * maths.square(kh))
   return percent((1800 / w) * (kh / (1 - kh) + bound))
 }
 
 const at = ([constant, linear, square]: InTemperature, temperature: Celsius): number =>
-  constant + linear * temperature + square * temperature ** 2
+  constant + linear * temperature + square * maths.square(temperature)
 
 /** What a meter shows, or what the air makes of the wood. */
 export const moistureOf = (air: Air): Percent =>

@@ -1,4 +1,5 @@
 import type { Celsius, Degrees, Hours, Kilograms, Mm, Percent, Points, Radians } from './brand.js'
+import * as maths from './maths.js'
 
 /** Exact by definition (international inch, 1959). */
 export const MM_PER_INCH = 25.4
@@ -33,8 +34,8 @@ export const hours = (value: number): Hours => value as Hours
 
 /** mm² in a square metre, and in a square foot. */
 export const MM2_PER_M2 = 1e6
-export const MM2_PER_FT2 = (12 * MM_PER_INCH) ** 2
+export const MM2_PER_FT2 = maths.square(12 * MM_PER_INCH)
 /** Litres in a US gallon of 231 cubic inches, exact by definition. */
-export const LITRES_PER_GALLON = (231 * MM_PER_INCH ** 3) / 1e6
+export const LITRES_PER_GALLON = (231 * maths.pow(MM_PER_INCH, 3)) / 1e6
 /** kg/m³ in one pound to the cubic foot. */
-export const KG_M3_PER_LB_FT3 = (KG_PER_POUND / (12 * MM_PER_INCH) ** 3) * 1e9
+export const KG_M3_PER_LB_FT3 = (KG_PER_POUND / maths.pow(12 * MM_PER_INCH, 3)) * 1e9

@@ -7,6 +7,7 @@ import {
   MM2_PER_M2,
   toFahrenheit,
 } from './convert.js'
+import * as maths from './maths.js'
 import type { Units } from './read-length.js'
 import { fixed, trimmed } from './show.js'
 
@@ -38,7 +39,7 @@ export const showArea = (area: number, units: Units): string => {
       : `${threeDigits(area / MM2_PER_M2)} m²`
   }
   return area < MM2_PER_FT2
-    ? `${fixed(area / MM_PER_INCH ** 2, 0)} in²`
+    ? `${fixed(area / maths.square(MM_PER_INCH), 0)} in²`
     : `${threeDigits(area / MM2_PER_FT2)} ft²`
 }
 

@@ -1,8 +1,9 @@
+import * as maths from '../units/maths.js'
 import { WRITTEN } from '../units/tolerance.js'
 
 /** Decimals of a length in mm, so that the last one is worth {@link WRITTEN}. */
-const LENGTH_DECIMALS = Math.round(-Math.log10(WRITTEN))
-const PER_MM = 10 ** LENGTH_DECIMALS
+const LENGTH_DECIMALS = Math.round(-maths.log10(WRITTEN))
+const PER_MM = Number(`1e${LENGTH_DECIMALS}`)
 
 /**
  * A number as files hold it: a dot, no exponent, no `-0`, no more decimals than asked for and no trailing zeros.

@@ -3,6 +3,7 @@ import type { Path, Shape } from '../drawing/model.js'
 import { type Arc, edges } from '../geometry/outline.js'
 import { type Point, point } from '../geometry/point.js'
 import { toPoints } from '../units/convert.js'
+import * as maths from '../units/maths.js'
 import type { Document } from './pdf-document.js'
 import { letter, lineOf } from './pdf-lettering.js'
 
@@ -81,17 +82,17 @@ const traceArc = (
 ): void => {
   const steps = Math.ceil(Math.abs(sweep) / CURVE_SPAN)
   const span = sweep / steps
-  const handle = radius * (4 / 3) * Math.tan(span / 4)
+  const handle = radius * (4 / 3) * maths.tan(span / 4)
   const on = (direction: number): Point =>
-    point(centre.x + radius * Math.cos(direction), centre.y + radius * Math.sin(direction))
+    point(centre.x + radius * maths.cos(direction), centre.y + radius * maths.sin(direction))
   for (let step = 0; step < steps; step++) {
     const [from, to] = [start + step * span, start + (step + 1) * span]
     const [a, b] = [on(from), on(to)]
     document.bezierCurveTo(
-      x(a.x - handle * Math.sin(from)),
-      y(a.y + handle * Math.cos(from)),
-      x(b.x + handle * Math.sin(to)),
-      y(b.y - handle * Math.cos(to)),
+      x(a.x - handle * maths.sin(from)),
+      y(a.y + handle * maths.cos(from)),
+      x(b.x + handle * maths.sin(to)),
+      y(b.y - handle * maths.cos(to)),
       x(b.x),
       y(b.y),
     )

@@ -1,6 +1,7 @@
 import type { LayerName } from '../drawing/layers.js'
 import type { Drawing, Path } from '../drawing/model.js'
 import { distance } from '../geometry/point.js'
+import * as maths from '../units/maths.js'
 import { SAME_POINT, WHOLE, WRITTEN } from '../units/tolerance.js'
 import { writtenLength } from './number.js'
 
@@ -52,7 +53,7 @@ const halves = (from: WrittenVertex, to: { readonly x: number; readonly y: numbe
   const { bulge } = from
   if (Math.abs(Math.abs(bulge) - 1) < WHOLE) return [{ ...from, bulge: Math.sign(bulge) }]
   if (Math.abs(bulge) < 1) return [from]
-  const half = bulge / (1 + Math.hypot(1, bulge))
+  const half = bulge / (1 + maths.hypot(1, bulge))
   const middle = {
     x: (from.x + to.x + bulge * (to.y - from.y)) / 2,
     y: (from.y + to.y - bulge * (to.x - from.x)) / 2,

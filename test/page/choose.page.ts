@@ -20,6 +20,32 @@ const look = async (page: Page): Promise<void> => {
   await expect.poll(() => page.getByRole('button', { name: 'Look for stars' }).isEnabled()).toBe(true)
 }
 
+/** In the page: keeps back the answer to the comparison with this star until it is let go. */
+const holdBack = (star: string) => {
+  let asked = (): void => {}
+  let go = (): void => {}
+  const held = { asked: new Promise<void>((resolve) => (asked = resolve)), let: () => go() }
+  const Held = class extends Worker {
+    #isLate = false
+    override postMessage(message: { wish?: { compare?: readonly string[] } }): void {
+      this.#isLate = message.wish?.compare?.includes(star) ?? false
+      super.postMessage(message)
+    }
+    override set onmessage(take: (event: MessageEvent) => void) {
+      super.onmessage = (event: MessageEvent): void => {
+        const isHeld = this.#isLate && event.data.answer === 'chosen'
+        if (!isHeld) take(event)
+        else {
+          go = () => take(event)
+          asked()
+        }
+      }
+    }
+  }
+  Object.assign(globalThis, { Worker: Held })
+  return held
+}
+
 /** A file of the part, and the same from the command line. */
 const sameFile = async (page: Page, button: RegExp, flags: readonly string[], ending: string) => {
   const file = join(folder, `chosen.${ending}`)
@@ -91,6 +117,26 @@ describe('the stars this shop can make', () => {
       )
       await compare.nth(0).click()
       await expect.poll(() => page.getByRole('heading', { name: 'Two compared' }).count()).toBe(0)
+    }))
+
+  it('are those that were asked for last, however late an answer before it comes', () =>
+    using(async (page) => {
+      await look(page)
+      const buttons = page.getByRole('button', { name: /^Compare/ })
+      await buttons.nth(1).click()
+      await buttons.nth(3).click()
+      await page.getByRole('heading', { name: 'Two compared' }).waitFor()
+      const late = await page.evaluateHandle(holdBack, '5@45')
+      const one = page.getByLabel('Compare', { exact: true })
+      const caption = page.locator('section[aria-labelledby="choose-heading"] caption')
+      await type(page, 'Compare', '5@45')
+      await late.evaluate((held) => held.asked)
+      await type(page, 'Compare', '6@50')
+      await expect.poll(() => caption.textContent()).toContain('6@50')
+      await late.evaluate((held) => held.let())
+      await page.waitForTimeout(300)
+      expect(await one.inputValue()).toBe('6@50')
+      expect(await caption.textContent()).toContain('6@50')
     }))
 
   it('can be taken into the order in one step, on their boards whole', () =>
