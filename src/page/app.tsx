@@ -160,15 +160,17 @@ export const App = ({ example }: { readonly example: string }) => {
           </div>
         </div>
         <MoreFields
-          name="A new order, the title block"
+          name="For the title block"
           fields={[...TITLE_BLOCK, ...(plan.order.lengths.units === 'in' ? [NEAREST] : [])]}
-        >
+        />
+        <MoreFields name="A new order">
           <p class="files">
             <button
               type="button"
               onClick={() => take({ order: newOrderInShop(text), wall: '', measured: {} })}
             >
-              A new order in this shop
+              In this shop
+              <span class="unseen">, a new order</span>
             </button>
             <button
               type="button"
@@ -176,8 +178,13 @@ export const App = ({ example }: { readonly example: string }) => {
                 take({ order: newOrder(plan.order.lengths.units), wall: '', measured: {}, furniture: {} })
               }
             >
-              A new order, nothing else in it
+              In a shop of its own
+              <span class="unseen">, a new order</span>
             </button>
+          </p>
+          <p class="hint">
+            This shop: its saw, boards, panels, prices, paper, glue and finish. Undo brings back the order
+            that is here now.
           </p>
         </MoreFields>
         {unopened.length > 0 && (

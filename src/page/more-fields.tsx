@@ -31,14 +31,14 @@ export const FieldsOf = ({ fields }: { readonly fields: readonly FieldWords[] })
   </>
 )
 
-/** Fields that few orders need, folded away; unfolded when something is wrong in them. */
+/** What few orders need, folded away; unfolded when something is wrong in its fields. */
 export const MoreFields = ({
   name,
-  fields,
+  fields = [],
   children,
 }: {
   readonly name: string
-  readonly fields: readonly FieldWords[]
+  readonly fields?: readonly FieldWords[]
   /** What stands beneath them. */
   readonly children?: ComponentChildren
 }) => {
@@ -53,9 +53,11 @@ export const MoreFields = ({
   return (
     <details class="more" ref={folded}>
       <summary>{name}</summary>
-      <div class="fields">
-        <FieldsOf fields={fields} />
-      </div>
+      {fields.length > 0 && (
+        <div class="fields">
+          <FieldsOf fields={fields} />
+        </div>
+      )}
       {children}
     </details>
   )

@@ -2,7 +2,7 @@ import { readFileSync, statSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { laid, openBrowser, openPage, PAGE, saved, stopped, type } from './opened.js'
+import { laid, openBrowser, openPage, PAGE, saved, stopped, type, unfold } from './opened.js'
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
@@ -41,6 +41,7 @@ it.each([
 ])('no barrier at $width px, $colorScheme', async ({ width, height, colorScheme }) => {
   const { page } = await openPage(browser, { viewport: { width, height }, colorScheme })
   await laid(page)
+  await unfold(page)
   await type(page, 'Wall or door behind it', '6000 × 2500 × 4200')
   await page.getByLabel('Where the last joint gapes').selectOption('valley')
   await type(page, 'How wide it gapes', '2.8 mm')

@@ -71,6 +71,12 @@ export const stopped = async (page: Page): Promise<void> => {
   while ((await taken.count()) === 0) await stop.click({ timeout: 2000 }).catch(() => {})
 }
 
+/** Opens what is folded away. */
+export const unfold = (page: Page): Promise<void> =>
+  page.locator('details').evaluateAll((all) => {
+    for (const each of all) (each as HTMLDetailsElement).open = true
+  })
+
 /** Types into a field and leaves it. */
 export const type = async (page: Page, label: string, text: string): Promise<void> => {
   const field = page.getByLabel(label, { exact: true }).first()
