@@ -28,7 +28,8 @@ export const toPanel = (panel: NonNullable<WrittenShop['panels']>[number], cutte
   ...optional('price', panel.price),
 })
 
-const usualGap = (cutter: Cutter): Panel['gap'] =>
+/** Between two plates, where the order leaves it open: what the cutter removes and a little wood. */
+export const usualGap = (cutter: Cutter): Panel['gap'] =>
   mm(Math.max(DEFAULTS.panelGap, removedWidth(cutter) + DEFAULTS.panelGapBesideCut))
 
 export const toBacking = (backing: WrittenBacking): BackingOrder => ({

@@ -6,7 +6,7 @@ import type { StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
-import { type Choice, ChoicesOf, FieldFrame } from './field.js'
+import { KindField } from './kind-field.js'
 import { FieldsOf, type FieldWords, MoreFields } from './more-fields.js'
 
 const SHAPES = [
@@ -162,22 +162,3 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
     </>
   )
 }
-
-/** What kind of thing a group of the order is, with the group's own mistakes. */
-const KindField = ({
-  value,
-  choices,
-  onChoose,
-  ...frame
-}: {
-  readonly place: OrderPlace
-  readonly also: OrderPlace
-  readonly label: string
-  readonly value: string
-  readonly choices: readonly Choice[]
-  readonly onChoose: (value: string) => void
-}) => (
-  <FieldFrame {...frame}>
-    {(described) => <ChoicesOf {...described} value={value} choices={choices} onChoose={onChoose} />}
-  </FieldFrame>
-)

@@ -6,18 +6,14 @@ import { PAPER_NAMES } from '../tables/paper.js'
 import type { Mm } from '../units/brand.js'
 import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
+import { CutterFields } from './cutter-fields.js'
 import { ChoiceField, TextField } from './field.js'
 import { FiledFigure } from './filed-figure.js'
+import { JigFields } from './jig-fields.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
 import { OwnFurniture } from './own-furniture.js'
 import type { Work } from './use-worker.js'
 import { WorkedOut } from './worked-out.js'
-
-const CUTTERS = [
-  { value: 'laser', words: 'laser' },
-  { value: 'router', words: 'router' },
-  { value: 'hand', words: 'hand saw' },
-]
 
 /** The paper, every drawing on its pages, and the files to save. */
 export const PaperPart = ({
@@ -66,13 +62,10 @@ export const PaperPart = ({
           hint="what you measured of 150 mm, or of 6 in"
         />
         <TextField place={['shop', 'paper', 'printed', 'along']} label="Print check, along" />
-        <ChoiceField
-          place={['shop', 'cutter', 'kind']}
-          label="Backing and jigs are cut by"
-          choices={CUTTERS}
-        />
       </div>
       <MoreFields name="More about the paper" fields={moreOfPaper(plan.order, onRoll)} />
+      <CutterFields />
+      <JigFields />
       <OwnFurniture furniture={furniture} onFurniture={onFurniture} />
       <p class="caution">{PRINT_CAUTION}</p>
       <p role="status" aria-live="polite" class="doing">

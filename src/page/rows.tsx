@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import type { OrderPlace, OrderValue } from '../order/edit-text.js'
 import { useBench } from './bench.js'
 import { TextField } from './field.js'
@@ -5,6 +6,9 @@ import { TextField } from './field.js'
 export interface Column {
   readonly key: string
   readonly label: string
+  readonly hint?: string
+  /** A name, which may look like a number. */
+  readonly words?: boolean
 }
 
 /** A list of the order, one row an entry, each with its own fields; rows can be added and taken away. */
@@ -14,6 +18,7 @@ export const Rows = ({
   name,
   count,
   fresh,
+  more,
 }: {
   readonly place: OrderPlace
   readonly columns: readonly Column[]
@@ -22,6 +27,8 @@ export const Rows = ({
   readonly count: number
   /** A new entry. */
   readonly fresh: OrderValue
+  /** What few entries need. */
+  readonly more?: (place: OrderPlace) => ComponentChildren
 }) => {
   const { change } = useBench()
   return (
@@ -32,8 +39,8 @@ export const Rows = ({
             {name} {row + 1}
           </legend>
           <div class="fields">
-            {columns.map(({ key, label }) => (
-              <TextField key={key} place={[...place, row, key]} label={label} />
+            {columns.map(({ key, ...column }) => (
+              <TextField key={key} place={[...place, row, key]} {...column} />
             ))}
             <div class="field">
               <span />
@@ -51,6 +58,7 @@ export const Rows = ({
               </button>
             </div>
           </div>
+          {more?.([...place, row])}
         </fieldset>
       ))}
       <button type="button" onClick={() => change([[...place, count], fresh])}>

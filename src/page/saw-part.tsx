@@ -11,17 +11,23 @@ import { showAngle, showSetting } from '../units/show.js'
 import { useBench } from './bench.js'
 import { Drawn } from './drawn.js'
 import { TextField } from './field.js'
-import { MoreFields } from './more-fields.js'
+import { ListField } from './list-field.js'
+import { type FieldWords, MoreFields } from './more-fields.js'
 import { SawDial } from './saw-dial.js'
 
 /** Of the step drawings, in mm of a sheet: the shop card's own. */
 const STEPS = { across: 180, height: 78 }
 
-const MORE = [
+const MORE: readonly FieldWords[] = [
   {
-    place: ['shop', 'end-allowance'],
-    label: 'Bad end of each board',
-    hint: 'trimmed off before the first piece',
+    place: ['shop', 'saw', 'bias', 'miter'],
+    label: 'Its bias, degrees',
+    hint: 'what the joint cuts come out at, less what the scale reads; a dry fit learns it',
+  },
+  {
+    place: ['shop', 'saw', 'bias', 'uncertainty'],
+    label: 'How sure the bias is, degrees',
+    hint: 'either way',
   },
 ]
 
@@ -45,6 +51,11 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
           place={['shop', 'saw', 'crosscut']}
           label="Longest crosscut"
           hint="the saw's manual names it"
+        />
+        <ListField
+          place={['shop', 'saw', 'detents']}
+          label="It clicks in at, degrees"
+          hint="such as 0 15 22.5 31.6 45"
         />
       </div>
       <MoreFields name="More about the saw" fields={MORE} />

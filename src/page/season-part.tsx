@@ -1,35 +1,24 @@
-import { SPECIES } from '../tables/species.js'
 import { AirFields } from './air-fields.js'
 import { useBench } from './bench.js'
-import { ChoiceField } from './field.js'
+import { FieldsOf, MoreFields } from './more-fields.js'
 import { TableOf } from './table.js'
+import { ownWoodFields, speciesFields } from './wood-fields.js'
 import { WordsOf } from './words.js'
 import type { LaidStar } from './work.js'
 import { WorkedOut } from './worked-out.js'
 
-const SPECIES_CHOICES = [
-  { value: '', words: 'not told' },
-  ...SPECIES.map(({ name }) => ({ value: name, words: name })),
-]
-
-const RINGS = [
-  { value: 'flat', words: "lie along the board's width" },
-  { value: 'quarter', words: 'stand upright' },
-]
+const WOOD = ['shop', 'wood']
 
 /** The wood, the air where it is cut and where it hangs, and what becomes of the star between them. */
 export const SeasonPart = ({ laid }: { readonly laid: LaidStar | undefined }) => {
   const { document } = useBench()
-  const own = ['tangential', 'radial'].some((key) => document.hasIn(['shop', 'wood', key]))
   return (
     <section aria-labelledby="season-heading" class="part">
       <h2 id="season-heading">The wood, summer and winter</h2>
       <div class="fields">
-        {!own && (
-          <ChoiceField place={['shop', 'wood', 'species']} label="Species" choices={SPECIES_CHOICES} />
-        )}
-        <ChoiceField place={['shop', 'wood', 'rings']} label="The rings in the board's end" choices={RINGS} />
+        <FieldsOf fields={speciesFields(document, WOOD, 'not told')} />
       </div>
+      <MoreFields name="A wood of your own" fields={ownWoodFields(WOOD)} />
       <AirFields />
       <WorkedOut what="How the wood moves">
         {laid && (

@@ -24,12 +24,17 @@ date: 2026-11-28
 creator: Lakeside workshop
 units: mm
 shop:
-  saw: { limit: 45, kerf: 2.4, reads-to: 0.5, crosscut: 200, repeats-to: 0.05, true-to: 0.2 }
+  saw: { limit: 45, kerf: 2.4, reads-to: 0.5, crosscut: 200, repeats-to: 0.05, true-to: 0.2, detents: [0, 15, 22.5, 45], bias: { miter: -0.2, uncertainty: 0.05 } }
   stop: { repeats-to: 0.1 }
   accepted-gap: 0.5
-  boards: [{ width: 95, thickness: 19, length: 2400, price: 6.8, count: 4 }]
-  panels: [{ length: 1500, width: 1500, thickness: 4, price: 24 }]
-  wood: { rings: flat }
+  boards: [{ name: Blue end, width: 95, thickness: 19, length: 2400, price: 6.8, count: 4, defects: [{ from: 100, to: 130 }], wood: { tangential: 0.25 %, radial: 0.15 %, density: 450 } }]
+  panels: [{ length: 1500, width: 1500, thickness: 4, price: 24, edge: 10, gap: 5, density: 680 }]
+  panel-seed: 2
+  cutter: { kind: router, bit: 3, tabs: 3, tab: 6, bed: { width: 900, length: 1600 } }
+  jig-stock: { thickness: 12, screw: 4, pilot: 2.5, bolt: 6.5, clamp-across: 25, clamp-along: 30, clamp-slot: 6, hands: 150, register: 80, tolerance: 0.3, clearance: 10, fit: 0.1 }
+  end-allowance: 5
+  rip-kerf: 2
+  wood: { rings: flat, tangential: 0.25 %, radial: 0.15 %, density: 450 }
   paper: { printed: { across: 149.6, along: 149.8 }, margin: 12, overlap: 15 }
   glue: { clamp: 1 h, cures: 24 h }
   stain: { coverage: 10, dries: 12 h }
@@ -73,7 +78,7 @@ const commandLine = async (page: Page, id: string, text: string): Promise<string
 
 describe('bad input', () => {
   it.each([
-    ['points: 5, tip-angle: 50, board-width: 70', 50],
+    ['points: 5, tip-angle: 50, board-width: 70', 90],
     ['points: 5, tip-angle: 50, across: 300', 0],
     ['points: 5, tip-angle: 50, height: 300', 0],
     ['points: 5, tip-angle: 50, radius: 150', 0],
