@@ -16,7 +16,7 @@ export const SeasonPart = ({ laid }: { readonly laid: LaidStar | undefined }) =>
     <section aria-labelledby="season-heading" class="part">
       <h2 id="season-heading">The wood, summer and winter</h2>
       <div class="fields">
-        <FieldsOf fields={speciesFields(document, WOOD, 'not told')} />
+        <FieldsOf fields={speciesFields(document, WOOD, { species: 'not told' })} />
       </div>
       <MoreFields name="A wood of your own" fields={ownWoodFields(WOOD)} />
       <AirFields />

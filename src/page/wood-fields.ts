@@ -9,11 +9,15 @@ const RINGS = [
 
 const MOVES = ['tangential', 'radial']
 
-/** What wood boards are: a species and how its rings lie. Own figures stand instead of a species. */
+/**
+ * What wood boards are: a species and how its rings lie. Own figures stand instead of a species.
+ *
+ * @param open what it is called when neither is told; of rings only where they do not then lie flat
+ */
 export const speciesFields = (
   document: OrderDocument,
   place: OrderPlace,
-  open: string,
+  open: { readonly species: string; readonly rings?: string },
 ): readonly FieldWords[] => [
   ...(MOVES.some((key) => document.hasIn([...place, key]))
     ? []
@@ -21,10 +25,17 @@ export const speciesFields = (
         {
           place: [...place, 'species'],
           label: 'Species',
-          choices: [{ value: '', words: open }, ...SPECIES.map(({ name }) => ({ value: name, words: name }))],
+          choices: [
+            { value: '', words: open.species },
+            ...SPECIES.map(({ name }) => ({ value: name, words: name })),
+          ],
         },
       ]),
-  { place: [...place, 'rings'], label: "The rings in the board's end", choices: RINGS },
+  {
+    place: [...place, 'rings'],
+    label: "The rings in the board's end",
+    choices: [...(open.rings === undefined ? [] : [{ value: '', words: open.rings }]), ...RINGS],
+  },
 ]
 
 /** Figures of a wood that is in no table of ours. */

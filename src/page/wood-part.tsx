@@ -34,6 +34,8 @@ const PANEL_COLUMNS = [
   { key: 'price', label: 'Price' },
 ]
 
+const AS_OTHERS = { species: 'as the other boards', rings: 'as in the other boards' }
+
 const MORE_OF_BOARDS: readonly FieldWords[] = [
   {
     place: ['shop', 'end-allowance'],
@@ -116,7 +118,7 @@ export const WoodPart = ({
           <MoreFields
             name="Defects and wood of this board"
             fields={[
-              ...speciesFields(document, [...place, 'wood'], 'as the other boards'),
+              ...speciesFields(document, [...place, 'wood'], AS_OTHERS),
               ...ownWoodFields([...place, 'wood']),
             ]}
           >
