@@ -12,10 +12,10 @@ import { SHOP } from '../units/tolerance.js'
 export const gapText = ({ closure, gap }: MovedStar, lengths: LengthStyle): string =>
   gap < SHOP ? 'nothing' : `${showMovement(gap, lengths)} at the ${closure > 0 ? 'valley' : 'centre'}`
 
-/** `western larch, flat-sawn: 0.323 % across the grain for 1 % of moisture (from memory, not from the handbook)`. */
+/** `western larch, flat-sawn: 0.323 % across the grain for 1 % of moisture (not checked in a handbook)`. */
 export const woodText = ({ wood, coefficient, plan }: AdvisedStar): string => {
   const seen = speciesNamed(wood.name)?.seen[wood.rings === 'flat' ? 'tangential' : 'radial']
-  const mark = seen === 'memory' ? ' (a figure from memory, not checked in the handbook)' : ''
+  const mark = seen === 'memory' ? ' (not checked in a handbook: look it up)' : ''
   const noBoard = plan.warnings.some(({ code }) => code === 'board-too-narrow')
     ? '; no board of the order carries these arms, so this is the wood under shop'
     : ''

@@ -38,7 +38,7 @@ export const AirFields = () => {
             place: [...place, 'humidity'],
             label: `${name}: humidity, %`,
             hint: `empty: ${usual.humidity}`,
-            also: place,
+            also: [place],
           },
           {
             place: [...place, 'temperature'],

@@ -169,8 +169,7 @@ export const App = ({ example }: { readonly example: string }) => {
               type="button"
               onClick={() => take({ order: newOrderInShop(text), wall: '', measured: {} })}
             >
-              In this shop
-              <span class="unseen">, a new order</span>
+              In this shop <span class="unseen">a new order</span>
             </button>
             <button
               type="button"
@@ -178,8 +177,7 @@ export const App = ({ example }: { readonly example: string }) => {
                 take({ order: newOrder(plan.order.lengths.units), wall: '', measured: {}, furniture: {} })
               }
             >
-              In a shop of its own
-              <span class="unseen">, a new order</span>
+              In a shop of its own <span class="unseen">a new order</span>
             </button>
           </p>
           <p class="hint">
@@ -192,7 +190,7 @@ export const App = ({ example }: { readonly example: string }) => {
             Not opened, nothing changed. {unopened.join(' ')}
           </p>
         )}
-        <Problems />
+        <Problems onShow={setShown} />
         <StarsList onShow={setShown} />
       </header>
       {star && (

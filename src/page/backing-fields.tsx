@@ -123,7 +123,7 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
       <div class="fields">
         <KindField
           place={at()}
-          also={at('shape')}
+          also={[at('shape')]}
           label="Backing"
           value={shape}
           choices={SHAPES}
@@ -139,7 +139,7 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
             />
             <KindField
               place={at('hanging')}
-              also={at('hanging', 'kind')}
+              also={[at('hanging', 'kind')]}
               label="It hangs by"
               value={hanging}
               choices={HANGINGS}
@@ -148,7 +148,7 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
             <FieldsOf fields={hangingFields.slice(0, -1)} />
             <KindField
               place={at('fixing')}
-              also={at('fixing', 'kind')}
+              also={[at('fixing', 'kind')]}
               label="The backing is held by"
               value={fixing}
               choices={FASTENERS}

@@ -78,6 +78,8 @@ export const ChoosePart = ({
     doing === '' &&
     isSameGiven(answered.given, given) &&
     isSameWish(answered.wish, writtenWish(wish))
+  const isTwoCurrent =
+    doing !== '' || JSON.stringify(answered?.wish.compare) === JSON.stringify(writtenWish(wish).compare)
   return (
     <section aria-labelledby="choose-heading" class="part">
       <h2 id="choose-heading">Stars this shop can make</h2>
@@ -128,6 +130,7 @@ export const ChoosePart = ({
           chosen={answered.chosen}
           isCurrent={isCurrent}
           isLooking={doing !== ''}
+          isTwoCurrent={isTwoCurrent}
           wish={wish}
           comesIntoSight={comparedHere}
           onCompare={({ one = '', other = '' }) => {
@@ -143,7 +146,7 @@ export const ChoosePart = ({
             <button
               key={kind}
               type="button"
-              disabled={!isCurrent}
+              disabled={!isCurrent || !isTwoCurrent}
               onClick={() =>
                 void ask('Writing the file.', {
                   ask: 'choice-file',

@@ -25,6 +25,7 @@ export const ChosenList = ({
   chosen,
   isCurrent,
   isLooking,
+  isTwoCurrent,
   wish: { [ONE]: one, [OTHER]: other },
   comesIntoSight,
   onCompare,
@@ -35,6 +36,8 @@ export const ChosenList = ({
   /** Or of an order, or a wish, that has changed since. */
   readonly isCurrent: boolean
   readonly isLooking: boolean
+  /** Or two others are named now, one of which there is not. */
+  readonly isTwoCurrent: boolean
   readonly wish: Readonly<Record<string, string>>
   /** Is the comparison scrolled to when it is there? */
   readonly comesIntoSight: boolean
@@ -79,7 +82,9 @@ export const ChosenList = ({
           )}
         </LabelledField>
       </div>
-      {chosen.compared && <Compared compared={chosen.compared} comesIntoSight={comesIntoSight} />}
+      {chosen.compared && isTwoCurrent && (
+        <Compared compared={chosen.compared} comesIntoSight={comesIntoSight} />
+      )}
       <ol class="choices">
         {chosen.listed.map(({ label, words: [kind, ...words], corners, keys }, index) => {
           const number = String(index + 1)

@@ -40,7 +40,7 @@ export const CutterFields = () => {
   }
   const bed: readonly FieldWords[] = [
     { place: at('bed', 'width'), label: 'Bed, across', hint: 'empty: takes any size' },
-    { place: at('bed', 'length'), label: 'Bed, along' },
+    { place: at('bed', 'length'), label: 'Bed, along', also: [at('bed')] },
     { place: at('dxf'), label: 'DXF files', choices: DXF },
   ]
   return (
@@ -48,7 +48,7 @@ export const CutterFields = () => {
       <div class="fields">
         <KindField
           place={at('kind')}
-          also={at()}
+          also={[at()]}
           label="Backing and jigs are cut by"
           value={kind}
           choices={CUTTERS}

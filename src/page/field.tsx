@@ -20,8 +20,8 @@ interface FieldProps {
   readonly label: string
   /** What follows from it, or what is taken when it is left empty. */
   readonly hint?: string
-  /** A group of keys whose mistakes are told here too. */
-  readonly also?: OrderPlace
+  /** Places whose mistakes are told here too, such as the group it is in. */
+  readonly also?: readonly OrderPlace[]
 }
 
 /**
@@ -110,9 +110,13 @@ export const ChoicesOf = ({
 type FieldChildren = (described: Described) => ComponentChildren
 
 /** A field of the order, with what is wrong at its place. */
-export const FieldFrame = ({ place, also, ...field }: FieldProps & { readonly children: FieldChildren }) => {
+export const FieldFrame = ({
+  place,
+  also = [],
+  ...field
+}: FieldProps & { readonly children: FieldChildren }) => {
   const { job } = useBench()
-  const problems = [place, ...(also ? [also] : [])].flatMap((each) => problemsAt(job.problems, each))
+  const problems = [place, ...also].flatMap((each) => problemsAt(job.problems, each))
   return <LabelledField id={fieldId(place)} problems={problems} {...field} />
 }
 

@@ -10,7 +10,7 @@ export const KindField = ({
 }: {
   readonly place: OrderPlace
   /** Of the kind itself. */
-  readonly also: OrderPlace
+  readonly also: readonly OrderPlace[]
   readonly label: string
   readonly value: string
   readonly choices: readonly Choice[]

@@ -13,8 +13,8 @@ export interface FieldWords {
   readonly words?: boolean
   /** What gives way to it when something is typed here. */
   readonly instead?: readonly OrderPlace[]
-  /** A group of keys whose mistakes are told here too. */
-  readonly also?: OrderPlace
+  /** Places whose mistakes are told here too. */
+  readonly also?: readonly OrderPlace[]
   /** Of which one is chosen; the first holds when nothing is written. */
   readonly choices?: readonly Choice[]
 }
@@ -44,8 +44,8 @@ export const MoreFields = ({
 }) => {
   const { job } = useBench()
   const folded = useRef<HTMLDetailsElement>(null)
-  const wrong = fields.some(({ place, also = place }) =>
-    [place, also].some((each) => problemsAt(job.problems, each).length > 0),
+  const wrong = fields.some(({ place, also = [] }) =>
+    [place, ...also].some((each) => problemsAt(job.problems, each).length > 0),
   )
   useEffect(() => {
     if (wrong && folded.current) folded.current.open = true

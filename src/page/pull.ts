@@ -1,13 +1,8 @@
-import type { Point } from '../geometry/point.js'
-import type { Star } from '../geometry/star.js'
 import { tipAngleLimit } from '../geometry/star.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm, radians, toDegrees, toRadians } from '../units/convert.js'
 import * as maths from '../units/maths.js'
 import { toStep } from '../units/step.js'
-
-/** How far a pulled tip is from the centre, and so by what the star's size is multiplied. */
-export const sizeFactor = (star: Star, pulled: Point): number => maths.hypot(pulled.x, pulled.y) / star.radius
 
 /** A size to a step that a rule shows, at least one step. */
 export const steppedSize = (length: number, step: number): Mm =>
@@ -28,8 +23,65 @@ export const valleyShare = (points: number, tipAngle: Degrees): number => {
   return maths.sin(tip) / maths.sin(tip + half)
 }
 
+/** What a saw cuts, in whole steps of its scale. */
+export const steppedRange = (
+  { least, most }: { readonly least: Degrees; readonly most: Degrees },
+  step: Degrees,
+): { readonly least: Degrees; readonly most: Degrees } => ({
+  least: degrees(toStep(least, step, Math.ceil)),
+  most: degrees(toStep(most, step, Math.floor)),
+})
+
 /** A tip angle to the saw's step, within what a star of so many points can have. */
 export const steppedTipAngle = (points: number, tipAngle: Degrees, step: Degrees): Degrees => {
   const most = tipAngleLimit(points) - step
   return degrees(Math.min(most, Math.max(step, toStep(tipAngle, step, Math.round))))
+}
+
+/** One pixel never turns a tip by more than this. */
+const FINEST_PULL = degrees(1)
+/** Pixels that a pull goes past the end of what the saw cuts before the tip follows. */
+const HALT = 40
+
+/**
+ * The tip angle of a star whose valley is pulled outwards by so many pixels. Blunt stars have their valleys close
+ * together: there it moves less than the finger. At the ends of `range` it halts, and goes on when pulled further.
+ *
+ * @param perPixel of the star's radius
+ */
+export const pulledTipAngle = (
+  {
+    points,
+    tipAngle,
+    range,
+  }: {
+    readonly points: number
+    readonly tipAngle: Degrees
+    readonly range: { readonly least: Degrees; readonly most: Degrees } | undefined
+  },
+  pixels: number,
+  perPixel: number,
+): Degrees => {
+  const from = valleyShare(points, tipAngle)
+  const turned = Math.abs(tipAngleAt(points, from + perPixel) - tipAngle)
+  const step = perPixel * Math.min(1, FINEST_PULL / turned)
+  const pixelsTo = (angle: Degrees): number => (valleyShare(points, angle) - from) / step
+  const halted = range
+    ? haltedAt(haltedAt(pixels, pixelsTo(range.most), 1), pixelsTo(range.least), -1)
+    : pixels
+  return tipAngleAt(points, Math.max(LEAST_SHARE, from + step * halted))
+}
+
+/** A valley at the centre would be no star. */
+const LEAST_SHARE = 0.02
+
+/**
+ * How far a pull that passes an end in so many pixels has moved: it halts there, and goes on when pulled further. One
+ * that began behind the end does not halt.
+ *
+ * @param way 1 where the end is outwards, -1 where it is inwards
+ */
+const haltedAt = (pulled: number, end: number, way: 1 | -1): number => {
+  const past = way * (pulled - end)
+  return way * end < 0 || past <= 0 ? pulled : end + way * Math.max(0, past - HALT)
 }

@@ -14,6 +14,7 @@ import { TextField } from './field.js'
 import { ListField } from './list-field.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
 import { SawDial } from './saw-dial.js'
+import { Warnings } from './warnings.js'
 
 /** Of the step drawings, in mm of a sheet: the shop card's own. */
 const STEPS = { across: 180, height: 78 }
@@ -82,13 +83,7 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
           </div>
         ))}
       </dl>
-      {plan.warnings.length > 0 && (
-        <ul class="warnings">
-          {plan.warnings.map(({ code, text }) => (
-            <li key={code}>{text}</li>
-          ))}
-        </ul>
-      )}
+      <Warnings of={plan.warnings} />
       <div id="cuts">
         <StepDrawings star={plan} order={order} />
       </div>

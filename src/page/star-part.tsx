@@ -1,6 +1,9 @@
 import { FEWEST_POINTS, MOST_POINTS, type SizeName, type Star } from '../geometry/star.js'
+import { countAt, type OrderDocument, type OrderPlace, writtenAt } from '../order/edit-text.js'
 import { problemsOf } from '../order/problem.js'
+import { fileNameOf } from '../order/star-name.js'
 import type { StarPlan } from '../plan/plan.js'
+import type { WarningCode } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, MM_PER_INCH, mm } from '../units/convert.js'
 import { type LengthStyle, showAngle, showAtMost, showLength, showNumber } from '../units/show.js'
@@ -15,6 +18,7 @@ import { StarView } from './star-view.js'
 import { TypedInput } from './typed-input.js'
 import { readWall } from './wall.js'
 import { WallView } from './wall-view.js'
+import { Warnings } from './warnings.js'
 import { toneOf, WOOD_TONES } from './wood-tones.js'
 
 /** What a size is called, and what of the star it is. */
@@ -42,6 +46,9 @@ const pullStep = ({ units }: LengthStyle): number => (units === 'mm' ? 1 : MM_PE
 /** A length as it is typed in the order's units. */
 const typed = (length: Mm, lengths: LengthStyle): string | number =>
   asTyped(showNumber(length, lengths).replace(/\.0$/, ''))
+
+/** Warnings of a star that is pulled too far for the saw. */
+const BEYOND_SAW: readonly WarningCode[] = ['saw-limit', 'crosscut']
 
 /** The star itself: drawn, pulled, named, given its shape and size. */
 export const StarPart = ({
@@ -90,7 +97,14 @@ export const StarPart = ({
         plan={plan}
         lengths={lengths}
         tone={tone}
-        {...(largest === undefined ? {} : { largest })}
+        {...(largest === undefined
+          ? {}
+          : {
+              largest,
+              onLargest: () =>
+                pull(false, sized(toStep((size.of(star) * largest) / star.radius, step, Math.floor))),
+            })}
+        readsTo={shop.saw.readsTo}
         onSize={(factor, on) => pull(on, sized(size.of(star) * factor))}
         onSizeStep={(steps) => pull(false, sized(toStep(size.of(star), step, Math.round) + steps * step))}
         onTipAngle={(tipAngle, on) =>
@@ -114,11 +128,12 @@ export const StarPart = ({
         {showAngle(star.tipAngle)}; arms {showLength(star.radius, lengths)} long, boards{' '}
         {showLength(star.armStrip, lengths)} wide.
       </p>
+      <Warnings of={plan.warnings.filter(({ code }) => BEYOND_SAW.includes(code))} />
       <p class="hint">
         Pull the tip for the size, the valley for slimmer or fatter. {rangeTold(plan, largest, lengths)}
       </p>
       <div class="fields">
-        <TextField place={at('name')} label="Name" words />
+        <TextField place={at('name')} label="Name" words also={namesakes(document, starIndex)} />
         <TextField place={at('quantity')} label="How many" />
         <Select
           id="shape"
@@ -173,4 +188,14 @@ const rangeTold = ({ tipAngles }: StarPlan, largest: number | undefined, lengths
   return largest === undefined
     ? `${tips}.`
     : `${tips}; of this shape, up to ${showAtMost(mm(largest), lengths)} from centre to tip.`
+}
+
+/** The mistake of two equal names stands at the later one; it is told at this one too. */
+const namesakes = (document: OrderDocument, starIndex: number): readonly OrderPlace[] => {
+  const nameAt = (index: number): string =>
+    fileNameOf(writtenAt(document, ['stars', index, 'name']) ?? '', index)
+  const own = nameAt(starIndex)
+  return Array.from({ length: countAt(document, ['stars']) }, (_, index) => index)
+    .filter((index) => index > starIndex && own !== '' && nameAt(index) === own)
+    .map((index) => ['stars', index, 'name'])
 }

@@ -7,8 +7,8 @@ import { degrees, toRadians } from '../units/convert.js'
 import * as maths from '../units/maths.js'
 import type { LengthStyle } from '../units/show.js'
 import { showAngle, showLength } from '../units/show.js'
-import { Grip } from './grip.js'
-import { tipAngleAt, valleyShare } from './pull.js'
+import { Grip, type Pull } from './grip.js'
+import { pulledTipAngle, steppedRange, valleyShare } from './pull.js'
 import type { WoodTone } from './wood-tones.js'
 
 interface Props {
@@ -20,11 +20,18 @@ interface Props {
   /** The star's new size over its old one; `on` while the same pull goes on. */
   readonly onSize: (factor: number, on: boolean) => void
   readonly onSizeStep: (steps: number) => void
+  /** To the largest that the saw takes, where that is known. */
+  readonly onLargest?: () => void
   readonly onTipAngle: (tipAngle: Degrees, on: boolean) => void
   readonly onTipAngleStep: (steps: number) => void
+  /** The step of the saw's scale. */
+  readonly readsTo: Degrees
 }
 
-/** The star as it hangs, y down as SVG has it, with a grip at its top tip and one in the valley to the right. */
+/** From the tip that is pulled to the valley that is, at least: grips that touch are pulled by mistake. */
+const GRIPS_APART = degrees(30)
+
+/** The star as it hangs, y down as SVG has it, with a grip at its top tip and one in a valley to the right. */
 export const StarView = (props: Props) => {
   const { star, tipAngles } = props.plan
   const { lengths, tone } = props
@@ -36,11 +43,19 @@ export const StarView = (props: Props) => {
   const size = reach * 0.045
   const text = reach * 0.08
   const corners = starOutline(star).vertices
-  const way = toRadians(degrees(90 - star.centreAngle / 2))
+  const valley = Math.ceil(GRIPS_APART / star.centreAngle - 0.5)
+  const way = toRadians(degrees(90 - star.centreAngle * (valley + 0.5)))
   const valleyAt = (tipAngle: Degrees): Point => polar(star.radius * valleyShare(star.points, tipAngle), way)
   const range = tipAngles && ([valleyAt(tipAngles.least), valleyAt(tipAngles.most)] as const)
-  const shareAt = ({ x, y }: Point): number =>
-    Math.max(0.02, x * maths.cos(way) + y * maths.sin(way)) / star.radius
+  const ends = tipAngles && steppedRange(tipAngles, props.readsTo)
+  /** The tip angle where the pull of the valley began. */
+  const began = useRef(star.tipAngle)
+  const pullValley = ({ by, pixel, on }: Pull): void => {
+    if (!on) began.current = star.tipAngle
+    const outwards = by.x * maths.cos(way) + by.y * maths.sin(way)
+    const from = { points: star.points, tipAngle: began.current, range: ends }
+    props.onTipAngle(pulledTipAngle(from, outwards, pixel / star.radius), on)
+  }
   const up = props.largest === undefined ? undefined : Math.min(props.largest, reach * 1.03)
   const left = Math.min(...corners.map(({ x }) => x))
   const low = Math.min(...corners.map(({ y }) => y))
@@ -101,8 +116,9 @@ export const StarView = (props: Props) => {
         least={1}
         most={10_000}
         valueText={showLength(star.radius, lengths)}
-        onPull={(to, on) => props.onSize(Math.max(0.02, to.y / star.radius), on)}
+        onPull={({ to, on }) => props.onSize(Math.max(0.02, to.y / star.radius), on)}
         onStep={props.onSizeStep}
+        onEnd={(end) => end === 'most' && props.onLargest?.()}
         onHold={hold}
       />
       <Grip
@@ -114,8 +130,9 @@ export const StarView = (props: Props) => {
         least={1}
         most={tipAngleLimit(star.points)}
         valueText={showAngle(star.tipAngle)}
-        onPull={(to, on) => props.onTipAngle(tipAngleAt(star.points, shareAt(to)), on)}
+        onPull={pullValley}
         onStep={props.onTipAngleStep}
+        onEnd={(end) => ends && props.onTipAngle(ends[end], false)}
         onHold={hold}
       />
     </svg>

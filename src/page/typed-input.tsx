@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
+import { draftOf, dropDraft, keepDraft } from './draft.js'
 
 /** How a field is named, and what is told of it. */
 export interface Described {
@@ -9,7 +10,7 @@ export interface Described {
 
 /**
  * A line of text that is taken when the field is left or Enter pressed. While it is typed, nothing that happens on the
- * page takes it away.
+ * page takes it away, a reload neither.
  */
 export const TypedInput = ({
   text,
@@ -19,20 +20,35 @@ export const TypedInput = ({
   readonly text: string
   readonly onTake: (text: string) => void
 } & Described) => {
-  const [typed, setTyped] = useState<string>()
+  const [typed, setTyped] = useState(() => draftOf(described.id))
+  /** Not taken yet: leaving after Enter takes nothing twice. */
+  const open = useRef(typed)
+  const input = useRef<HTMLInputElement>(null)
+  useEffect(() => {
+    if (open.current !== undefined) input.current?.focus()
+  }, [])
+  const type = (given: string): void => {
+    open.current = given
+    setTyped(given)
+    keepDraft(described.id, given)
+  }
+  const take = (): void => {
+    if (open.current !== undefined) onTake(open.current.trim())
+    open.current = undefined
+    setTyped(undefined)
+    dropDraft()
+  }
   return (
     <input
       {...described}
+      ref={input}
       type="text"
       autoComplete="off"
       spellcheck={false}
       value={typed ?? text}
-      onInput={({ currentTarget }) => setTyped(currentTarget.value)}
-      onChange={({ currentTarget }) => {
-        onTake(currentTarget.value.trim())
-        setTyped(undefined)
-      }}
-      onBlur={() => setTyped(undefined)}
+      onInput={({ currentTarget }) => type(currentTarget.value)}
+      onChange={take}
+      onBlur={take}
     />
   )
 }

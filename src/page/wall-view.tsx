@@ -22,7 +22,7 @@ export const WallView = ({
   // A star that is larger than the wall is seen whole all the same.
   const wide = 1.06 * Math.max(wall.width, star.across)
   const high = 1.06 * Math.max(top, star.height)
-  const told = roomTold(star, hung, wall, lengths)
+  const { fits, told } = roomTold(star, hung, wall, lengths)
   return (
     <figure class="on-wall">
       <svg
@@ -33,23 +33,37 @@ export const WallView = ({
         <polygon class="wall" points={pointsOf(wallOutline(wall))} />
         <polygon class="outline" points={pointsOf(hung)} fill={tone.light} />
       </svg>
-      <figcaption class="hint">{told}</figcaption>
+      <figcaption class={fits ? 'hint' : 'warnings'}>{told}</figcaption>
     </figure>
   )
 }
 
-/** What is left around a star in the middle of a wall. */
-const roomTold = (star: Star, hung: readonly Point[], wall: Wall, lengths: LengthStyle): string => {
-  const { width, height, ridge } = wall
-  if (star.across > width) return 'The star is wider than this.'
-  if (star.height > (ridge ?? height)) return 'The star is higher than this.'
+/** What is left around a star in the middle of a wall, or that it does not go on it. */
+const roomTold = (
+  star: Star,
+  hung: readonly Point[],
+  { width, height, ridge }: Wall,
+  lengths: LengthStyle,
+): { readonly fits: boolean; readonly told: string } => {
+  const tooLarge = (by: number, way: string) => ({
+    fits: false,
+    told: `The star is ${showLength(mm(by), lengths)} ${way} than this.`,
+  })
+  if (star.across > width) return tooLarge(star.across - width, 'wider')
+  if (star.height > (ridge ?? height)) return tooLarge(star.height - (ridge ?? height), 'higher')
   const beside = showLength(mm((width - star.across) / 2), lengths)
-  if (ridge === undefined)
-    return `In the middle: ${beside} on both sides, ${showLength(mm(height - star.height), lengths)} above and below together.`
-  const room = roomBelowSlopes(hung, wall, ridge)
+  if (ridge === undefined) {
+    const above = showLength(mm(height - star.height), lengths)
+    return { fits: true, told: `In the middle: ${beside} on both sides, ${above} above and below together.` }
+  }
+  const room = roomBelowSlopes(hung, { width, height, ridge }, ridge)
+  const where = 'In the middle of the gable, half way up to the ridge'
   return room < 0
-    ? `In the middle of the gable, half way up to the ridge, the star stands ${showLength(mm(-room), lengths)} over the slopes.`
-    : `In the middle of the gable, half way up to the ridge: ${beside} on both sides, ${showLength(room, lengths)} to the slopes.`
+    ? { fits: false, told: `${where}, the star stands ${showLength(mm(-room), lengths)} over the slopes.` }
+    : {
+        fits: true,
+        told: `${where}: ${beside} on both sides, ${showLength(room, lengths)} to the slopes.`,
+      }
 }
 
 const pointsOf = (corners: readonly Point[]): string =>

@@ -40,13 +40,13 @@ const inches = (length: Mm, nearest: number): string => {
 
 /**
  * A length somebody sets a stop or a blade by: as {@link showLength}, and for inches followed by what the fraction
- * leaves out, in decimals of an inch, when that is more than can be seen at the bench: `3 29/32 in +0.008`.
+ * leaves out, in decimals of an inch, when that is more than can be seen at the bench: `3 29/32 +0.008 in`.
  */
 export const showSetting = (length: Mm, style: LengthStyle): string => {
   if (style.units === 'mm') return showLength(length, style)
   const { text, left } = inchFraction(length, style.nearest)
   if (Math.abs(left) < SHOP) return `${text} in`
-  return `${text} in ${left < 0 ? '-' : '+'}${fixed(Math.abs(toInches(left)), 3)}`
+  return `${text} ${left < 0 ? '-' : '+'}${fixed(Math.abs(toInches(left)), 3)} in`
 }
 
 /**

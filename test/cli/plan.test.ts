@@ -61,7 +61,7 @@ describe('plan', () => {
     expect(out).toMatch(/first cut +45° +45° +nothing/)
     expect(out).toMatch(/joint cuts +31\.5° +31\.5° +nothing/)
     expect(out.replaceAll(/\s+/g, ' ')).toContain(
-      'the tip against a stop 4 15/16 in +0.012 along it from the near side of the blade',
+      'the tip against a stop 4 15/16 +0.012 in along it from the near side of the blade',
     )
     expect(out).toContain("The saw's manual and local rules")
     expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(84)

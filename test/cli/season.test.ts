@@ -14,7 +14,7 @@ describe('season', () => {
     // Wood Handbook, Table 4-2: 70 °F and 30 % make 6.2 %. Table 13-5 (from memory): western larch, C_T 0.00323.
     expect(out).toMatch(/winter {4}30 %, 21 °C {2}6\.2 %/)
     expect(flat(out)).toContain(
-      'western larch, flat-sawn: 0.323 % across the grain for 1 % of moisture (a figure from memory, not checked in the handbook)',
+      'western larch, flat-sawn: 0.323 % across the grain for 1 % of moisture (not checked in a handbook: look it up)',
     )
   })
 

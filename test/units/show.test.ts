@@ -63,13 +63,13 @@ describe('lengths in inches', () => {
 
   test('are told with what the fraction leaves out, once that can be seen at the bench', () => {
     // 140 mm = 5.51181 in; 5 1/2 in leaves 0.01181 in = 0.3 mm.
-    expect(showSetting(mm(140), INCH)).toBe('5 1/2 in +0.012')
+    expect(showSetting(mm(140), INCH)).toBe('5 1/2 +0.012 in')
     // 99 mm = 3.89764 in; 3 29/32 = 3.90625 leaves -0.00861 in.
-    expect(showSetting(mm(99), INCH)).toBe('3 29/32 in -0.009')
+    expect(showSetting(mm(99), INCH)).toBe('3 29/32 -0.009 in')
     // 0.09 mm over 3 1/2 in cannot be seen, 0.11 mm can.
     expect(showSetting(mm(88.9 + 0.09), INCH)).toBe('3 1/2 in')
-    expect(showSetting(mm(88.9 + 0.11), INCH)).toBe('3 1/2 in +0.004')
-    expect(showSetting(mm(88.9 - 0.11), INCH)).toBe('3 1/2 in -0.004')
+    expect(showSetting(mm(88.9 + 0.11), INCH)).toBe('3 1/2 +0.004 in')
+    expect(showSetting(mm(88.9 - 0.11), INCH)).toBe('3 1/2 -0.004 in')
     expect(showSetting(mm(140), METRIC)).toBe('140.0 mm')
   })
 

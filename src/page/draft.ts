@@ -1,0 +1,27 @@
+/*
+ * What is typed and not yet left is no part of the order, and so not of the address: the browser's tab keeps it for a
+ * reload. Where it keeps nothing, as in some private windows, it is lost.
+ */
+
+const KEY = 'being typed'
+
+/** @param id of the field */
+export const keepDraft = (id: string, text: string): void =>
+  attempt(() => sessionStorage.setItem(KEY, JSON.stringify({ id, text })))
+
+export const dropDraft = (): void => attempt(() => sessionStorage.removeItem(KEY))
+
+/** What was being typed in a field before the reload. */
+export const draftOf = (field: string): string | undefined =>
+  attempt(() => {
+    const { id, text }: { id?: unknown; text?: unknown } = JSON.parse(sessionStorage.getItem(KEY) ?? '{}')
+    return id === field && typeof text === 'string' ? text : undefined
+  })
+
+const attempt = <Value>(what: () => Value): Value | undefined => {
+  try {
+    return what()
+  } catch {
+    return undefined
+  }
+}
