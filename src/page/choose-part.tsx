@@ -81,7 +81,7 @@ export const ChoosePart = ({
   const isTwoCurrent =
     doing !== '' || JSON.stringify(answered?.wish.compare) === JSON.stringify(writtenWish(wish).compare)
   return (
-    <section aria-labelledby="choose-heading" class="part">
+    <section aria-labelledby="choose-heading" class={`part ${answered ? '' : 'unprinted'}`}>
       <h2 id="choose-heading">Stars this shop can make</h2>
       <p>
         From the saw, the boards and the room on the wall: every star that can be cut, with what it takes.

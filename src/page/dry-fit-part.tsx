@@ -81,7 +81,7 @@ export const DryFitPart = ({
     </LabelledField>
   )
   return (
-    <section aria-labelledby="fit-heading" class="part">
+    <section aria-labelledby="fit-heading" class={`part ${isMeasured(measured) ? '' : 'unprinted'}`}>
       <h2 id="fit-heading">The dry fit</h2>
       <p>
         Lay one star together without glue, face sides up, every joint closed but the last. Measure there, and

@@ -54,7 +54,7 @@ const Laid = ({ panels }: { readonly panels: LaidPanels }) => (
         <strong>{title}</strong>: {holds}
       </FiledFigure>
     ))}
-    <p class="files">
+    <p class="files unprinted">
       How they all lie: <FileButtons paths={panels.files} of="all panels" />
     </p>
   </>

@@ -8,6 +8,10 @@ import { showAngle } from '../units/show.js'
 const MOST_LINES = 140
 
 const RADIUS = 100
+/** Degrees between two pointers whose labels would lie on each other. */
+const CLOSE = 9
+/** Half of the widest label: "2, 3: 31.5°". */
+const LABEL = 26
 
 /**
  * The saw's own scale from straight on to its limit on both sides, seen from above with the fence at the top: detents
@@ -21,10 +25,19 @@ export const SawDial = ({ saw, plan }: { readonly saw: Saw; readonly plan: StarP
     { name: '1', cut: plan.firstCut },
     ...(plan.firstCut.miter === plan.jointCut.miter ? [] : [{ name: '2, 3', cut: plan.jointCut }]),
   ]
+  const readings = pointers.map(({ cut }) => cut.reading)
+  const isPointed = (mark: number): boolean =>
+    readings.some((reading) => Math.abs(reading - mark) < CLOSE / 2)
+  const labelAt = (index: number): number => {
+    const [first, second] = readings
+    const isClose = first !== undefined && second !== undefined && Math.abs(first - second) < CLOSE
+    return RADIUS + (isClose && index > 0 ? 30 : 18)
+  }
+  const side = x(Math.max(saw.limit, ...readings), RADIUS) + 2 * LABEL
   return (
     <svg
       class="dial"
-      viewBox="-132 -16 264 152"
+      viewBox={`${-side} -8 ${2 * side} ${RADIUS + 50}`}
       role="img"
       aria-label={pointers
         .map(
@@ -33,14 +46,15 @@ export const SawDial = ({ saw, plan }: { readonly saw: Saw; readonly plan: StarP
         )
         .join('; ')}
     >
-      <path class="dial-fence" d="M-128 0H128" />
+      <path class="dial-fence" d={`M${-side} 0H${side}`} />
       <path
         class="dial-rim"
         d={`M${spot(saw.limit, RADIUS)}A${RADIUS} ${RADIUS} 0 0 1 ${spot(-saw.limit, RADIUS)}`}
       />
       {both.map((mark) => {
         const long = Math.abs(mark) % 10 === 0 ? 12 : Math.abs(mark) % 5 === 0 ? 9 : 4
-        return <path key={mark} class="dial-line" d={`M${spot(mark, RADIUS)}L${spot(mark, RADIUS - long)}`} />
+        const line = mark % 1 === 0 ? 'dial-line' : 'dial-line dial-part'
+        return <path key={mark} class={line} d={`M${spot(mark, RADIUS)}L${spot(mark, RADIUS - long)}`} />
       })}
       {saw.detents
         .flatMap((detent) => (detent === 0 ? [0] : [detent, -detent]))
@@ -51,16 +65,19 @@ export const SawDial = ({ saw, plan }: { readonly saw: Saw; readonly plan: StarP
             d={`M${spot(detent, RADIUS + 1)}L${spot(detent - 1.6, RADIUS + 6)}L${spot(detent + 1.6, RADIUS + 6)}Z`}
           />
         ))}
-      {pointers.map(({ name, cut }) => (
+      {pointers.map(({ name, cut: { reading } }, index) => (
         <g key={name} class="dial-pointer">
-          <path d={`M0 0L${spot(cut.reading, RADIUS + 8)}`} />
-          <text x={x(cut.reading, RADIUS + 18)} y={y(cut.reading, RADIUS + 18) + 4}>
-            {name}
+          <path d={`M0 0L${spot(reading, RADIUS)}`} />
+          <text
+            x={x(reading, labelAt(index)) + (reading > 5 ? LABEL / 2 : 0)}
+            y={y(reading, labelAt(index)) + 4}
+          >
+            {name}: {showAngle(reading)}
           </text>
         </g>
       ))}
       {both
-        .filter((mark) => Math.abs(mark) % 15 === 0)
+        .filter((mark) => Math.abs(mark) % 15 === 0 && !isPointed(mark))
         .map((mark) => (
           <text key={mark} class="dial-figure" x={x(mark, RADIUS - 20)} y={y(mark, RADIUS - 20) + 3}>
             {Math.abs(mark)}

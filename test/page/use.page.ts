@@ -205,9 +205,9 @@ describe('the order', () => {
       await page.getByRole('button', { name: 'Chapel', exact: true }).click()
       await expect.poll(() => page.getByLabel('Points', { exact: true }).inputValue()).toBe('8')
       await page.getByRole('button', { name: 'Add a star' }).click()
-      await expect.poll(() => page.getByLabel('Name', { exact: true }).inputValue()).toBe('Star 4')
+      await expect.poll(() => page.getByLabel('Name', { exact: true }).first().inputValue()).toBe('Star 4')
       await page.getByRole('button', { name: 'Take Star 4 away' }).click()
-      await expect.poll(() => page.getByLabel('Name', { exact: true }).inputValue()).toBe('Chapel')
+      await expect.poll(() => page.getByLabel('Name', { exact: true }).first().inputValue()).toBe('Chapel')
     }))
 })
 
