@@ -28,6 +28,7 @@ import { StarPart } from './star-part.js'
 import { StarsList } from './stars-list.js'
 import { changed, changedOn, redone, type Steps, stepsFrom, undone } from './steps.js'
 import { useAddress } from './use-address.js'
+import { usePainted } from './use-later.js'
 import { saveAs, useWorker } from './use-worker.js'
 import { WoodPart } from './wood-part.js'
 import type { Given } from './work.js'
@@ -57,6 +58,8 @@ export const App = ({ example }: { readonly example: string }) => {
   const [pulled, setPulled] = useState(false)
   const [unopened, setUnopened] = useState<readonly string[]>([])
   const [look, setLook] = useState(() => lookIn(location.hash))
+  /** The star comes first, and what is below it when it has been painted. */
+  const painted = usePainted()
   const setShown = (shown: number): void => setLook((before) => ({ ...before, shown }))
   const { order: text, wall, measured, furniture } = steps.now
   const job = useMemo(() => jobOf(text), [text])
@@ -202,37 +205,39 @@ export const App = ({ example }: { readonly example: string }) => {
             wall={wall}
             onWall={(written) => setSteps((before) => changed(before, { wall: written }))}
           />
-          <Following pulled={pulled}>
-            <ChoosePart
-              given={shown}
-              wish={look.wish}
-              onWish={(wish) => setLook((before) => ({ ...before, wish }))}
-            />
-            <SawPart star={star} />
-            <ChancePart laid={laidStar} />
-            <WoodPart star={star} work={work} stop={stop} lay={lay} />
-            <SeasonPart laid={laidStar} />
-            <PaperPart
-              work={work}
-              saveAll={() => ask({ ask: 'archive', given })}
-              stop={stop}
-              lay={lay}
-              furniture={furniture}
-              onFurniture={(pieces) => setSteps((before) => changed(before, { furniture: pieces }))}
-              saveOrder={() => saveAs('order.yaml', text)}
-            />
-            <DryFitPart
-              star={star}
-              measured={measuredOf(measured, name)}
-              onMeasured={(fields, ...changes) =>
-                setSteps((before) => {
-                  const after = afterChanges(before, changes)
-                  return changed(before, { ...after, measured: { ...after.measured, [name]: fields } })
-                })
-              }
-            />
-            <FinishPart star={star} />
-          </Following>
+          {painted && (
+            <Following pulled={pulled}>
+              <ChoosePart
+                given={shown}
+                wish={look.wish}
+                onWish={(wish) => setLook((before) => ({ ...before, wish }))}
+              />
+              <SawPart star={star} />
+              <ChancePart laid={laidStar} />
+              <WoodPart star={star} work={work} stop={stop} lay={lay} />
+              <SeasonPart laid={laidStar} />
+              <PaperPart
+                work={work}
+                saveAll={() => ask({ ask: 'archive', given })}
+                stop={stop}
+                lay={lay}
+                furniture={furniture}
+                onFurniture={(pieces) => setSteps((before) => changed(before, { furniture: pieces }))}
+                saveOrder={() => saveAs('order.yaml', text)}
+              />
+              <DryFitPart
+                star={star}
+                measured={measuredOf(measured, name)}
+                onMeasured={(fields, ...changes) =>
+                  setSteps((before) => {
+                    const after = afterChanges(before, changes)
+                    return changed(before, { ...after, measured: { ...after.measured, [name]: fields } })
+                  })
+                }
+              />
+              <FinishPart star={star} />
+            </Following>
+          )}
         </main>
       )}
     </BenchContext.Provider>

@@ -4,7 +4,8 @@ import { packedParts, type WorkerFiles } from './packed-parts.js'
 
 /**
  * Puts scripts, styles and the worker's parts into the page itself, and a Content-Security-Policy that lets nothing
- * else run and nothing be fetched. The parts lie there compressed, as text that is no script until it is used.
+ * else run and nothing be fetched. The parts lie there compressed, as text that is no script until it is used, behind
+ * the page's own script: it runs as soon as it is read, and draws while they are read.
  */
 export const oneFile = (worker: WorkerFiles): Plugin => ({
   name: 'one-file',
@@ -20,7 +21,7 @@ export const oneFile = (worker: WorkerFiles): Plugin => ({
     const page = Object.values(bundle).find(({ fileName }) => fileName.endsWith('.html'))
     if (page?.type !== 'asset') throw new Error('there is no page')
     // An inline script ends at the first closing tag, wherever it stands.
-    const script = texts.script.replaceAll('</script', '<\\/script')
+    const script = `(()=>{"use strict";${texts.script.replaceAll('</script', '<\\/script')}})()`
     const policy = [
       "default-src 'none'",
       `script-src ${hashOf(script)} blob:`,
@@ -37,10 +38,7 @@ export const oneFile = (worker: WorkerFiles): Plugin => ({
     page.source = String(page.source)
       .replace(/<script[^>]*><\/script>|<link rel="stylesheet"[^>]*>/g, '')
       .replace('</title>', () => `</title>\n    ${head}`)
-      .replace(
-        '</body>',
-        () => `  ${packed.join('\n    ')}\n    <script type="module">${script}</script>\n  </body>`,
-      )
+      .replace('</body>', () => `  <script>${script}</script>\n    ${packed.join('\n    ')}\n  </body>`)
   },
 })
 

@@ -3,6 +3,7 @@ import type { Answer, Ask } from './work.js'
 
 /** Starts the worker that lies in the page, and hands it the parts it asks for; they cost nothing until then. */
 export const openWorker = async (onAnswer: (answer: Answer) => void): Promise<Worker> => {
+  await pageRead()
   const code = await unpacked(packedAt(FIRST_PART)).text()
   const worker = new Worker(URL.createObjectURL(new Blob([code], { type: 'text/javascript' })))
   return new Promise((resolve, reject) => {
@@ -14,6 +15,13 @@ export const openWorker = async (onAnswer: (answer: Answer) => void): Promise<Wo
     }
   })
 }
+
+/** The parts stand behind the script that asks for them. */
+const pageRead = (): Promise<void> =>
+  new Promise((resolve) => {
+    if (document.readyState !== 'loading') resolve()
+    else document.addEventListener('DOMContentLoaded', () => resolve(), { once: true })
+  })
 
 const packedOr = (part: string): Packed | string => {
   try {

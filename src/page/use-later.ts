@@ -9,3 +9,13 @@ export const useLater = <Value>(value: Value): Value => {
   useEffect(() => setShown(value), [value])
   return shown
 }
+
+/** False until the page has been painted once. */
+export const usePainted = (): boolean => {
+  const [painted, setPainted] = useState(false)
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => setTimeout(() => setPainted(true)))
+    return () => cancelAnimationFrame(frame)
+  }, [])
+  return painted
+}

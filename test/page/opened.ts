@@ -40,7 +40,7 @@ export const openPage = async (
     if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
   })
   await page.goto(`${PAGE.href}${hash}`)
-  await page.waitForSelector('.star')
+  await page.waitForSelector('[aria-labelledby="finish-heading"]')
   return { page, requests, complaints }
 }
 
