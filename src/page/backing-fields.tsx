@@ -134,7 +134,11 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
             <FieldsOf
               fields={[
                 { place: at('inset'), label: 'Backing stays inside by', hint: empty(DEFAULTS.inset) },
-                { place: at('thickness'), label: 'Thickness of the backing' },
+                {
+                  place: at('thickness'),
+                  label: 'Thickness of the backing',
+                  hint: 'empty: that of its panel',
+                },
               ]}
             />
             <KindField

@@ -1,3 +1,6 @@
+import { DEFAULTS } from '../order/defaults.js'
+import { showAngle, showSmall } from '../units/show.js'
+import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { TextField } from './field.js'
 import { TableOf } from './table.js'
@@ -6,39 +9,42 @@ import type { LaidStar } from './work.js'
 import { WorkedOut } from './worked-out.js'
 
 /** How likely the stars close, before any is cut. */
-export const ChancePart = ({ laid }: { readonly laid: LaidStar | undefined }) => (
-  <section aria-labelledby="chance-heading" class="part">
-    <h2 id="chance-heading">Will the last joint close?</h2>
-    <div class="fields">
-      <TextField
-        place={['shop', 'accepted-gap']}
-        label="A gap that is still accepted"
-        hint="at the last joint"
-      />
-      <TextField
-        place={['shop', 'saw', 'repeats-to']}
-        label="A cut repeats to, degrees"
-        hint="one standard deviation, measured on your saw"
-      />
-      <TextField
-        place={['shop', 'stop', 'repeats-to']}
-        label="A piece at the stop repeats to"
-        hint="one standard deviation"
-      />
-      <TextField
-        place={['shop', 'saw', 'true-to']}
-        label="The scale is true to, degrees"
-        hint="until a dry fit has taught it"
-      />
-    </div>
-    <WorkedOut what="Chance that the last joint closes">
-      {laid && (
-        <>
-          <TableOf caption={`${laid.name}: chance that the last joint closes`} rows={laid.chances} />
-          <DrawnSvg title={`${laid.name}: how the gaps spread`} svg={laid.gaps} />
-          <WordsOf words={laid.risk} />
-        </>
-      )}
-    </WorkedOut>
-  </section>
-)
+export const ChancePart = ({ laid }: { readonly laid: LaidStar | undefined }) => {
+  const { lengths } = useBench().plan.order
+  return (
+    <section aria-labelledby="chance-heading" class="part">
+      <h2 id="chance-heading">Will the last joint close?</h2>
+      <div class="fields">
+        <TextField
+          place={['shop', 'accepted-gap']}
+          label="A gap that is still accepted"
+          hint={`at the last joint; empty: ${showSmall(DEFAULTS.acceptedGap, lengths)}`}
+        />
+        <TextField
+          place={['shop', 'saw', 'repeats-to']}
+          label="A cut repeats to, degrees"
+          hint={`one standard deviation, measured on your saw; empty: ${showAngle(DEFAULTS.repeatsTo)}`}
+        />
+        <TextField
+          place={['shop', 'stop', 'repeats-to']}
+          label="A piece at the stop repeats to"
+          hint={`one standard deviation; empty: ${showSmall(DEFAULTS.stopRepeatsTo, lengths)}`}
+        />
+        <TextField
+          place={['shop', 'saw', 'true-to']}
+          label="The scale is true to, degrees"
+          hint={`until a dry fit has taught it; empty: ${showAngle(DEFAULTS.trueTo)}`}
+        />
+      </div>
+      <WorkedOut what="Chance that the last joint closes">
+        {laid && (
+          <>
+            <TableOf caption={`${laid.name}: chance that the last joint closes`} rows={laid.chances} />
+            <DrawnSvg title={`${laid.name}: how the gaps spread`} svg={laid.gaps} />
+            <WordsOf words={laid.risk} />
+          </>
+        )}
+      </WorkedOut>
+    </section>
+  )
+}

@@ -4,10 +4,11 @@ import { SAW_CAUTIONS } from '../compose/cautions.js'
 import { biasText, cutSteps, leftOpenText, settingText } from '../compose/cut-steps.js'
 import { stepDrawings } from '../compose/step-drawings.js'
 import { blankIsArm } from '../geometry/kite.js'
+import { DEFAULTS } from '../order/defaults.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees } from '../units/convert.js'
-import { showAngle, showSetting } from '../units/show.js'
+import { showAngle, showLength, showSetting } from '../units/show.js'
 import { useBench } from './bench.js'
 import { Drawn } from './drawn.js'
 import { TextField } from './field.js'
@@ -45,9 +46,21 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
     <section aria-labelledby="saw-heading" class="part">
       <h2 id="saw-heading">The saw and the cuts</h2>
       <div class="fields">
-        <TextField place={['shop', 'saw', 'limit']} label="Saw stops at, degrees" hint="from square" />
-        <TextField place={['shop', 'saw', 'kerf']} label="Kerf" hint="wood the blade removes" />
-        <TextField place={['shop', 'saw', 'reads-to']} label="Scale reads to, degrees" />
+        <TextField
+          place={['shop', 'saw', 'limit']}
+          label="Saw stops at, degrees"
+          hint={`from square; empty: ${showAngle(DEFAULTS.sawLimit)}`}
+        />
+        <TextField
+          place={['shop', 'saw', 'kerf']}
+          label="Kerf"
+          hint={`wood the blade removes; empty: ${showLength(DEFAULTS.kerf, order.lengths)}`}
+        />
+        <TextField
+          place={['shop', 'saw', 'reads-to']}
+          label="Scale reads to, degrees"
+          hint={`empty: ${showAngle(DEFAULTS.readsTo)}`}
+        />
         <TextField
           place={['shop', 'saw', 'crosscut']}
           label="Longest crosscut"

@@ -1,4 +1,5 @@
 import { FEWEST_POINTS, MOST_POINTS, type SizeName, type Star } from '../geometry/star.js'
+import { DEFAULTS } from '../order/defaults.js'
 import { countAt, type OrderDocument, type OrderPlace, writtenAt } from '../order/edit-text.js'
 import { problemsOf } from '../order/problem.js'
 import { fileNameOf } from '../order/star-name.js'
@@ -134,7 +135,7 @@ export const StarPart = ({
       </p>
       <div class="fields">
         <TextField place={at('name')} label="Name" words also={namesakes(document, starIndex)} />
-        <TextField place={at('quantity')} label="How many" />
+        <TextField place={at('quantity')} label="How many" hint={`empty: ${DEFAULTS.quantity}`} />
         <Select
           id="shape"
           label="Shape"
