@@ -213,7 +213,7 @@ export const App = ({ example }: { readonly example: string }) => {
                 onWish={(wish) => setLook((before) => ({ ...before, wish }))}
               />
               <SawPart star={star} />
-              <ChancePart laid={laidStar} />
+              <ChancePart laid={laidStar} given={shown} />
               <WoodPart star={star} work={work} stop={stop} lay={lay} />
               <SeasonPart laid={laidStar} />
               <PaperPart

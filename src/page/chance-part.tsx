@@ -1,15 +1,23 @@
 import { DEFAULTS } from '../order/defaults.js'
 import { showAngle, showSmall } from '../units/show.js'
+import { AskedFile, KINDS } from './asked-file.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { TextField } from './field.js'
 import { TableOf } from './table.js'
 import { WordsOf } from './words.js'
-import type { LaidStar } from './work.js'
+import type { Given, LaidStar } from './work.js'
 import { WorkedOut } from './worked-out.js'
 
 /** How likely the stars close, before any is cut. */
-export const ChancePart = ({ laid }: { readonly laid: LaidStar | undefined }) => {
+export const ChancePart = ({
+  laid,
+  given,
+}: {
+  readonly laid: LaidStar | undefined
+  /** The order that is shown. */
+  readonly given: Given
+}) => {
   const { lengths } = useBench().plan.order
   return (
     <section aria-labelledby="chance-heading" class="part">
@@ -41,6 +49,16 @@ export const ChancePart = ({ laid }: { readonly laid: LaidStar | undefined }) =>
           <>
             <TableOf caption={`${laid.name}: chance that the last joint closes`} rows={laid.chances} />
             <DrawnSvg title={`${laid.name}: how the gaps spread`} svg={laid.gaps} />
+            <p class="files">
+              {KINDS.map((kind) => (
+                <AskedFile
+                  key={kind}
+                  kind={kind}
+                  of="how the gaps spread"
+                  asked={{ ask: 'gaps-file', given, star: laid.name, kind }}
+                />
+              ))}
+            </p>
             <WordsOf words={laid.risk} />
           </>
         )}

@@ -2,23 +2,20 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import { RANKS } from '../choose/ranks.js'
 import { LISTED, readWish } from '../choose/wish.js'
 import { RANK_TEXTS } from '../compose/choice-words.js'
-import type { DrawingKind } from '../drawing-content.js'
 import { capital, problemsOf } from '../order/problem.js'
+import { AskedFile, KINDS } from './asked-file.js'
 import { useBench } from './bench.js'
 import { ChosenList, LOOKED, ONE, OTHER } from './chosen-list.js'
 import { LabelledField, TextField } from './field.js'
 import { answerOf } from './open-worker.js'
 import { Select } from './select.js'
 import { TypedInput } from './typed-input.js'
-import { saveAs } from './use-worker.js'
 import { type Ask, type ChosenStars, type Given, isSameGiven, type WrittenWish } from './work.js'
 
 const FIELDS = [
   { key: 'points', label: 'Only with so many points', hint: 'empty: of all points' },
   { key: 'quantity', label: 'So many of them', hint: 'empty: one' },
 ]
-
-const KINDS: readonly DrawingKind[] = ['.pdf', '.svg', '.dxf']
 
 /** What was found, and for what. */
 interface Answered {
@@ -51,24 +48,23 @@ export const ChoosePart = ({
   }
   /** Only what was asked last is shown: an answer before it may come after it. */
   const latest = useRef<Ask | undefined>(undefined)
-  const ask = async (words: string, asked: Ask): Promise<void> => {
+  const ask = async (asked: Extract<Ask, { ask: 'choose' }>): Promise<void> => {
     latest.current = asked
-    setDoing(words)
+    setDoing('Looking for stars.')
     setUnfound([])
     const answer = await answerOf(asked).catch(
       (error: unknown) => ({ answer: 'refused', problems: [String(error)] }) as const,
     )
-    if (answer.answer === 'file') saveAs(answer.path, answer.bytes)
     if (latest.current !== asked) return
     setDoing('')
     if (answer.answer === 'refused') setUnfound(answer.problems)
-    if (answer.answer === 'chosen' && asked.ask === 'choose')
+    if (answer.answer === 'chosen')
       setAnswered({ given: asked.given, wish: asked.wish, chosen: answer.chosen })
   }
   /** What is looked for is kept with the page, to be looked for again when it is opened again. */
   const look = (wanted: Readonly<Record<string, string>>): void => {
     onWish({ ...wanted, [LOOKED]: 'yes' })
-    void ask('Looking for stars.', { ask: 'choose', given, wish: writtenWish(wanted) })
+    void ask({ ask: 'choose', given, wish: writtenWish(wanted) })
   }
   useEffect(() => {
     if (LOOKED in wish && job.plan && problems.length === 0) look(wish)
@@ -143,22 +139,13 @@ export const ChoosePart = ({
           onMore={() => look({ ...wish, most: String(answered.chosen.listed.length + LISTED) })}
         >
           {KINDS.map((kind) => (
-            <button
+            <AskedFile
               key={kind}
-              type="button"
+              kind={kind}
+              of={answered.chosen.compared ? 'the two compared' : 'these stars'}
               disabled={!isCurrent || !isTwoCurrent}
-              onClick={() =>
-                void ask('Writing the file.', {
-                  ask: 'choice-file',
-                  given: answered.given,
-                  wish: answered.wish,
-                  kind,
-                })
-              }
-            >
-              Save {kind.slice(1).toUpperCase()}
-              <span class="unseen"> of {answered.chosen.compared ? 'the two compared' : 'these stars'}</span>
-            </button>
+              asked={{ ask: 'choice-file', given: answered.given, wish: answered.wish, kind }}
+            />
           ))}
         </ChosenList>
       )}

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks'
+import { useMemo } from 'preact/hooks'
 import { SAW_CAUTION } from '../compose/cautions.js'
 import { dryFitDrawing } from '../compose/dry-fit-drawing.js'
 import { findings, outcomes, recutSteps } from '../compose/dry-fit-words.js'
@@ -9,12 +9,12 @@ import { writtenBias } from '../order/save-bias.js'
 import type { StarPlan } from '../plan/plan.js'
 import { trimmed } from '../units/show.js'
 import { writeSvg } from '../write/svg.js'
+import { AskedFile } from './asked-file.js'
 import { type Change, useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { LabelledField } from './field.js'
 import { dryFitFile, fitOf, isMeasured, termsOf } from './fit-of.js'
 import type { Measured } from './measured.js'
-import { answerOf } from './open-worker.js'
 import { Select } from './select.js'
 import { TypedInput } from './typed-input.js'
 import { saveAs } from './use-worker.js'
@@ -143,7 +143,8 @@ const FitTold = ({
   readonly measured: Measured
   readonly onBias: (fit: DryFit) => void
 }) => {
-  const { order } = useBench().plan
+  const { job, plan } = useBench()
+  const { order } = plan
   const drawing = useMemo(() => dryFitDrawing(fit, order), [fit, order])
   // The notes of the file stand below in words.
   const figure = useMemo(() => writeSvg({ ...drawing, shapes: drawing.figure }), [drawing])
@@ -173,36 +174,17 @@ const FitTold = ({
         <button type="button" onClick={() => saveAs(dryFitFile(fit.plan, 'svg'), writeSvg(drawing))}>
           Save SVG<span class="unseen"> of the dry fit</span>
         </button>
-        <SavePdf star={fit.plan} measured={measured} />
+        <AskedFile
+          kind=".pdf"
+          of="the dry fit"
+          asked={{
+            ask: 'dry-fit',
+            given: { text: job.text, furniture: {} },
+            star: fit.plan.order.name,
+            measured,
+          }}
+        />
       </p>
     </div>
-  )
-}
-
-/** The PDF is written beside the page, for its code is unpacked only when it is wanted. */
-const SavePdf = ({ star, measured }: { readonly star: StarPlan; readonly measured: Measured }) => {
-  const { job } = useBench()
-  const [told, setTold] = useState('')
-  const [writing, setWriting] = useState(false)
-  const save = async (): Promise<string> => {
-    const given = { text: job.text, furniture: {} }
-    const answer = await answerOf({ ask: 'dry-fit', given, star: star.order.name, measured })
-    if (answer.answer === 'refused') return answer.problems.join(' ')
-    if (answer.answer === 'file') saveAs(answer.path, answer.bytes)
-    return ''
-  }
-  const start = async (): Promise<void> => {
-    setWriting(true)
-    setTold('Writing the PDF.')
-    setTold(await save().catch(String))
-    setWriting(false)
-  }
-  return (
-    <>
-      <button type="button" disabled={job.plan === undefined || writing} onClick={() => void start()}>
-        Save PDF<span class="unseen"> of the dry fit</span>
-      </button>
-      {told !== '' && <span role="status">{told}</span>}
-    </>
   )
 }

@@ -14,11 +14,9 @@ import { takesPanels } from '../panels/panel-plan.js'
 import type { Plan } from '../plan/plan.js'
 import { type AdvisedStar, planSeason } from '../season/season-plan.js'
 import { writeSvg } from '../write/svg.js'
+import { SIMULATED } from './gaps-file.js'
 import { gridMap } from './grid-map.js'
 import type { Laid, LaidBoards, LaidPanels, LaidStar } from './work.js'
-
-/** As many stars as the command line simulates, from the same seed. */
-const SIMULATED = { set: 'told', simulated: 200_000, seed: 1 } as const
 
 /** Without its notes, which the page says beside it. */
 const figureOf = (drawing: Drawing): string => writeSvg({ ...drawing, shapes: drawing.figure })

@@ -22,6 +22,8 @@ export type Ask =
   | { readonly ask: 'archive'; readonly given: Given }
   /** The drawing of a star's dry fit as PDF. */
   | { readonly ask: 'dry-fit'; readonly given: Given; readonly star: string; readonly measured: Measured }
+  /** How the gaps of a star spread, as a file. */
+  | { readonly ask: 'gaps-file'; readonly given: Given; readonly star: string; readonly kind: DrawingKind }
   /** Can the sheet furniture serve? */
   | { readonly ask: 'furnish'; readonly given: Given }
   /** Stars that this shop can make, two of them compared where they are named. */

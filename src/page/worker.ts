@@ -10,6 +10,7 @@ import { cardBook } from '../paper/card-book.js'
 import type { Plan } from '../plan/plan.js'
 import { writePdf } from '../write/pdf.js'
 import { dryFitFile, fitOf } from './fit-of.js'
+import { gapsFile } from './gaps-file.js'
 import { jobOf } from './job.js'
 import { laidOrder } from './lay-out.js'
 import type { Measured } from './measured.js'
@@ -113,15 +114,20 @@ const choiceAnswer = async (asked: Extract<Ask, { ask: 'choose' | 'choice-file' 
     const chosen = chosenStars(asked.given, asked.wish)
     return chosen.ok ? { answer: 'chosen', chosen: chosen.value } : refusedBy(chosen)
   }
-  const file = await choiceFile(asked.given, asked.wish, asked.kind)
-  return file.ok
+  return fileAnswer(await choiceFile(asked.given, asked.wish, asked.kind))
+}
+
+const fileAnswer = async (
+  file: Outcome<{ readonly path: string; readonly content: FileContent }>,
+): Promise<Answer> =>
+  file.ok
     ? { answer: 'file', path: file.value.path, bytes: await bytesOf(file.value.content) }
     : refusedBy(file)
-}
 
 const answerTo = async (asked: Ask): Promise<Answer> => {
   const { given } = asked
   if (asked.ask === 'dry-fit') return dryFitOf(given.text, asked.star, asked.measured)
+  if (asked.ask === 'gaps-file') return fileAnswer(await gapsFile(given, asked.star, asked.kind))
   if (asked.ask === 'furnish') {
     const furniture = furnitureWith(given.furniture, 'mm')
     return furniture.ok ? { answer: 'furnished' } : refusedBy(furniture)

@@ -159,6 +159,14 @@ describe('what is worked out beside the page', () => {
       const rows = await cells(page, 'chance-heading')
       expect(rows).toHaveLength(2)
       for (const row of rows) expect(out).toContain(plain(row.join(' ')))
+      const part = page.locator('section[aria-labelledby="chance-heading"]')
+      for (const ending of ['pdf', 'svg', 'dxf']) {
+        const file = join(folder, `gaps.${ending}`)
+        told('risk', ORDER, '--star', 'Boathouse', '--replace', '--to', file)
+        const button = part.getByRole('button', { name: new RegExp(`^Save ${ending} of`, 'i') })
+        const { bytes } = await saved(page, () => button.click())
+        expect(Buffer.compare(bytes, readFileSync(file)), file).toBe(0)
+      }
       await type(page, 'A gap that is still accepted', '2 mm')
       await expect.poll(async () => (await cells(page, 'chance-heading'))[0]).not.toEqual(rows[0])
     }))
