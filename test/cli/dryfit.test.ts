@@ -100,7 +100,7 @@ describe('dryfit', () => {
         ' ',
       ),
     )
-    expect(flowing(out)).toContain('Stop: move it toward the blade by 1/32 in')
+    expect(flowing(out)).toContain('Stop: move it toward the blade by 1/32 +0.005 in')
   })
 })
 
