@@ -55,6 +55,7 @@ export const AirFields = () => {
         [...place, 'humidity'],
         [...place, 'temperature'],
       ],
+      ...(document.hasIn([...place, 'moisture']) ? { also: [place] } : {}),
     }),
   )
   /** Begins as the wall of the order. */

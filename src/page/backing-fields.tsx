@@ -85,11 +85,6 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
                   hint: `empty: ${showLength(hanging === 'cord' ? DEFAULTS.cordApart : DEFAULTS.hangerApart, lengths)} where there is room`,
                 },
               ]),
-          {
-            place: at('hanging', 'wall'),
-            label: 'Plate left around a hole',
-            hint: empty(DEFAULTS.wall),
-          },
         ]
   const fixingFields: readonly FieldWords[] =
     fixing === 'none'
@@ -99,11 +94,6 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
             place: at('fixing', 'length'),
             label: `Length of the ${fixing}`,
             hint: 'empty: not known, look yourself',
-          },
-          {
-            place: at('fixing', 'clear'),
-            label: `Wood left around the ${fixing}`,
-            hint: empty(DEFAULTS.fixingClear),
           },
         ]
   const more: readonly FieldWords[] = [
@@ -115,8 +105,18 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
     ...(shape === 'star'
       ? [{ place: at('corner-radius'), label: 'Corners rounded by', hint: 'empty: sharp' }]
       : []),
-    ...hangingFields.slice(-1),
-    ...fixingFields.slice(-1),
+    ...(hanging === 'none'
+      ? []
+      : [{ place: at('hanging', 'wall'), label: 'Plate left around a hole', hint: empty(DEFAULTS.wall) }]),
+    ...(fixing === 'none'
+      ? []
+      : [
+          {
+            place: at('fixing', 'clear'),
+            label: `Wood left around the ${fixing}`,
+            hint: empty(DEFAULTS.fixingClear),
+          },
+        ]),
   ]
   return (
     <>
@@ -149,7 +149,7 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
               choices={HANGINGS}
               onChoose={(kind) => chooseKind('hanging', kind)}
             />
-            <FieldsOf fields={hangingFields.slice(0, -1)} />
+            <FieldsOf fields={hangingFields} />
             <KindField
               place={at('fixing')}
               also={[at('fixing', 'kind')]}
@@ -158,7 +158,7 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
               choices={FASTENERS}
               onChoose={(kind) => chooseKind('fixing', kind)}
             />
-            <FieldsOf fields={fixingFields.slice(0, -1)} />
+            <FieldsOf fields={fixingFields} />
           </>
         )}
       </div>

@@ -23,14 +23,20 @@ export const valleyShare = (points: number, tipAngle: Degrees): number => {
   return maths.sin(tip) / maths.sin(tip + half)
 }
 
-/** What a saw cuts, in whole steps of its scale. */
-export const steppedRange = (
-  { least, most }: { readonly least: Degrees; readonly most: Degrees },
-  step: Degrees,
-): { readonly least: Degrees; readonly most: Degrees } => ({
-  least: degrees(toStep(least, step, Math.ceil)),
-  most: degrees(toStep(most, step, Math.floor)),
-})
+/** Tip angles that a saw cuts. */
+export interface TipRange {
+  readonly least: Degrees
+  readonly most: Degrees
+}
+
+/** The same in whole steps of the saw's scale; undefined where none lies within. */
+export const steppedRange = ({ least, most }: TipRange, step: Degrees): TipRange | undefined => {
+  const range = {
+    least: degrees(toStep(least, step, Math.ceil)),
+    most: degrees(toStep(most, step, Math.floor)),
+  }
+  return range.least <= range.most ? range : undefined
+}
 
 /** A tip angle to the saw's step, within what a star of so many points can have. */
 export const steppedTipAngle = (points: number, tipAngle: Degrees, step: Degrees): Degrees => {
@@ -57,7 +63,7 @@ export const pulledTipAngle = (
   }: {
     readonly points: number
     readonly tipAngle: Degrees
-    readonly range: { readonly least: Degrees; readonly most: Degrees } | undefined
+    readonly range: TipRange | undefined
   },
   pixels: number,
   perPixel: number,

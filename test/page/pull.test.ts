@@ -48,5 +48,6 @@ describe('the valley of a star that is pulled', () => {
       least: 36.5,
       most: 89.5,
     })
+    expect(steppedRange({ least: degrees(45.1), most: degrees(45.4) }, degrees(0.5))).toBeUndefined()
   })
 })
