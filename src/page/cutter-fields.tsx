@@ -14,7 +14,7 @@ const CUTTERS: readonly { readonly value: Cutter['kind']; readonly words: string
 ]
 
 const DXF = [
-  { value: 'r12', words: 'R12, which old importers read' },
+  { value: 'r12', words: 'R12, for old importers' },
   { value: 'r2000', words: 'R2000' },
 ]
 

@@ -51,6 +51,22 @@ describe('a mistake', () => {
       { hash: hash.replace('across%3A+300', 'board-width%3A+60') },
     ))
 
+  it('of a board that has no width is told at its width', () =>
+    using(
+      async (page) => {
+        const width = page.locator('[id="at-shop-boards-0-width"]')
+        await width.fill('')
+        await width.press('Tab')
+        await expect.poll(() => width.getAttribute('aria-invalid')).toBe('true')
+        expect(await page.locator('[id="at-shop-boards-0-width-problem"]').textContent()).toContain(
+          'no width',
+        )
+        await page.getByRole('button', { name: 'Undo' }).click()
+        await expect.poll(() => width.getAttribute('aria-invalid')).toBe('false')
+      },
+      { hash },
+    ))
+
   it('of two equal names is told where the name was typed', () =>
     using(
       async (page) => {
