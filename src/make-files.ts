@@ -108,6 +108,11 @@ export function* fileSteps(
     drawing: panelDrawing(numbered, plan),
     path: `panels/${numbered.fileName}`,
   }))
+  const leftOut = planned.flatMap((star) =>
+    (jigs.get(star) ?? []).flatMap((wanted) =>
+      whyLeftOut(wanted).map((why) => `${capital(jigTitle(wanted.name))}, "${star.order.name}": ${why}`),
+    ),
+  )
   const files: MadeFile[] = [
     ...printed.value.flatMap(({ drawing, print, path }): MadeFile[] => [
       { path: `${path}.svg`, content: writeSvg(forCutter(drawing)) },
@@ -126,6 +131,7 @@ export function* fileSteps(
         sheets: book.pages.length,
         boards: stock !== undefined,
         panels: drawnPanels,
+        leftOut,
       }),
     },
   ]
@@ -136,11 +142,7 @@ export function* fileSteps(
     drawnPanels,
     drawings: printed.value,
     book,
-    leftOut: planned.flatMap((star) =>
-      (jigs.get(star) ?? []).flatMap((wanted) =>
-        whyLeftOut(wanted).map((why) => `${capital(jigTitle(wanted.name))}, "${star.order.name}": ${why}`),
-      ),
-    ),
+    leftOut,
     stock: chosen,
     files,
   })

@@ -26,6 +26,10 @@ const PURPOSE: Readonly<Record<string, string>> = {
   'blank-stop':
     'Stands on the fence and sets the length of the blanks. Its spacer is lifted out before the cut.',
   'arm-cradle': 'Holds the arm for both joint cuts. CUT-INSIDE first, then CUT-OUTSIDE; MARK is lettering.',
+  'first-cut-wedge': 'Fence wedge for cut 1, which the saw does not reach by itself.',
+  'joint-cut-wedge': 'Fence wedge for cuts 2 and 3, which the saw does not reach by itself.',
+  'trial-window': 'A good arm drops through GO and stays out of NO GO.',
+  'glue-up-frame': 'Its wedges push the joints closed while the glue sets.',
   'angle-gauge': 'Tip, side, centre and valley angle on one plate, to check the arms by.',
 }
 
@@ -33,7 +37,8 @@ const PURPOSE: Readonly<Record<string, string>> = {
  * A page that shows every drawing of the order and leads to its files; it needs nothing but the files beside it.
  *
  * @param planText the cut plan in words
- * @param also how many sheets all patterns together take, whether there is a cutting list, and each panel
+ * @param also how many sheets all patterns together take, whether there is a cutting list, each panel, and which jigs
+ *   have no drawing and why
  */
 export const overview = (
   plan: Plan,
@@ -43,10 +48,12 @@ export const overview = (
     sheets,
     boards,
     panels,
+    leftOut,
   }: {
     readonly sheets: number
     readonly boards: boolean
     readonly panels: readonly Pick<ShownDrawing, 'drawing' | 'path'>[]
+    readonly leftOut: readonly string[]
   },
 ): string => `<!doctype html>
 <html lang="en">
@@ -67,7 +74,7 @@ export const overview = (
 <li><a href="cut-plan.txt">cut-plan.txt</a>: the cut plan as text, also below.</li>
 <li>${boards ? BOARDS_CHOSEN : BOARDS_OPEN}</li>
 ${panels.length === 0 ? '' : `<li>${panelLinks(panels)}</li>\n`}</ul>
-${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
+${leftOut.map((text) => `<p>${escaped(text)}</p>\n`).join('')}${plan.stars.map((star) => starSection(star, plan, drawings)).join('\n')}
 <section>
 <h2>Cut plan</h2>
 <pre>${escaped(planText)}</pre>

@@ -17,7 +17,7 @@ const JIGS: Readonly<Record<JigName, string>> = {
   'arm-cradle': 'Arm cradle: holds the short piece for cuts 2 and 3',
   'joint-cut-wedge': 'Joint-cut wedge: cuts 2 and 3 beyond what the saw reaches',
   'angle-gauge': 'Angle gauge: checks the first piece',
-  'trial-window': 'Trial window: passes arms that are neither too large nor too small',
+  'trial-window': 'Trial-piece window: a good arm drops through GO and stays out of NO GO',
   'glue-up-frame': 'Glue-up frame: holds the ring round while the glue sets',
 }
 

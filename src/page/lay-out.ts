@@ -44,6 +44,7 @@ export const laidOrder = (made: MadeOrder): Laid => {
     ...(boards ? { boards } : {}),
     ...(panels ? { panels } : {}),
     stars: planSeason(plan).stars.map((star) => laidStar(star, plan)),
+    leftOut: made.leftOut,
     files: paths.filter((path) => !shown.has(path)),
   }
 }

@@ -106,6 +106,9 @@ export const PaperPart = ({
                 <strong>{title}</strong>, {sheets} {sheets === 1 ? 'sheet' : 'sheets'}
               </FiledFigure>
             ))}
+            {laid.leftOut.map((text) => (
+              <p key={text}>{text}</p>
+            ))}
             <p class="files">
               {laid.files.map((path) => (
                 <button key={path} type="button" disabled={!save} onClick={() => save?.(path)}>

@@ -68,6 +68,8 @@ export interface Laid {
   /** The backings on panels; absent where the order has no panels or no backings. */
   readonly panels?: LaidPanels
   readonly stars: readonly LaidStar[]
+  /** Jigs that have no drawing, and why. */
+  readonly leftOut: readonly string[]
   /** Files of the whole order. */
   readonly files: readonly string[]
 }

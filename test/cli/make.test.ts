@@ -85,6 +85,7 @@ describe('make', () => {
     expect(out).toContain(
       'Arm cradle, "Bakery window": Not needed. The blank of "Bakery window" is already the arm',
     )
+    expect(page).toContain('Arm cradle, &quot;Bakery window&quot;: Not needed.')
     const { 'checksums.sha256': own, ...others } = sums(MADE)
     expect(own).toBeDefined()
     expect(readFileSync(join(MADE, 'checksums.sha256'), 'utf8').split('\n').filter(Boolean).sort()).toEqual(

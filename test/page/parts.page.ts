@@ -171,6 +171,14 @@ describe('what is worked out beside the page', () => {
       await expect.poll(async () => (await cells(page, 'chance-heading'))[0]).not.toEqual(rows[0])
     }))
 
+  it('is which jigs are left out, and why', () =>
+    using(async (page) => {
+      await laid(page)
+      await page
+        .getByText('Arm cradle, "Bakery window": Not needed. The blank of "Bakery window" is already the arm')
+        .waitFor()
+    }))
+
   it('is the boards to take, drawn', () =>
     using(async (page) => {
       await laid(page)
