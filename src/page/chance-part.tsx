@@ -18,7 +18,8 @@ export const ChancePart = ({
   /** The order that is shown. */
   readonly given: Given
 }) => {
-  const { lengths } = useBench().plan.order
+  const { plan, save } = useBench()
+  const { lengths } = plan.order
   return (
     <section aria-labelledby="chance-heading" class="part">
       <h2 id="chance-heading">Will the last joint close?</h2>
@@ -55,6 +56,7 @@ export const ChancePart = ({
                   key={kind}
                   kind={kind}
                   of="how the gaps spread"
+                  disabled={!save}
                   asked={{ ask: 'gaps-file', given, star: laid.name, kind }}
                 />
               ))}
