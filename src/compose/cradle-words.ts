@@ -16,6 +16,7 @@ import { settingText } from './cut-steps.js'
 import { boltsThrough, screwsIntoFace } from './hardware-words.js'
 import { readable } from './jig-letters.js'
 import { handWords, type JigWords, sideWords } from './jig-phrases.js'
+import { wedgeOf } from './wedge-words.js'
 
 export const cradleWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const { star, jointCut } = plan
@@ -105,15 +106,19 @@ const restWords = ({ parts, inUse }: Jig, plan: StarPlan, { lengths }: Order): s
 }
 
 /** The strip and the base take of the saw's reach and of its depth of cut. */
-const reachWords = (plan: StarPlan, { shop: { jigStock }, lengths }: Order): string => {
+const reachWords = (plan: StarPlan, order: Order): string => {
+  const {
+    shop: { jigStock },
+    lengths,
+  } = order
   const depth =
     plan.thickness === undefined
       ? "the panel's thickness and the arm's"
       : showAtLeast(mm(jigStock.thickness + plan.thickness), lengths)
   const reach = plan.jointCut.wedge
-    ? ''
-    : `reach ${showAtLeast(cradleReach(plan, jigStock), lengths)} from the fence and `
-  return `The blade must ${reach}cut ${depth} deep: try it with the saw off.`
+    ? wedgeOf('joint-cut-wedge', plan, order).reach
+    : cradleReach(plan, jigStock)
+  return `The blade must reach ${showAtLeast(mm(reach), lengths)} from the fence and cut ${depth} deep: try it with the saw off.`
 }
 
 /** Parts that a star leaves less wood beside a hole than the panel is thick. */

@@ -1,4 +1,5 @@
 import type { JigStock } from '../order/order.js'
+import { CLEARANCE_HOLES } from '../tables/bolts.js'
 import type { Mm } from '../units/brand.js'
 import { inches, mm } from '../units/convert.js'
 import { type LengthStyle, showAtMost, showSize, trimmed } from '../units/show.js'
@@ -23,9 +24,12 @@ export const screwsIntoFace = ({ screw, thickness }: JigStock, lengths: LengthSt
 export const screwsIntoEdge = ({ screw, thickness }: JigStock, lengths: LengthStyle): string =>
   sized(screw, longestWithin(mm(thickness + INTO_RAIL), lengths), lengths)
 
-/** Bolts through a panel, for holes of that diameter. */
-export const boltsThrough = (hole: Mm, { thickness }: JigStock, lengths: LengthStyle): string =>
-  sized(hole, shortestOver(mm(thickness + NUT), lengths), lengths)
+/** Bolts through a panel, the thickest that go through holes of that diameter: `M6 × 25 mm`. */
+export const boltsThrough = (hole: Mm, { thickness }: JigStock, lengths: LengthStyle): string => {
+  const length = shortestOver(mm(thickness + NUT), lengths)
+  const metric = CLEARANCE_HOLES.findLast((each) => each.hole <= hole + SAME_POINT)
+  return lengths.units === 'mm' && metric ? `${metric.bolt} × ${length}` : sized(hole, length, lengths)
+}
 
 const sized = (diameter: Mm, length: string, lengths: LengthStyle): string =>
   `${showSize(diameter, lengths).replace(/ (mm|in)$/, '')} × ${length}`

@@ -3,7 +3,7 @@ import { trialWindow } from '../jigs/trial-window.js'
 import type { JigName, Order } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
 import { SCREWS_HOLD, thickestScrew } from '../order/wood-screw.js'
-import type { StarPlan } from '../plan/plan.js'
+import type { PlannedCut, StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
 import { degrees, mm } from '../units/convert.js'
 import { showAngle, showAtLeast, showAtMost, showLength, showSize } from '../units/show.js'
@@ -26,7 +26,10 @@ export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem
       return (
         handSawRefusal(name, plan) ??
         cradleRefusal(name, plan, order) ??
-        cradleReachRefusal(name, plan, order)
+        (plan.jointCut.wedge
+          ? (steepRefusal(name, plan.jointCut, plan) ??
+            wedgeReachRefusal(name, wedgeOf('joint-cut-wedge', plan, order).reach, plan, order))
+          : cradleReachRefusal(name, plan, order))
       )
     case 'first-cut-wedge':
       return handSawRefusal(name, plan) ?? railRefusal(order) ?? wedgeRefusal(name, plan, order)
@@ -86,10 +89,9 @@ const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order):
     : undefined
 }
 
-/** On a wedge the cradle lies further out still; the wedge's own reach tells of that. */
 const cradleReachRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
   const reach = cradleReach(plan, shop.jigStock)
-  return shop.saw.crosscut === undefined || plan.jointCut.wedge || reach <= shop.saw.crosscut + SHOP
+  return shop.saw.crosscut === undefined || reach <= shop.saw.crosscut + SHOP
     ? undefined
     : {
         ...at(name),
@@ -112,27 +114,37 @@ const wedgeRefusal = (
   order: Order,
 ): Problem | undefined => {
   const { shop, lengths } = order
-  const cut = name === 'first-cut-wedge' ? plan.firstCut : plan.jointCut
-  const angle = cut.wedge?.angle ?? degrees(0)
-  const star = `"${plan.order.name}"`
-  if (angle > STEEPEST_WEDGE + SAME_ANGLE) {
-    return {
-      ...at(name),
-      advice: `${star} would need a wedge of ${showAngle(angle)}; allowed: up to ${showAngle(STEEPEST_WEDGE)}. Make the tip angle larger, or cut it on a band saw.`,
-    }
-  }
+  const steep = steepRefusal(name, name === 'first-cut-wedge' ? plan.firstCut : plan.jointCut, plan)
+  if (steep) return steep
   const { bears, reach } = wedgeOf(name, plan, order)
-  if (bears < shop.jigStock.register - SHOP) {
-    return {
-      ...at(name),
-      advice: `Only ${showLength(bears, lengths)} of what lies on the wedge of ${star} bears on it, less than its registration length of ${showAtLeast(shop.jigStock.register, lengths)}. Make the star larger, or give jig-stock: { register: ${showAtMost(bears, lengths)} } and check the first cut with the angle gauge.`,
-    }
-  }
-  if (shop.saw.crosscut !== undefined && reach > shop.saw.crosscut + SHOP) {
-    return {
-      ...at(name),
-      advice: `On the wedge of ${star} the blade must reach ${showAtLeast(mm(reach), lengths)} from the fence; this saw cuts ${showLength(shop.saw.crosscut, lengths)}. Make the tip angle larger or the star smaller, or cut it on a band saw.`,
-    }
-  }
-  return undefined
+  return bears < shop.jigStock.register - SHOP
+    ? {
+        ...at(name),
+        advice: `Only ${showLength(bears, lengths)} of what lies on the wedge of "${plan.order.name}" bears on it, less than its registration length of ${showAtLeast(shop.jigStock.register, lengths)}. Make the star larger, or give jig-stock: { register: ${showAtMost(bears, lengths)} } and check the first cut with the angle gauge.`,
+      }
+    : wedgeReachRefusal(name, reach, plan, order)
 }
+
+const steepRefusal = (name: JigName, { wedge }: PlannedCut, plan: StarPlan): Problem | undefined => {
+  const angle = wedge?.angle ?? degrees(0)
+  return angle > STEEPEST_WEDGE + SAME_ANGLE
+    ? {
+        ...at(name),
+        advice: `"${plan.order.name}" would need a wedge of ${showAngle(angle)}; allowed: up to ${showAngle(STEEPEST_WEDGE)}. Make the tip angle larger, or cut it on a band saw.`,
+      }
+    : undefined
+}
+
+/** A cradle on a wedge lies as far out as the wedge takes it. */
+const wedgeReachRefusal = (
+  name: JigName,
+  reach: number,
+  plan: StarPlan,
+  { shop, lengths }: Order,
+): Problem | undefined =>
+  shop.saw.crosscut !== undefined && reach > shop.saw.crosscut + SHOP
+    ? {
+        ...at(name),
+        advice: `On the wedge of "${plan.order.name}" the blade must reach ${showAtLeast(mm(reach), lengths)} from the fence; this saw cuts ${showLength(shop.saw.crosscut, lengths)}. Make the tip angle larger or the star smaller, or cut it on a band saw.`,
+      }
+    : undefined

@@ -48,6 +48,7 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
   const served = [plan.order.name, ...(jig.serves ?? [])]
   const isSquare = Math.abs(firstCut.miter) < SAME_ANGLE
   const edge = isSquare ? 'square edge' : 'slanted edge'
+  const swung = firstCut.miter < 0 ? 'towards' : 'away from'
   const leans =
     firstCut.miter < -SAME_ANGLE
       ? ' The slanted edge leans back; the board still meets it along its whole end.'
@@ -61,12 +62,13 @@ const blankStopWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => {
         { text: `CUT 1: SAW ${settingText(firstCut)}` },
         { text: `END TO BLADE ${set}` },
         { text: `ANGLE ${showAngle(star.tipAngle)}` },
+        ...(isSquare ? [] : [{ text: `HANDLE ${swung.toUpperCase()} STOP` }]),
       ],
       rail: [{ text: 'RAIL' }, { text: 'CLAMPS', near: jig.hands[0]?.at ?? point(0, 0) }],
       spacer: spacerWords(toRadians(star.tipAngle), order),
     },
     steps: [
-      `Saw ${settingText(firstCut)}, ${sideWords(order)}. Clamp the rail to the fence so that the board's end, with the spacer between it and the stop's ${edge}, lies ${set} along the fence from the blade's near side.`,
+      `Saw ${settingText(firstCut)}${isSquare ? '' : `, the handle swung ${swung} the stop`}, ${sideWords(order)}. Trim the board's end at this setting. Clamp the rail to the fence so that the board's end, with the spacer between it and the stop's ${edge}, lies ${set} along the fence from the blade's near side.`,
       'Push the board, face side up, against the spacer and clamp it on its long side, beyond the blade. Lift the spacer out, then start the saw: the blank must lie free, or the blade throws it.',
       `Take the blank out when the blade stands still. The same stop serves every blank of ${served.map((name) => `"${name}"`).join(' and ')}.${leans}`,
       ...handWords(jig, order),

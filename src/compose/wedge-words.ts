@@ -6,7 +6,7 @@ import { CLAMPS, RAIL } from '../jigs/on-rail.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees, toRadians } from '../units/convert.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { showAngle, showAtLeast, showSetting } from '../units/show.js'
 import { settingText } from './cut-steps.js'
 import type { PartWords } from './jig-letters.js'
 import { boardClamp, handWords, type JigWords, railScrews, sideWords, spacerWords } from './jig-phrases.js'
@@ -48,7 +48,7 @@ export const wedgeWords = (jig: Jig, plan: StarPlan, order: Order): JigWords => 
     steps: [
       `Saw ${settingText(cut)}: read ${showAngle(cut.reading)} on its scale, the handle swung ${cut.miter < 0 ? 'towards' : 'away from'} the heel; ${sideWords(order)}. ${first ? 'Each rail stands on its plate' : 'The rail stands on the plate'}, flush with the edge that goes to the fence.`,
       ...(first ? boardSteps(set) : cradleSteps(set)),
-      `The blade must reach ${showLength(reach, order.lengths)} from the fence along its cut: try it with the saw off.`,
+      `The blade must reach ${showAtLeast(reach, order.lengths)} from the fence along its cut: try it with the saw off.`,
       ...handWords(jig, order),
     ],
     hardware: [

@@ -97,7 +97,7 @@ describe.each([9, 12, 18, 25])('of panel of %s mm', (thickness) => {
       const [[feet = 0, , foot = 0] = []] = sizes(words.hardware[1])
       expect(feet, star).toBe(4)
       expect(foot, star).toBeGreaterThanOrEqual(thickness + 10)
-      const [, bar = 0] = /a bolt 6\.5 × (\d+) mm/.exec(words.hardware[2] ?? '')?.map(Number) ?? []
+      const [, bar = 0] = /a bolt M6 × (\d+) mm/.exec(words.hardware[2] ?? '')?.map(Number) ?? []
       expect(bar, star).toBeGreaterThanOrEqual(thickness + 10)
     }
     const wedged = sweptPlans(stock, 42).slice(0, 90)

@@ -167,6 +167,39 @@ it('make tells which jigs it left out, star by star, and why', () => {
   ])
 })
 
+it.each([
+  [330, false],
+  [430, true],
+])(
+  'a cradle on a wedge is drawn where the blade of a saw of %s mm reaches its joint',
+  (crosscut, reaches) => {
+    // The wedge of 18 degrees turns the arm of 400 mm away from the fence; asked for, it is refused alike.
+    const { order, star } = starOf(
+      `shop: { saw: { limit: 45, crosscut: ${crosscut} } }\nstars: [{ points: 24, tip-angle: 40, radius: 400 }]`,
+    )
+    for (const name of ['arm-cradle', 'joint-cut-wedge'] as const) {
+      const drawn = drawJig(name, star, order)
+      expect(drawn.ok, name).toBe(reaches)
+      const told = drawn.ok
+        ? (drawn.value.drawing.notes?.lines ?? []).join(' ')
+        : drawn.problems.map(({ advice }) => advice).join()
+      expect(told, name).toContain('blade must reach 426.3 mm from the fence')
+    }
+  },
+)
+
+it('the card of a blank stop says which way the handle swings: away from the stop, or towards it', () => {
+  // The first cut is 90 degrees less the tip angle: 29 degrees either side of square.
+  const card = (tip: number): string => {
+    const { order, star } = starOf(`stars: [{ points: 8, tip-angle: ${tip}, radius: 300 }]`)
+    const drawn = drawJig('blank-stop', star, order)
+    return drawn.ok ? (drawn.value.drawing.notes?.lines ?? []).join(' ') : 'refused'
+  }
+  expect(card(61)).toContain('Saw 29°, the handle swung away from the stop')
+  expect(card(119)).toContain('Saw 29°, the handle swung towards the stop')
+  expect(card(90)).not.toContain('handle')
+})
+
 describe("the star's name on the parts", () => {
   const notes = (name: string): string => {
     const { order, star } = starOf(`stars: [{ name: "${name}", points: 5, tip-angle: 36, radius: 150 }]`)
