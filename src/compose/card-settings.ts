@@ -7,7 +7,7 @@ import { sentence } from '../order/problem.js'
 import type { PlannedCut, StarPlan } from '../plan/plan.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { settingRest, showAngle, showLength, showSetting } from '../units/show.js'
 import { type Block, linesHeight, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { biasText, leftOpenText } from './cut-steps.js'
 
@@ -53,9 +53,12 @@ const sawFigures = (caption: string, { reading, wedge }: PlannedCut): Figure[] =
 
 const stopFigure = (name: string, length: Mm, { wedge }: PlannedCut, { lengths }: Order): Figure => {
   const caption = wedge ? `${name}, along the wedge` : name
-  const shown = showLength(length, lengths)
-  const rest = showSetting(length, lengths).slice(shown.length).trim()
-  return { caption, text: shown, ...(rest === '' ? {} : { rest }) }
+  const rest = settingRest(length, lengths)
+  return {
+    caption,
+    text: showLength(length, lengths),
+    ...(rest === undefined ? {} : { rest: `${rest} in` }),
+  }
 }
 
 const markNote = (plan: StarPlan, cut: PlannedCut, order: Order): string => {

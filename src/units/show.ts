@@ -44,9 +44,15 @@ const inches = (length: Mm, nearest: number): string => {
  */
 export const showSetting = (length: Mm, style: LengthStyle): string => {
   if (style.units === 'mm') return showLength(length, style)
-  const { text, left } = inchFraction(length, style.nearest)
-  if (Math.abs(left) < SHOP) return `${text} in`
-  return `${text} ${left < 0 ? '-' : '+'}${fixed(Math.abs(toInches(left)), 3)} in`
+  const { text } = inchFraction(length, style.nearest)
+  return [text, settingRest(length, style), 'in'].filter(Boolean).join(' ')
+}
+
+/** What the fraction of {@link showSetting} leaves out, with its sign: `-0.009`; undefined where it leaves nothing. */
+export const settingRest = (length: Mm, { units, nearest }: LengthStyle): string | undefined => {
+  if (units === 'mm') return undefined
+  const { left } = inchFraction(length, nearest)
+  return Math.abs(left) < SHOP ? undefined : `${left < 0 ? '-' : '+'}${fixed(Math.abs(toInches(left)), 3)}`
 }
 
 /**
