@@ -83,38 +83,41 @@ describe('bad input', () => {
     ['points: 5, tip-angle: 50, height: 300', 0],
     ['points: 5, tip-angle: 50, radius: 150', 0],
     ['regular: 6/2, tip-edge: 99', 0],
-  ])('at every field of a star with %s is told there in the words of the command line', (star, least) =>
-    usingOrder(orderWith(star), async (page) => {
-      await unfold(page)
-      const inputs = await page.locator('input[type="text"]').evaluateAll((all) => all.map(({ id }) => id))
-      expect(new Set(inputs).size).toBe(inputs.length)
-      // What stands in every star was tried with the first.
-      const tried = least === 0 ? inputs.filter((id) => SHAPE_AND_SIZE.test(id)) : inputs
-      expect(tried.length).toBeGreaterThan(least)
-      for (const id of tried) {
-        const field = page.locator(`[id="${id}"]`)
-        const before = await field.inputValue()
-        let given = ''
-        for (const text of BAD) {
-          given = text
-          await enter(field, text)
-          if (await invalid(field)) break
+  ])(
+    'at every field of a star with %s is told there in the words of the command line',
+    (star, least) =>
+      usingOrder(orderWith(star), async (page) => {
+        await unfold(page)
+        const inputs = await page.locator('input[type="text"]').evaluateAll((all) => all.map(({ id }) => id))
+        expect(new Set(inputs).size).toBe(inputs.length)
+        // What stands in every star was tried with the first.
+        const tried = least === 0 ? inputs.filter((id) => SHAPE_AND_SIZE.test(id)) : inputs
+        expect(tried.length).toBeGreaterThan(least)
+        for (const id of tried) {
+          const field = page.locator(`[id="${id}"]`)
+          const before = await field.inputValue()
+          let given = ''
+          for (const text of BAD) {
+            given = text
+            await enter(field, text)
+            if (await invalid(field)) break
+          }
+          expect(await invalid(field), id).toBe(true)
+          expect(await field.inputValue(), id).toBe(given)
+          const told = await toldAt(page, id)
+          expect(told.length, id).toBeGreaterThan(0)
+          // The wall is only to look at: the command line does not know it.
+          if (id !== 'wall') {
+            const words = (await commandLine(page, id, given)).replaceAll(/\s+/g, ' ')
+            for (const text of told) expect(words, id).toContain(text.replace(/^Given/, 'given'))
+          }
+          await enter(field, before)
+          expect(await invalid(field), id).toBe(false)
+          expect(await field.inputValue(), id).toBe(before)
+          await expect.poll(() => orderOf(page), { message: id }).not.toContain(given)
         }
-        expect(await invalid(field), id).toBe(true)
-        expect(await field.inputValue(), id).toBe(given)
-        const told = await toldAt(page, id)
-        expect(told.length, id).toBeGreaterThan(0)
-        // The wall is only to look at: the command line does not know it.
-        if (id !== 'wall') {
-          const words = (await commandLine(page, id, given)).replaceAll(/\s+/g, ' ')
-          for (const text of told) expect(words, id).toContain(text.replace(/^Given/, 'given'))
-        }
-        await enter(field, before)
-        expect(await invalid(field), id).toBe(false)
-        expect(await field.inputValue(), id).toBe(before)
-        await expect.poll(() => orderOf(page), { message: id }).not.toContain(given)
-      }
-    }),
+      }),
+    300_000,
   )
 })
 
