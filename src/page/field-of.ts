@@ -12,16 +12,18 @@ export const fieldOf = (place: string): FoundField | undefined => {
   const steps = place.split(/[.[\]]+/).filter(Boolean)
   const field = find(steps) ?? (/^\d+$/.test(steps.at(-1) ?? '') ? find(steps.slice(0, -1)) : undefined)
   if (!field) return undefined
-  const focus = (): void => {
-    const folded = field.closest('details')
-    if (folded) folded.open = true
-    field.focus()
-  }
   const [inRow, own] = [
     field.closest('fieldset')?.querySelector('legend'),
     document.querySelector(`label[for="${CSS.escape(field.id)}"]`),
   ].map((each) => each?.textContent)
-  return { label: [inRow, own].filter(Boolean).join(': '), focus }
+  return { label: [inRow, own].filter(Boolean).join(': '), focus: () => goTo(field) }
+}
+
+/** Nothing folded away takes the focus: what is around the field is unfolded first. */
+export const goTo = (field: HTMLElement): void => {
+  const folded = field.closest('details')
+  if (folded) folded.open = true
+  field.focus()
 }
 
 const find = (steps: readonly string[]): HTMLElement | undefined => {

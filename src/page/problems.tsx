@@ -39,7 +39,8 @@ const OneProblem = ({
   const ofStar = Number(/^stars\[(\d+)\]/.exec(problem.place)?.[1] ?? starIndex)
   // A star has the same fields as the one that is shown.
   const place = problem.place.replace(/^stars\[\d+\]/, `stars[${starIndex}]`)
-  useLayoutEffect(() => setLabel(fieldOf(place)?.label), [place])
+  // Looked up at every change: what lies below the star is there after the first painting, other fields come and go.
+  useLayoutEffect(() => setLabel(fieldOf(place)?.label))
   const told = showProblem({ ...problem, place: '' })
   if (label === undefined) return <>{showProblem(problem)}</>
   const name = ofStar === starIndex ? '' : `${plan.stars[ofStar]?.order.name ?? `Star ${ofStar + 1}`}, `

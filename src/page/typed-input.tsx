@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { draftOf, dropDraft, keepDraft } from './draft.js'
+import { goTo } from './field-of.js'
 
 /** How a field is named, and what is told of it. */
 export interface Described {
@@ -25,7 +26,7 @@ export const TypedInput = ({
   const open = useRef(typed)
   const input = useRef<HTMLInputElement>(null)
   useEffect(() => {
-    if (open.current !== undefined) input.current?.focus()
+    if (open.current !== undefined && input.current) goTo(input.current)
   }, [])
   const type = (given: string): void => {
     open.current = given

@@ -37,6 +37,15 @@ describe('a mistake', () => {
       { hash },
     ))
 
+  it('leads to its field also when the page is opened with it', () =>
+    using(
+      async (page) => {
+        await page.getByRole('button', { name: 'Kerf', exact: true }).click()
+        await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('at-shop-saw-kerf')
+      },
+      { hash: hash.replace('kerf%3A+2.4', 'kerf%3A+99') },
+    ))
+
   it('of a star that is not shown brings the star', () =>
     using(
       async (page) => {
@@ -131,6 +140,22 @@ it('what is typed and not yet left is there after a reload', () =>
       await page.reload()
       await page.waitForSelector('.star')
       expect(await page.evaluate(() => document.activeElement?.id)).toBe('')
+    },
+    { hash },
+  ))
+
+it('what is typed in a folded part is there after a reload, unfolded, and taken when it is left', () =>
+  using(
+    async (page) => {
+      const hands = page.locator('[id="at-shop-jig-stock-hands"]')
+      await unfold(page)
+      await hands.fill('300')
+      await page.reload()
+      await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('at-shop-jig-stock-hands')
+      expect(await hands.isVisible()).toBe(true)
+      expect(await hands.inputValue()).toBe('300')
+      await hands.press('Tab')
+      await expect.poll(() => orderOf(page)).toContain('hands: 300')
     },
     { hash },
   ))
