@@ -26,10 +26,7 @@ export const jigRefusal = (name: JigName, plan: StarPlan, order: Order): Problem
       return (
         handSawRefusal(name, plan) ??
         cradleRefusal(name, plan, order) ??
-        (plan.jointCut.wedge
-          ? (steepRefusal(name, plan.jointCut, plan) ??
-            wedgeReachRefusal(name, wedgeOf('joint-cut-wedge', plan, order).reach, plan, order))
-          : cradleReachRefusal(name, plan, order))
+        cradleReachRefusal(name, plan, order)
       )
     case 'first-cut-wedge':
       return handSawRefusal(name, plan) ?? railRefusal(order) ?? wedgeRefusal(name, plan, order)
@@ -89,7 +86,14 @@ const cradleRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order):
     : undefined
 }
 
-const cradleReachRefusal = (name: JigName, plan: StarPlan, { shop, lengths }: Order): Problem | undefined => {
+const cradleReachRefusal = (name: JigName, plan: StarPlan, order: Order): Problem | undefined => {
+  const { shop, lengths } = order
+  if (plan.jointCut.wedge) {
+    return (
+      steepRefusal(name, plan.jointCut, plan) ??
+      wedgeReachRefusal(name, wedgeOf('joint-cut-wedge', plan, order).reach, plan, order)
+    )
+  }
   const reach = cradleReach(plan, shop.jigStock)
   return shop.saw.crosscut === undefined || reach <= shop.saw.crosscut + SHOP
     ? undefined

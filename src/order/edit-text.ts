@@ -65,6 +65,10 @@ export const countAt = (document: Document, place: OrderPlace): number => {
   return isSeq(node) ? node.items.length : 0
 }
 
+/** What stands in the list at a place, as the maker wrote it; empty words for groups and lists within. */
+export const entriesAt = (document: Document, place: OrderPlace): readonly string[] =>
+  Array.from({ length: countAt(document, place) }, (_, index) => writtenAt(document, [...place, index]) ?? '')
+
 const isSimple = (value: OrderValue): boolean => typeof value !== 'object'
 
 /** A number stays a number; words that YAML could take for something else are quoted. */

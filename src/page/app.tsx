@@ -1,7 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { DEFAULTS } from '../order/defaults.js'
 import { editedOrder, orderDocument, writtenAt } from '../order/edit-text.js'
-import { newOrder, newOrderInShop } from '../order/new-order.js'
 import { showProblem } from '../order/problem.js'
 import { readYaml } from '../order/read-yaml.js'
 import { withUnits } from '../order/unit-change.js'
@@ -18,7 +16,7 @@ import { FinishPart } from './finish-part.js'
 import { Following } from './following.js'
 import { type Job, jobOf } from './job.js'
 import { measuredAfter, measuredOf, measuredWithUnit, withUnit } from './measured.js'
-import { type FieldWords, MoreFields } from './more-fields.js'
+import { NewOrderButtons } from './new-order-buttons.js'
 import { PaperPart } from './paper-part.js'
 import { Problems } from './problems.js'
 import { SawPart } from './saw-part.js'
@@ -27,6 +25,7 @@ import { Select } from './select.js'
 import { StarPart } from './star-part.js'
 import { StarsList } from './stars-list.js'
 import { changed, changedOn, redone, type Steps, stepsFrom, undone } from './steps.js'
+import { TitleFields } from './title-fields.js'
 import { useAddress } from './use-address.js'
 import { usePainted } from './use-later.js'
 import { saveAs, useWorker } from './use-worker.js'
@@ -37,17 +36,6 @@ const UNITS = [
   { value: 'mm', words: 'millimetres' },
   { value: 'in', words: 'inches' },
 ] as const
-
-const TITLE_BLOCK: readonly FieldWords[] = [
-  { place: ['date'], label: 'Date of issue', hint: 'such as 2026-11-28; on every page' },
-  { place: ['creator'], label: 'Drawn by', hint: 'on every page', words: true },
-]
-
-const NEAREST: FieldWords = {
-  place: ['nearest'],
-  label: 'Fractions to the nearest',
-  choices: [DEFAULTS.nearest, '1/8', '1/16', '1/64'].map((value) => ({ value, words: `${value} in` })),
-}
 
 /** More than any order; the reader of the text has a narrower limit. */
 const LARGEST_FILE = 1024 * 1024
@@ -162,32 +150,8 @@ export const App = ({ example }: { readonly example: string }) => {
             </div>
           </div>
         </div>
-        <MoreFields
-          name="For the title block"
-          fields={[...TITLE_BLOCK, ...(plan.order.lengths.units === 'in' ? [NEAREST] : [])]}
-        />
-        <MoreFields name="A new order">
-          <p class="files">
-            <button
-              type="button"
-              onClick={() => take({ order: newOrderInShop(text), wall: '', measured: {} })}
-            >
-              In this shop <span class="unseen">a new order</span>
-            </button>
-            <button
-              type="button"
-              onClick={() =>
-                take({ order: newOrder(plan.order.lengths.units), wall: '', measured: {}, furniture: {} })
-              }
-            >
-              In a shop of its own <span class="unseen">a new order</span>
-            </button>
-          </p>
-          <p class="hint">
-            This shop: its saw, boards, panels, prices, paper, glue and finish. Undo brings back the order
-            that is here now.
-          </p>
-        </MoreFields>
+        <TitleFields />
+        <NewOrderButtons text={text} onNew={take} />
         {unopened.length > 0 && (
           <p role="alert" class="problem">
             Not opened, nothing changed. {unopened.join(' ')}

@@ -3,9 +3,8 @@ import type { OrderPlace } from '../order/edit-text.js'
 import { FASTENER_NAMES, HANGING_NAMES } from '../order/order.js'
 import { USUAL_HOLES } from '../order/to-plate.js'
 import type { StarPlan } from '../plan/plan.js'
-import type { Mm } from '../units/brand.js'
-import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
+import { ifEmpty } from './field.js'
 import { KindField } from './kind-field.js'
 import { FieldsOf, type FieldWords, MoreFields } from './more-fields.js'
 
@@ -35,7 +34,6 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
   const { change, document, starIndex, plan } = useBench()
   const { lengths } = plan.order
   const at = (...keys: readonly string[]): OrderPlace => ['stars', starIndex, 'backing', ...keys]
-  const empty = (length: Mm): string => `empty: ${showLength(length, lengths)}`
   const kindAt = <Kind extends string>(key: string, kinds: readonly Kind[]): Kind | 'none' => {
     const written = document.getIn(at(key, 'kind'))
     return kinds.find((kind) => kind === written) ?? 'none'
@@ -63,26 +61,26 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
           {
             place: at('hanging', 'hole'),
             label: hanging === 'keyhole' ? 'Round end of the keyhole' : 'Hole, across',
-            hint: empty(USUAL_HOLES[hanging]),
+            hint: ifEmpty(USUAL_HOLES[hanging], lengths),
           },
           ...(hanging === 'keyhole'
             ? [
                 {
                   place: at('hanging', 'slot'),
                   label: 'Slot of the keyhole',
-                  hint: empty(DEFAULTS.keyholeSlot),
+                  hint: ifEmpty(DEFAULTS.keyholeSlot, lengths),
                 },
                 {
                   place: at('hanging', 'rise'),
                   label: 'Up to where the screw rests',
-                  hint: `from the middle of the round end; ${empty(DEFAULTS.keyholeRise)}`,
+                  hint: `from the middle of the round end; ${ifEmpty(DEFAULTS.keyholeRise, lengths)}`,
                 },
               ]
             : [
                 {
                   place: at('hanging', 'apart'),
                   label: 'From hole to hole',
-                  hint: `empty: ${showLength(hanging === 'cord' ? DEFAULTS.cordApart : DEFAULTS.hangerApart, lengths)} where there is room`,
+                  hint: `${ifEmpty(hanging === 'cord' ? DEFAULTS.cordApart : DEFAULTS.hangerApart, lengths)} where there is room`,
                 },
               ]),
         ]
@@ -107,14 +105,20 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
       : []),
     ...(hanging === 'none'
       ? []
-      : [{ place: at('hanging', 'wall'), label: 'Plate left around a hole', hint: empty(DEFAULTS.wall) }]),
+      : [
+          {
+            place: at('hanging', 'wall'),
+            label: 'Plate left around a hole',
+            hint: ifEmpty(DEFAULTS.wall, lengths),
+          },
+        ]),
     ...(fixing === 'none'
       ? []
       : [
           {
             place: at('fixing', 'clear'),
             label: `Wood left around the ${fixing}`,
-            hint: empty(DEFAULTS.fixingClear),
+            hint: ifEmpty(DEFAULTS.fixingClear, lengths),
           },
         ]),
   ]
@@ -133,7 +137,11 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
           <>
             <FieldsOf
               fields={[
-                { place: at('inset'), label: 'Backing stays inside by', hint: empty(DEFAULTS.inset) },
+                {
+                  place: at('inset'),
+                  label: 'Backing stays inside by',
+                  hint: ifEmpty(DEFAULTS.inset, lengths),
+                },
                 {
                   place: at('thickness'),
                   label: 'Thickness of the backing',

@@ -1,9 +1,8 @@
 import { DEFAULTS } from '../order/defaults.js'
 import type { OrderPlace } from '../order/edit-text.js'
 import type { Cutter } from '../order/order.js'
-import type { Mm } from '../units/brand.js'
-import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
+import { ifEmpty } from './field.js'
 import { KindField } from './kind-field.js'
 import { FieldsOf, type FieldWords, MoreFields } from './more-fields.js'
 
@@ -26,15 +25,14 @@ export const CutterFields = () => {
   const { lengths } = plan.order
   const written = document.getIn(at('kind'))
   const kind = CUTTERS.find(({ value }) => value === written)?.value ?? DEFAULTS.cutter
-  const empty = (length: Mm): string => `empty: ${showLength(length, lengths)}`
   const removed: Readonly<Record<Cutter['kind'], readonly FieldWords[]>> = {
     hand: [],
-    laser: [{ place: at('kerf'), label: 'Width of the beam', hint: empty(DEFAULTS.laserKerf) }],
+    laser: [{ place: at('kerf'), label: 'Width of the beam', hint: ifEmpty(DEFAULTS.laserKerf, lengths) }],
     router: [
-      { place: at('bit'), label: 'Bit, across', hint: empty(DEFAULTS.bit) },
+      { place: at('bit'), label: 'Bit, across', hint: ifEmpty(DEFAULTS.bit, lengths) },
       { place: at('tabs'), label: 'Holding tabs on each plate', hint: 'empty: none' },
       ...(['tabs', 'tab'].some((key) => document.hasIn(at(key)))
-        ? [{ place: at('tab'), label: 'Length of a tab', hint: empty(DEFAULTS.tab) }]
+        ? [{ place: at('tab'), label: 'Length of a tab', hint: ifEmpty(DEFAULTS.tab, lengths) }]
         : []),
     ],
   }

@@ -3,6 +3,7 @@ import type { OrderPlace } from '../order/edit-text.js'
 import { writtenAt } from '../order/edit-text.js'
 import type { Problem } from '../order/problem.js'
 import { showPath } from '../order/show-path.js'
+import type { Mm } from '../units/brand.js'
 import { readLength } from '../units/read-length.js'
 import { type LengthStyle, showLength } from '../units/show.js'
 import { useBench } from './bench.js'
@@ -14,6 +15,9 @@ export const fieldId = (place: OrderPlace): string => `at-${place.join('-')}`
 /** A number stays one in the order; anything else is kept as it was typed. */
 export const asTyped = (text: string): string | number =>
   /^-?\d{1,12}(?:\.\d{1,6})?$/.test(text) ? Number(text) : text
+
+/** What is taken where a field of a length is left empty. */
+export const ifEmpty = (length: Mm, lengths: LengthStyle): string => `empty: ${showLength(length, lengths)}`
 
 interface FieldProps {
   readonly place: OrderPlace
@@ -149,16 +153,26 @@ export const LabelledField = ({
           {hint}
         </p>
       )}
-      {problems.length > 0 && (
-        <p class="problem" id={`${id}-problem`}>
-          {problems.map(({ given, advice }) => (
-            <span key={advice}>{`Given ${given}. ${advice}`}</span>
-          ))}
-        </p>
-      )}
+      <ProblemsTold id={`${id}-problem`} problems={problems} />
     </div>
   )
 }
+
+/** What is wrong at a field, in the words of the command line; nothing where nothing is. */
+export const ProblemsTold = ({
+  id,
+  problems,
+}: {
+  readonly id: string
+  readonly problems: readonly Problem[]
+}) =>
+  problems.length === 0 ? null : (
+    <p class="problem" id={id}>
+      {problems.map(({ given, advice }) => (
+        <span key={`${given} ${advice}`}>{`Given ${given}. ${advice}`}</span>
+      ))}
+    </p>
+  )
 
 export const problemsAt = (problems: readonly Problem[], place: OrderPlace): Problem[] =>
   problems.filter((problem) => problem.place === showPath(place))

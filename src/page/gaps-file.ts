@@ -1,10 +1,9 @@
 import { gapHistogram } from '../compose/gap-histogram.js'
 import { type DrawingKind, drawingContent } from '../drawing-content.js'
 import { batchRisk } from '../fit/batch-risk.js'
-import { furnitureWith } from '../furniture/furniture-set.js'
-import type { FileContent } from '../make-files.js'
-import { done, type Outcome, problemsOf, refused } from '../order/problem.js'
-import { jobOf } from './job.js'
+import { type FileContent, furnishedPlan } from '../make-files.js'
+import { done, type Outcome, refused } from '../order/problem.js'
+import { noSuchStar } from '../order/star-name.js'
 import type { Given } from './work.js'
 
 /** As many stars as the command line simulates, from the same seed. */
@@ -16,12 +15,18 @@ export const gapsFile = async (
   name: string,
   kind: DrawingKind,
 ): Promise<Outcome<{ readonly path: string; readonly content: FileContent }>> => {
-  const { plan, problems } = jobOf(text)
-  const star = plan?.stars.find(({ order }) => order.name === name)
-  if (!plan || !star) return refused(problems)
-  const furniture = furnitureWith(own, plan.order.lengths.units)
-  if (!furniture.ok) return refused(problemsOf(furniture))
+  const furnished = furnishedPlan({ text }, own)
+  if (!furnished.ok) return furnished
+  const { plan, furniture } = furnished.value
+  const star = plan.stars.find(({ order }) => order.name === name)
+  if (!star)
+    return refused([
+      noSuchStar(
+        name,
+        plan.order.stars.map((each) => each.name),
+      ),
+    ])
   const drawing = gapHistogram(batchRisk(star, plan.order.shop, SIMULATED), plan.order)
-  const content = await drawingContent(kind, drawing, plan.order, furniture.value)
+  const content = await drawingContent(kind, drawing, plan.order, furniture)
   return content.ok ? done({ path: `${star.order.fileName}-gaps${kind}`, content: content.value }) : content
 }

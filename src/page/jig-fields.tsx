@@ -1,11 +1,10 @@
 import { DEFAULTS } from '../order/defaults.js'
-import { JIG_NAMES, type JigName, type JigStock } from '../order/order.js'
+import { entriesAt } from '../order/edit-text.js'
+import { JIG_NAMES, type JigName, type Order } from '../order/order.js'
 import { usualScrew } from '../order/wood-screw.js'
-import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
-import { fieldId, problemsAt } from './field.js'
+import { fieldId, ifEmpty, ProblemsTold, problemsAt } from './field.js'
 import { FieldsOf, type FieldWords, MoreFields } from './more-fields.js'
 
 const PLACE = ['jigs'] as const
@@ -29,9 +28,8 @@ const SIDES = [
 /** Which jigs are drawn for every star, and what they are made of. */
 export const JigFields = () => {
   const { document, change, job, plan } = useBench()
-  const { lengths, shop, jigs } = plan.order
-  const written: unknown = document.toJS()?.jigs
-  const wanted: readonly unknown[] = Array.isArray(written) ? written : jigs.names
+  const { lengths, jigs } = plan.order
+  const wanted: readonly string[] = document.hasIn(PLACE) ? entriesAt(document, PLACE) : jigs.names
   const problems = [PLACE, ...wanted.map((_, index) => [...PLACE, index])].flatMap((place) =>
     problemsAt(job.problems, place),
   )
@@ -55,13 +53,7 @@ export const JigFields = () => {
             <span>{JIGS[name]}</span>
           </label>
         ))}
-        {problems.length > 0 && (
-          <p class="problem" id="jigs-problem">
-            {problems.map(({ given, advice }) => (
-              <span key={`${given} ${advice}`}>{`Given ${given}. ${advice}`}</span>
-            ))}
-          </p>
-        )}
+        <ProblemsTold id="jigs-problem" problems={problems} />
       </fieldset>
       <div class="fields">
         <FieldsOf
@@ -69,7 +61,7 @@ export const JigFields = () => {
             {
               place: ['shop', 'jig-stock', 'thickness'],
               label: 'Jigs are cut from a panel of',
-              hint: `empty: ${showLength(DEFAULTS.jigThickness, lengths)}`,
+              hint: ifEmpty(DEFAULTS.jigThickness, lengths),
             },
             {
               place: ['shop', 'jig-stock', 'side'],
@@ -79,16 +71,17 @@ export const JigFields = () => {
           ]}
         />
       </div>
-      <MoreFields
-        name="Screws, clamps and play of the jigs"
-        fields={moreOfJigs(shop.jigStock, (length) => `empty: ${showLength(length, lengths)}`)}
-      />
+      <MoreFields name="Screws, clamps and play of the jigs" fields={moreOfJigs(plan.order)} />
     </>
   )
 }
 
-/** @param empty tells what is taken when a field is left empty */
-const moreOfJigs = ({ thickness, screw }: JigStock, empty: (length: Mm) => string): readonly FieldWords[] =>
+const moreOfJigs = ({
+  lengths,
+  shop: {
+    jigStock: { thickness, screw },
+  },
+}: Order): readonly FieldWords[] =>
   (
     [
       ['screw', 'Holes for wood screws', usualScrew(thickness)],
@@ -103,4 +96,8 @@ const moreOfJigs = ({ thickness, screw }: JigStock, empty: (length: Mm) => strin
       ['clearance', 'Room for wedges round the star', DEFAULTS.clearance],
       ['fit', "Play of the frame's keys", DEFAULTS.fit],
     ] as const
-  ).map(([key, label, usual]) => ({ place: ['shop', 'jig-stock', key], label, hint: empty(usual) }))
+  ).map(([key, label, usual]) => ({
+    place: ['shop', 'jig-stock', key],
+    label,
+    hint: ifEmpty(usual, lengths),
+  }))

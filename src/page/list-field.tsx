@@ -1,4 +1,4 @@
-import { countAt, type OrderPlace, writtenAt } from '../order/edit-text.js'
+import { entriesAt, type OrderPlace } from '../order/edit-text.js'
 import { useBench } from './bench.js'
 import { asTyped, fieldId, LabelledField, problemsAt } from './field.js'
 import { TypedInput } from './typed-input.js'
@@ -14,8 +14,7 @@ export const ListField = ({
   readonly hint: string
 }) => {
   const { document, change, job } = useBench()
-  const places = Array.from({ length: countAt(document, place) }, (_, index) => [...place, index])
-  const text = places.map((each) => writtenAt(document, each) ?? '').join(' ')
+  const written = entriesAt(document, place)
   const take = (typed: string): void => {
     const entries = typed.split(/[\s;]+/).filter(Boolean)
     change([place, entries.length === 0 ? undefined : entries.map(asTyped)])
@@ -25,9 +24,11 @@ export const ListField = ({
       id={fieldId(place)}
       label={label}
       hint={hint}
-      problems={[place, ...places].flatMap((each) => problemsAt(job.problems, each))}
+      problems={[place, ...written.map((_, index) => [...place, index])].flatMap((each) =>
+        problemsAt(job.problems, each),
+      )}
     >
-      {(described) => <TypedInput {...described} text={text} onTake={take} />}
+      {(described) => <TypedInput {...described} text={written.join(' ')} onTake={take} />}
     </LabelledField>
   )
 }

@@ -3,11 +3,9 @@ import type { FurnitureTexts } from '../furniture/furniture-names.js'
 import { DEFAULTS } from '../order/defaults.js'
 import type { Order } from '../order/order.js'
 import { PAPER_NAMES } from '../tables/paper.js'
-import type { Mm } from '../units/brand.js'
-import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
 import { CutterFields } from './cutter-fields.js'
-import { ChoiceField, TextField } from './field.js'
+import { ChoiceField, ifEmpty, TextField } from './field.js'
 import { FiledFigure } from './filed-figure.js'
 import { JigFields } from './jig-fields.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
@@ -131,27 +129,24 @@ export const PaperPart = ({
   )
 }
 
-const moreOfPaper = ({ lengths }: Order, onRoll: boolean): readonly FieldWords[] => {
-  const empty = (length: Mm): string => `empty: ${showLength(length, lengths)}`
-  return [
-    {
-      place: ['shop', 'paper', 'margin'],
-      label: 'Margin that the printer leaves white',
-      hint: empty(DEFAULTS.margin),
-    },
-    {
-      place: ['shop', 'paper', 'overlap'],
-      label: 'Overlap of two pages',
-      hint: `for tape and marks; ${empty(DEFAULTS.overlap)}`,
-    },
-    ...(onRoll
-      ? [
-          {
-            place: ['shop', 'paper', 'longest'],
-            label: 'Longest piece off the roll',
-            hint: empty(DEFAULTS.longest),
-          },
-        ]
-      : []),
-  ]
-}
+const moreOfPaper = ({ lengths }: Order, onRoll: boolean): readonly FieldWords[] => [
+  {
+    place: ['shop', 'paper', 'margin'],
+    label: 'Margin that the printer leaves white',
+    hint: ifEmpty(DEFAULTS.margin, lengths),
+  },
+  {
+    place: ['shop', 'paper', 'overlap'],
+    label: 'Overlap of two pages',
+    hint: `for tape and marks; ${ifEmpty(DEFAULTS.overlap, lengths)}`,
+  },
+  ...(onRoll
+    ? [
+        {
+          place: ['shop', 'paper', 'longest'],
+          label: 'Longest piece off the roll',
+          hint: ifEmpty(DEFAULTS.longest, lengths),
+        },
+      ]
+    : []),
+]

@@ -8,10 +8,10 @@ import { DEFAULTS } from '../order/defaults.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import { degrees } from '../units/convert.js'
-import { showAngle, showLength, showSetting } from '../units/show.js'
+import { showAngle, showSetting } from '../units/show.js'
 import { useBench } from './bench.js'
 import { Drawn } from './drawn.js'
-import { TextField } from './field.js'
+import { ifEmpty, TextField } from './field.js'
 import { ListField } from './list-field.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
 import { SawDial } from './saw-dial.js'
@@ -54,7 +54,7 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
         <TextField
           place={['shop', 'saw', 'kerf']}
           label="Kerf"
-          hint={`wood the blade removes; empty: ${showLength(DEFAULTS.kerf, order.lengths)}`}
+          hint={`wood the blade removes; ${ifEmpty(DEFAULTS.kerf, order.lengths)}`}
         />
         <TextField
           place={['shop', 'saw', 'reads-to']}

@@ -7,6 +7,7 @@ import type { StarPlan } from '../plan/plan.js'
 import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
+import { ifEmpty } from './field.js'
 import { FileButtons } from './file-buttons.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
 import { PanelsPart } from './panels-part.js'
@@ -69,12 +70,12 @@ const moreOfPanel = (place: OrderPlace, { lengths, shop }: Order): readonly Fiel
   {
     place: [...place, 'edge'],
     label: 'Kept free all round',
-    hint: `empty: ${showLength(DEFAULTS.panelEdge, lengths)}`,
+    hint: ifEmpty(DEFAULTS.panelEdge, lengths),
   },
   {
     place: [...place, 'gap'],
     label: 'Between two plates',
-    hint: `empty: ${showLength(usualGap(shop.cutter), lengths)}`,
+    hint: ifEmpty(usualGap(shop.cutter), lengths),
   },
   { place: [...place, 'density'], label: 'Density', hint: 'such as 680 kg/m³; for the weight that hangs' },
 ]

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Page } from 'playwright-core'
+import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { starwright } from '../cli/starwright.js'
 import { EXAMPLE, orderOf, saved, type } from './opened.js'
@@ -18,6 +18,24 @@ const look = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'Look for stars' }).click()
   await page.locator('.choices li').first().waitFor()
   await expect.poll(() => page.getByRole('button', { name: 'Look for stars' }).isEnabled()).toBe(true)
+}
+
+/** Looks for stars and compares the second with the fourth; gives the buttons of the list. */
+const compareTwo = async (page: Page): Promise<Locator> => {
+  await look(page)
+  const compare = page.getByRole('button', { name: /^Compare/ })
+  await compare.nth(1).click()
+  await compare.nth(3).click()
+  await page.getByRole('heading', { name: 'Two compared' }).waitFor()
+  return compare
+}
+
+/** Holds every row of the comparison against what the command line prints; gives how many there are. */
+const rowsIn = async (page: Page, out: string): Promise<number> => {
+  const rows = await page.locator('section[aria-labelledby="choose-heading"] tbody tr').all()
+  for (const row of rows)
+    expect(out).toContain(plain((await row.locator('th, td').allTextContents()).join(' ')))
+  return rows.length
 }
 
 /** In the page: keeps back the answer to the comparison with this star until it is let go. */
@@ -80,16 +98,9 @@ describe('the stars this shop can make', () => {
 
   it('are compared, two of them, as by the command line', () =>
     using(async (page) => {
-      await look(page)
-      const compare = page.getByRole('button', { name: /^Compare/ })
-      await compare.nth(1).click()
-      await compare.nth(3).click()
-      await page.getByRole('heading', { name: 'Two compared' }).waitFor()
+      const compare = await compareTwo(page)
       const out = plain(starwright(['choose', ORDER, '--compare', '2', '4']).out)
-      const rows = await page.locator('section[aria-labelledby="choose-heading"] tbody tr').all()
-      expect(rows.length).toBeGreaterThan(12)
-      for (const row of rows)
-        expect(out).toContain(plain((await row.locator('th, td').allTextContents()).join(' ')))
+      expect(await rowsIn(page, out)).toBeGreaterThan(12)
       for (const ending of ['pdf', 'svg', 'dxf'])
         await sameFile(
           page,
@@ -107,8 +118,7 @@ describe('the stars this shop can make', () => {
         )
         .toMatch(/5@45.*Chapel/)
       const named = plain(starwright(['choose', ORDER, '--compare', '5@45', 'Chapel']).out)
-      for (const row of await page.locator('section[aria-labelledby="choose-heading"] tbody tr').all())
-        expect(named).toContain(plain((await row.locator('th, td').allTextContents()).join(' ')))
+      expect(await rowsIn(page, named)).toBeGreaterThan(12)
       await type(page, 'with', 'Chappel')
       await page.getByRole('alert').waitFor()
       // Figures of two others would be taken for those of these.
@@ -123,11 +133,7 @@ describe('the stars this shop can make', () => {
 
   it('are those that were asked for last, however late an answer before it comes', () =>
     using(async (page) => {
-      await look(page)
-      const buttons = page.getByRole('button', { name: /^Compare/ })
-      await buttons.nth(1).click()
-      await buttons.nth(3).click()
-      await page.getByRole('heading', { name: 'Two compared' }).waitFor()
+      await compareTwo(page)
       const late = await page.evaluateHandle(holdBack, '5@45')
       const one = page.getByLabel('Compare', { exact: true })
       const caption = page.locator('section[aria-labelledby="choose-heading"] caption')

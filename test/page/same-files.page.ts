@@ -1,10 +1,7 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import fc from 'fast-check'
-import { unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
-import { starwright } from '../cli/starwright.js'
-import { laid, saved } from './opened.js'
+import { archiveAsMade } from './as-made.js'
 import { pages } from './pages.js'
 
 /*
@@ -57,24 +54,7 @@ describe('every file in the archive is byte for byte that of the command line', 
     (number, text) =>
       using(
         async (page) => {
-          const order = join(folder, `${number}.yaml`)
-          const out = join(folder, `made-${number}`)
-          writeFileSync(order, text)
-          const { code, err } = starwright(['make', order, '--out', out, '--quiet'])
-          expect({ code, err }).toEqual({ code: 0, err: '' })
-          const made = readdirSync(out, { recursive: true, encoding: 'utf8' }).filter(
-            (path) => /\.\w+$/.test(path) && path !== 'checksums.sha256',
-          )
-          await laid(page)
-          const archive = await saved(page, () =>
-            page.getByRole('button', { name: 'Save everything in one archive' }).click(),
-          )
-          const entries = unzipSync(archive.bytes)
-          expect(Object.keys(entries).sort()).toEqual([...made, 'order.yaml'].sort())
-          const differing = made.filter(
-            (path) => Buffer.compare(Buffer.from(entries[path] ?? []), readFileSync(join(out, path))) !== 0,
-          )
-          expect(differing, text).toEqual([])
+          expect((await archiveAsMade(page, text, join(folder, `drawn-${number}`))).length).toBeGreaterThan(8)
         },
         { hash: `#${new URLSearchParams({ order: text })}` },
       ),

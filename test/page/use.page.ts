@@ -1,9 +1,9 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { unzipSync } from 'fflate'
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { starwright } from '../cli/starwright.js'
+import { archiveAsMade } from './as-made.js'
 import { EXAMPLE, laid, PAGE, saved, type } from './opened.js'
 import { pages } from './pages.js'
 
@@ -240,22 +240,7 @@ describe('the files', () => {
   it('are byte for byte those of the command line, one by one and in the archive', () =>
     using(async (page) => {
       const out = join(folder, 'made')
-      const order = join(folder, 'winter-fair.yaml')
-      writeFileSync(order, EXAMPLE)
-      expect(starwright(['make', order, '--out', out, '--quiet']).code).toBe(0)
-      const made = readdirSync(out, { recursive: true, encoding: 'utf8' }).filter(
-        (path) => /\.\w+$/.test(path) && path !== 'checksums.sha256',
-      )
-      await laid(page)
-      const archive = await saved(page, () =>
-        page.getByRole('button', { name: 'Save everything in one archive' }).click(),
-      )
-      const entries = unzipSync(archive.bytes)
-      expect(Object.keys(entries).sort()).toEqual([...made, 'order.yaml'].sort())
-      for (const path of made) {
-        expect(Buffer.compare(Buffer.from(entries[path] ?? []), readFileSync(join(out, path))), path).toBe(0)
-      }
-      expect(Buffer.from(entries['order.yaml'] ?? []).toString()).toBe(EXAMPLE)
+      const made = await archiveAsMade(page, EXAMPLE, out)
       const buttons = page.getByRole('button', {
         name: /^Save (?!everything|the order|.* of how the gaps spread)/,
       })

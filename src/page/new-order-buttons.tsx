@@ -1,0 +1,35 @@
+import { newOrder, newOrderInShop } from '../order/new-order.js'
+import type { Kept } from './address.js'
+import { useBench } from './bench.js'
+import { MoreFields } from './more-fields.js'
+
+/** Begins an order: nothing that belongs to the stars of the one before goes with it. */
+export const NewOrderButtons = ({
+  text,
+  onNew,
+}: {
+  /** The order as it is written. */
+  readonly text: string
+  readonly onNew: (kept: Partial<Kept> & Pick<Kept, 'order'>) => void
+}) => {
+  const { units } = useBench().plan.order.lengths
+  return (
+    <MoreFields name="A new order">
+      <p class="files">
+        <button type="button" onClick={() => onNew({ order: newOrderInShop(text), wall: '', measured: {} })}>
+          In this shop <span class="unseen">a new order</span>
+        </button>
+        <button
+          type="button"
+          onClick={() => onNew({ order: newOrder(units), wall: '', measured: {}, furniture: {} })}
+        >
+          In a shop of its own <span class="unseen">a new order</span>
+        </button>
+      </p>
+      <p class="hint">
+        This shop: its saw, boards, panels, prices, paper, glue and finish. Undo brings back the order that is
+        here now.
+      </p>
+    </MoreFields>
+  )
+}
