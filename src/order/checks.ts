@@ -116,6 +116,7 @@ const shapeChecks = (star: Group, path: Path): PathProblem[] => {
         given: shapes.length === 0 ? 'no shape' : shapes.join(' and '),
         advice:
           'Allowed: one of points with tip-angle, regular (such as 5/2), or points with slenderest: true.',
+        ...(shapes.length === 0 ? { lacks: 'tip-angle' } : {}),
       },
     ]
   }
@@ -141,6 +142,7 @@ const shapeChecks = (star: Group, path: Path): PathProblem[] => {
         path,
         given: `${shapes[0]} without points`,
         advice: `Say how many points the star has: points, from ${FEWEST_POINTS} to ${MOST_POINTS}.`,
+        lacks: 'points',
       },
     ]
   }
@@ -181,6 +183,7 @@ const sizeChecks = (star: Group, path: Path): PathProblem[] => {
       path,
       given: sizes.length === 0 ? 'no size' : sizes.join(' and '),
       advice: `Allowed: exactly one of ${SIZE_KEYS.join(', ')}.${sizes.length === 0 ? '' : ' The others follow from it.'}`,
+      ...(sizes.length === 0 ? { lacks: SIZE_KEYS[0] } : {}),
     },
   ]
 }

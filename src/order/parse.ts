@@ -11,6 +11,7 @@ import { orderSchema } from './schema.js'
 import { showPath } from './show-path.js'
 import { spellFlags } from './spell-flags.js'
 import { toOrder } from './to-order.js'
+import { unitsMeant } from './units-meant.js'
 import { type PathProblem, unknownKeys } from './unknown-keys.js'
 
 /** What an order is made from: a file's text, flags, or flags over a file. */
@@ -101,7 +102,7 @@ const MOST_TOLD = 60
 const located = (found: readonly PathProblem[], where: (path: Path) => Where): Problem[] => {
   const told = found
     .slice(0, MOST_TOLD)
-    .map(({ path, given, advice }): Problem => ({ ...where(path), given, advice }))
+    .map(({ path, ...told }): Problem => ({ ...where(path), ...told }))
     .sort((a, b) => (a.line ?? 0) - (b.line ?? 0))
   const untold = found.length - told.length
   const more = untold === 1 ? '1 more mistake' : `${untold} more mistakes`
@@ -110,11 +111,7 @@ const located = (found: readonly PathProblem[], where: (path: Path) => Where): P
 
 const isWithin = (path: Path, outer: Path): boolean => outer.every((step, index) => path[index] === step)
 
-/** Inches also when they are written out; the word itself is refused with the right one. */
-const writtenUnits = (root: unknown): Units =>
-  typeof root === 'object' && root !== null && 'units' in root && /^(?:in|")/i.test(String(root.units))
-    ? 'in'
-    : 'mm'
+const writtenUnits = (root: unknown): Units => unitsMeant(isGroup(root) ? root.units : undefined)
 
 /** Units the order itself states wrongly, which a flag would hide. */
 const unitsProblems = (written: unknown, source: Source | undefined): Problem[] => {
@@ -132,7 +129,7 @@ const schemaProblem = (issue: v.BaseIssue<unknown>): PathProblem => {
     const key = String(path.at(-1))
     const flag = ORDER_FLAGS.find((each) => pathKey(orderPath(each)) === pathKey(path))
     const add = flag && flag.name !== key ? `Add ${key} (--${flag.name}).` : `Add ${key}.`
-    return { path: path.slice(0, -1), given: `no ${key}`, advice: `${add} ${message}` }
+    return { path: path.slice(0, -1), given: `no ${key}`, advice: `${add} ${message}`, lacks: key }
   }
   const counted = /^(?:min|max)_length$/.test(issue.type) && Array.isArray(input)
   return { path, given: counted ? countOf(input) : showGiven(input), advice: message }

@@ -8,6 +8,8 @@ export interface Problem {
   readonly given: string
   /** What is allowed, and the way out. */
   readonly advice: string
+  /** A key that the place, which is a group, needs and has not. */
+  readonly lacks?: string
 }
 
 /** A value, or everything that is wrong with what it was to be made from. */

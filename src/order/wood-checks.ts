@@ -84,6 +84,7 @@ const airChecks = (written: unknown, path: Path): PathProblem[] => {
           path,
           given: 'temperature without humidity',
           advice: `${ALLOWED_AIR} The wood goes by the humidity: add it.`,
+          lacks: 'humidity',
         },
       ]
     : []

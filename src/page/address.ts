@@ -8,6 +8,8 @@ export interface Kept {
   readonly measured: MeasuredStars
   /** Pieces of sheet furniture in place of ours, as SVG. */
   readonly furniture: FurnitureTexts
+  /** The order before its mistakes, which is drawn and told until they are mended; absent where it has none. */
+  readonly before?: string | undefined
 }
 
 /** How it is looked at, which no undo changes: the star that is shown, counted from 0, and its tone of wood. */
@@ -29,11 +31,12 @@ const MEASURED_AT = /^dry-fit\.([a-z-]+)\.(.+)$/
 
 /** What the page's address keeps after its `#`. */
 export const addressOf = (
-  { order, wall, measured, furniture }: Kept,
+  { order, wall, measured, furniture, before }: Kept,
   { shown, tone, wish } = FIRST_LOOK,
 ): string =>
   `#${new URLSearchParams([
     ['order', order],
+    ...(before === undefined ? [] : [['before', before]]),
     ...(wall === '' ? [] : [['wall', wall]]),
     ...(shown === 0 ? [] : [['shown', String(shown + 1)]]),
     ...(tone === '' ? [] : [['tone', tone]]),
@@ -49,6 +52,7 @@ export const keptIn = (address: string): Kept | undefined => {
   const kept = new URLSearchParams(address.replace(/^#/, ''))
   const order = kept.get('order')
   if (order === null) return undefined
+  const before = kept.get('before')
   const measured = new Map<string, Map<string, string>>()
   for (const [key, text] of kept) {
     const [, field, star] = MEASURED_AT.exec(key) ?? []
@@ -57,6 +61,7 @@ export const keptIn = (address: string): Kept | undefined => {
   }
   return {
     order,
+    ...(before === null ? {} : { before }),
     wall: kept.get('wall') ?? '',
     furniture: Object.fromEntries(
       FURNITURE_NAMES.flatMap((name) => {

@@ -1,9 +1,9 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import { editedOrder, orderDocument, writtenAt } from '../order/edit-text.js'
 import { showProblem } from '../order/problem.js'
 import { readYaml } from '../order/read-yaml.js'
 import { withUnits } from '../order/unit-change.js'
-import type { Plan } from '../plan/plan.js'
+import { unitsMeant } from '../order/units-meant.js'
 import type { Units } from '../units/read-length.js'
 import { addressOf, FIRST_LOOK, type Kept, keptIn, lookIn } from './address.js'
 import { type Bench, BenchContext, type Change } from './bench.js'
@@ -17,46 +17,51 @@ import { Following } from './following.js'
 import { type Job, jobOf } from './job.js'
 import { measuredAfter, measuredOf, measuredWithUnit, withUnit } from './measured.js'
 import { NewOrderButtons } from './new-order-buttons.js'
+import { OpenField } from './open-field.js'
+import { OrderText } from './order-text.js'
 import { PaperPart } from './paper-part.js'
 import { Problems } from './problems.js'
 import { SawPart } from './saw-part.js'
 import { SeasonPart } from './season-part.js'
-import { Select } from './select.js'
+import { inUnits, isSound, plannedStar, type Sound, writtenStars } from './sound.js'
 import { StarPart } from './star-part.js'
 import { StarsList } from './stars-list.js'
-import { changed, changedOn, redone, type Steps, stepsFrom, undone } from './steps.js'
+import { changed, changedOn, type Steps, stepsFrom } from './steps.js'
 import { TitleFields } from './title-fields.js'
+import { UndoButtons } from './undo-buttons.js'
+import { UnitsField } from './units-field.js'
 import { useAddress } from './use-address.js'
 import { usePainted } from './use-later.js'
 import { saveAs, useWorker } from './use-worker.js'
 import { WoodPart } from './wood-part.js'
 import type { Given } from './work.js'
 
-const UNITS = [
-  { value: 'mm', words: 'millimetres' },
-  { value: 'in', words: 'inches' },
-] as const
-
 /** More than any order; the reader of the text has a narrower limit. */
 const LARGEST_FILE = 1024 * 1024
 
 /** The whole page: one order, from the star to its files. */
 export const App = ({ example }: { readonly example: string }) => {
-  const [steps, setSteps] = useState(() => stepsFrom(keptAtFirst(example)))
+  const [steps, setSteps] = useState(() => stepsFrom(keptIn(location.hash) ?? keptExample(example)))
   const [pulled, setPulled] = useState(false)
   const [unopened, setUnopened] = useState<readonly string[]>([])
   const [look, setLook] = useState(() => lookIn(location.hash))
   /** The star comes first, and what is below it when it has been painted. */
   const painted = usePainted()
   const setShown = (shown: number): void => setLook((before) => ({ ...before, shown }))
-  const { order: text, wall, measured, furniture } = steps.now
+  const { order: text, wall, measured, furniture, before } = steps.now
   const job = useMemo(() => jobOf(text), [text])
-  const sound = useLastSound(job, example)
-  const { plan } = sound
-  const document = useMemo(() => orderDocument(text), [text])
+  const sound = useSound(job, before)
+  // A text that is no YAML has nothing in it that can be told.
+  const readable = useMemo(() => isSound(job) || readYaml(text).ok, [job, text])
+  const document = useMemo(() => orderDocument(readable ? text : ''), [readable, text])
+  const names = useMemo(() => writtenStars(document), [document])
+  const units = unitsMeant(writtenAt(document, ['units']))
+  const plan = useMemo(() => sound && inUnits(sound.plan, units), [sound, units])
+  const shown = Math.max(0, Math.min(look.shown, names.length - 1))
+  const star = plan && plannedStar(plan, names, shown)
   const given = useMemo((): Given => ({ text, furniture }), [text, furniture])
-  const { work, ask, stop, lay } = useWorker(given, job.plan !== undefined)
-  useAddress(addressOf(steps.now, look))
+  const { work, ask, stop, lay } = useWorker(given, isSound(job))
+  useAddress(addressOf(isSound(job) ? { ...steps.now, before: undefined } : steps.now, look))
   useEffect(() => {
     const opened = (): void => {
       const given = keptIn(location.hash)
@@ -68,177 +73,146 @@ export const App = ({ example }: { readonly example: string }) => {
     return () => removeEventListener('hashchange', opened)
   }, [])
 
-  /** Other work in place of this, which undo brings back; an order that cannot be read changes nothing. */
+  /** Other work in place of this, which undo brings back; what cannot be read at all changes nothing. */
   const take = (given: Partial<Kept> & Pick<Kept, 'order'>): void => {
     const read = readYaml(given.order)
     setUnopened(read.ok ? [] : read.problems.map(showProblem))
     if (!read.ok) return
-    setSteps((before) => changed(before, given))
+    setSteps((before) => changed(before, { before: undefined, ...given }))
     setLook(FIRST_LOOK)
   }
-  const starIndex = Math.min(look.shown, plan.stars.length - 1)
-  const star = plan.stars[starIndex]
-  /** As it is written, also while the plan still has the name before a mistake. */
-  const name = writtenAt(document, ['stars', starIndex, 'name']) ?? star?.order.name ?? ''
-  const shown = useMemo((): Given => ({ ...given, text: sound.text }), [given, sound.text])
-  const beside = besideOf(work, shown)
-  const laidStar = work.laid?.order.stars.find((each) => each.name === star?.order.name)
-  const bench: Bench = {
-    job,
-    plan,
-    document,
-    starIndex,
-    beside,
-    ...(job.plan && beside === 'current' ? { save: (path) => ask({ ask: 'file', given, path }) } : {}),
-    change: (...changes) => {
-      setPulled(false)
-      setSteps((before) => changed(before, afterChanges(before, changes)))
-    },
-    pull: (on, ...changes) => {
-      setPulled(true)
-      setSteps((before) => (on ? changedOn : changed)(before, afterChanges(before, changes)))
-    },
+  /** A step in the same work, of which what is drawn now is shown until its mistakes are mended. */
+  const step = (now: Steps, to: Partial<Kept>, go = changed): Steps =>
+    go(now, { ...to, before: now.now.order === text ? sound?.text : now.now.before })
+  const change = (...changes: readonly Change[]): void => {
+    setPulled(false)
+    setSteps((before) => step(before, afterChanges(before, changes)))
   }
   const changeUnits = (wanted: Units): void => {
-    const { units } = plan.order.lengths
     if (wanted === units) return
     setSteps((before) =>
-      changed(before, {
+      step(before, {
         order: withUnits(before.now.order, units, wanted),
         wall: withUnit(before.now.wall, units),
         measured: measuredWithUnit(before.now.measured, units),
       }),
     )
   }
-  const open = async (file: File | undefined): Promise<void> => {
+  const open = async (file: File): Promise<void> => {
     // What was measured belongs to the stars of the order before.
-    if (file && file.size <= LARGEST_FILE) take({ order: await file.text(), measured: {} })
-    else if (file) setUnopened([`${file.name} is larger than 1 MB. Is this the right file?`])
+    if (file.size <= LARGEST_FILE) take({ order: await file.text(), measured: {} })
+    else setUnopened([`${file.name} is larger than 1 MB. Is this the right file?`])
+  }
+  const shownGiven = useMemo((): Given => ({ ...given, text: sound?.text ?? text }), [given, sound, text])
+  const beside = besideOf(work, shownGiven)
+  /** As it is written, also while the plan still has the name before a mistake. */
+  const name = names[shown] ?? ''
+  const laidStar = work.laid?.order.stars.find((each) => each.name === star?.order.name)
+  const bench: Bench | undefined = plan && {
+    job,
+    plan,
+    document,
+    starIndex: shown,
+    beside,
+    ...(isSound(job) && beside === 'current' ? { save: (path) => ask({ ask: 'file', given, path }) } : {}),
+    change,
+    pull: (on, ...changes) => {
+      setPulled(true)
+      setSteps((before) => step(before, afterChanges(before, changes), on ? changedOn : changed))
+    },
   }
   return (
     <BenchContext.Provider value={bench}>
       <header>
-        <h1>{plan.order.title}</h1>
+        <h1>{plan?.order.title ?? 'An order with mistakes'}</h1>
         <p class="maker">Starwright: flat wooden stars, from the saw to the wall</p>
         <div class="fields">
-          <TextField place={['title']} label="Title" words />
-          <Select
-            id="units"
-            label="Lengths in"
-            value={plan.order.lengths.units}
-            choices={UNITS}
-            onChoose={changeUnits}
-          />
-          <div class="field">
-            <label for="open">Open an order</label>
-            <input
-              id="open"
-              type="file"
-              accept=".yaml,.yml,.json"
-              onChange={(event) => void open(event.currentTarget.files?.[0])}
-            />
-          </div>
-          <div class="field">
-            <span />
-            <div class="back-and-on">
-              <button type="button" disabled={steps.past.length === 0} onClick={() => setSteps(undone)}>
-                Undo
-              </button>
-              <button type="button" disabled={steps.future.length === 0} onClick={() => setSteps(redone)}>
-                Redo
-              </button>
-            </div>
-          </div>
+          {star && <TextField place={['title']} label="Title" words />}
+          {star && <UnitsField onUnits={changeUnits} />}
+          <OpenField onFile={(file) => void open(file)} />
+          <UndoButtons steps={steps} onStep={setSteps} />
         </div>
-        <TitleFields />
-        <NewOrderButtons text={text} onNew={take} />
+        {star && <TitleFields />}
+        <NewOrderButtons text={readable ? text : undefined} units={units} onNew={take} />
         {unopened.length > 0 && (
           <p role="alert" class="problem">
             Not opened, nothing changed. {unopened.join(' ')}
           </p>
         )}
-        <Problems onShow={setShown} />
-        <StarsList onShow={setShown} />
+        <Problems
+          problems={job.problems}
+          names={names}
+          shown={shown}
+          drawn={star !== undefined}
+          onShow={setShown}
+        />
+        {readable && (
+          <StarsList names={names} shown={shown} units={units} change={change} onShow={setShown} />
+        )}
       </header>
-      {star && (
-        <main>
-          <StarPart
-            star={star}
-            tone={look.tone}
-            onTone={(tone) => setLook((before) => ({ ...before, tone }))}
-            wall={wall}
-            onWall={(written) => setSteps((before) => changed(before, { wall: written }))}
-          />
-          {painted && (
-            <Following pulled={pulled}>
-              <ChoosePart
-                given={shown}
-                wish={look.wish}
-                onWish={(wish) => setLook((before) => ({ ...before, wish }))}
-              />
-              <SawPart star={star} />
-              <ChancePart laid={laidStar} given={shown} />
-              <WoodPart star={star} work={work} stop={stop} lay={lay} />
-              <SeasonPart laid={laidStar} />
-              <PaperPart
-                work={work}
-                saveAll={() => ask({ ask: 'archive', given })}
-                stop={stop}
-                lay={lay}
-                furniture={furniture}
-                onFurniture={(pieces) => setSteps((before) => changed(before, { furniture: pieces }))}
-                saveOrder={() => saveAs('order.yaml', text)}
-              />
-              <DryFitPart
-                star={star}
-                measured={measuredOf(measured, name)}
-                onMeasured={(fields, ...changes) =>
-                  setSteps((before) => {
-                    const after = afterChanges(before, changes)
-                    return changed(before, { ...after, measured: { ...after.measured, [name]: fields } })
-                  })
-                }
-              />
-              <FinishPart star={star} />
-            </Following>
-          )}
-        </main>
-      )}
+      <main>
+        {star ? (
+          <>
+            <StarPart
+              star={star}
+              tone={look.tone}
+              onTone={(tone) => setLook((before) => ({ ...before, tone }))}
+              wall={wall}
+              onWall={(written) => setSteps((before) => step(before, { wall: written }))}
+            />
+            {painted && (
+              <Following pulled={pulled}>
+                <ChoosePart
+                  given={shownGiven}
+                  wish={look.wish}
+                  onWish={(wish) => setLook((before) => ({ ...before, wish }))}
+                />
+                <SawPart star={star} />
+                <ChancePart laid={laidStar} given={shownGiven} />
+                <WoodPart star={star} work={work} stop={stop} lay={lay} />
+                <SeasonPart laid={laidStar} />
+                <PaperPart
+                  work={work}
+                  saveAll={() => ask({ ask: 'archive', given })}
+                  stop={stop}
+                  lay={lay}
+                  furniture={furniture}
+                  onFurniture={(pieces) => setSteps((before) => step(before, { furniture: pieces }))}
+                  saveOrder={() => saveAs('order.yaml', text)}
+                />
+                <DryFitPart
+                  star={star}
+                  measured={measuredOf(measured, name)}
+                  onMeasured={(fields, ...changes) =>
+                    setSteps((before) => {
+                      const after = afterChanges(before, changes)
+                      return step(before, { ...after, measured: { ...after.measured, [name]: fields } })
+                    })
+                  }
+                />
+                <FinishPart star={star} />
+              </Following>
+            )}
+          </>
+        ) : (
+          <OrderText text={text} onTake={(order) => setSteps((before) => step(before, { order }))} />
+        )}
+      </main>
     </BenchContext.Provider>
   )
 }
 
-/** What the address keeps, or the example where it keeps no order that can be read. */
-const keptAtFirst = (example: string): Kept => {
-  const kept = keptIn(location.hash)
-  return kept && readYaml(kept.order).ok ? kept : { order: example, wall: '', measured: {}, furniture: {} }
-}
+const keptExample = (example: string): Kept => ({ order: example, wall: '', measured: {}, furniture: {} })
 
 const afterChanges = ({ now }: Steps, changes: readonly Change[]): Pick<Kept, 'order' | 'measured'> => ({
   order: changes.reduce((written, [place, value]) => editedOrder(written, place, value), now.order),
-  measured: measuredAfter(now.measured, changes, () => starNames(now.order)),
+  measured: measuredAfter(now.measured, changes, () => writtenStars(orderDocument(now.order))),
 })
 
-const starNames = (order: string): string[] => {
-  const document = orderDocument(order)
-  const stars: unknown = document.toJS()?.stars
-  return Array.isArray(stars)
-    ? stars.map((_, index) => writtenAt(document, ['stars', index, 'name']) ?? '')
-    : []
+/** The order and its plan, or while it has mistakes what it was before them; undefined where that is not known. */
+const useSound = (job: Job, before: string | undefined): Sound | undefined => {
+  const needed = isSound(job) ? undefined : before
+  const earlier = useMemo(() => (needed === undefined ? undefined : jobOf(needed)), [needed])
+  if (isSound(job)) return job
+  return earlier && isSound(earlier) ? earlier : undefined
 }
-
-/** The plan of the order and its text, or while it has mistakes those before; at first those of the example. */
-const useLastSound = (job: Job, example: string): Sound => {
-  const last = useRef<Sound | undefined>(undefined)
-  if (isSound(job)) last.current = job
-  if (!last.current) {
-    const shown = jobOf(example)
-    if (!isSound(shown)) throw new Error('the example has mistakes')
-    last.current = shown
-  }
-  return last.current
-}
-
-type Sound = Job & { readonly plan: Plan }
-
-const isSound = (job: Job): job is Sound => job.plan !== undefined

@@ -11,7 +11,7 @@ export type Change = readonly [place: OrderPlace, value: OrderValue | undefined]
 /** What every part of the page works on. */
 export interface Bench {
   readonly job: Job
-  /** The plan of the order, or of what it was before the mistakes it has now. */
+  /** The plan of the order, or of what it was before the mistakes it has now, told in the units it is written in. */
   readonly plan: Plan
   /** The order as it is written. */
   readonly document: OrderDocument

@@ -38,7 +38,7 @@ export const CutterFields = () => {
   }
   const bed: readonly FieldWords[] = [
     { place: at('bed', 'width'), label: 'Bed, across', hint: 'empty: takes any size' },
-    { place: at('bed', 'length'), label: 'Bed, along', also: [at('bed')] },
+    { place: at('bed', 'length'), label: 'Bed, along' },
     { place: at('dxf'), label: 'DXF files', choices: DXF },
   ]
   return (

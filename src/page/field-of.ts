@@ -29,6 +29,7 @@ export const goTo = (field: HTMLElement): void => {
 const find = (steps: readonly string[]): HTMLElement | undefined => {
   const id = ['at', ...steps].join('-')
   const field =
-    document.getElementById(id) ?? document.querySelector(`:is(input, select)[id^="${CSS.escape(id)}-"]`)
+    document.getElementById(id) ??
+    document.querySelector(`[data-also~="${CSS.escape(id)}"], :is(input, select)[id^="${CSS.escape(id)}-"]`)
   return field instanceof HTMLElement ? field : undefined
 }

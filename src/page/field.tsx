@@ -2,11 +2,11 @@ import type { ComponentChildren } from 'preact'
 import type { OrderPlace } from '../order/edit-text.js'
 import { writtenAt } from '../order/edit-text.js'
 import type { Problem } from '../order/problem.js'
-import { showPath } from '../order/show-path.js'
 import type { Mm } from '../units/brand.js'
 import { readLength } from '../units/read-length.js'
 import { type LengthStyle, showLength } from '../units/show.js'
 import { useBench } from './bench.js'
+import { problemsAt, toldAtField } from './problem-place.js'
 import { type Described, TypedInput } from './typed-input.js'
 
 /** The id of the field that writes a place of the order. */
@@ -121,7 +121,7 @@ export const FieldFrame = ({
 }: FieldProps & { readonly children: FieldChildren }) => {
   const { job } = useBench()
   const problems = [place, ...also].flatMap((each) => problemsAt(job.problems, each))
-  return <LabelledField id={fieldId(place)} problems={problems} {...field} />
+  return <LabelledField id={fieldId(place)} problems={problems} also={also.map(fieldId)} {...field} />
 }
 
 /** Label, field, hint, and beneath it what is wrong there, in the words of the command line. */
@@ -130,9 +130,12 @@ export const LabelledField = ({
   label,
   hint,
   problems,
+  also = [],
   children,
 }: Pick<FieldProps, 'label' | 'hint'> & {
   readonly id: string
+  /** Ids that places whose mistakes are told here would have. */
+  readonly also?: readonly string[]
   readonly problems: readonly Problem[]
   readonly children: FieldChildren
 }) => {
@@ -146,6 +149,7 @@ export const LabelledField = ({
       {children({
         id,
         'aria-invalid': problems.length > 0,
+        ...(also.length > 0 ? { 'data-also': also.join(' ') } : {}),
         ...(told.length > 0 ? { 'aria-describedby': told.join(' ') } : {}),
       })}
       {hint !== undefined && (
@@ -168,11 +172,8 @@ export const ProblemsTold = ({
 }) =>
   problems.length === 0 ? null : (
     <p class="problem" id={id}>
-      {problems.map(({ given, advice }) => (
-        <span key={`${given} ${advice}`}>{`Given ${given}. ${advice}`}</span>
+      {[...new Set(problems.map(toldAtField))].map((told) => (
+        <span key={told}>{told}</span>
       ))}
     </p>
   )
-
-export const problemsAt = (problems: readonly Problem[], place: OrderPlace): Problem[] =>
-  problems.filter((problem) => problem.place === showPath(place))

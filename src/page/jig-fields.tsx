@@ -4,8 +4,9 @@ import { JIG_NAMES, type JigName, type Order } from '../order/order.js'
 import { usualScrew } from '../order/wood-screw.js'
 import { mm } from '../units/convert.js'
 import { useBench } from './bench.js'
-import { fieldId, ifEmpty, ProblemsTold, problemsAt } from './field.js'
+import { fieldId, ifEmpty, ProblemsTold } from './field.js'
 import { FieldsOf, type FieldWords, MoreFields } from './more-fields.js'
+import { problemsAt } from './problem-place.js'
 
 const PLACE = ['jigs'] as const
 

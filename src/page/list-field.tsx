@@ -1,6 +1,7 @@
 import { entriesAt, type OrderPlace } from '../order/edit-text.js'
 import { useBench } from './bench.js'
-import { asTyped, fieldId, LabelledField, problemsAt } from './field.js'
+import { asTyped, fieldId, LabelledField } from './field.js'
+import { problemsAt } from './problem-place.js'
 import { TypedInput } from './typed-input.js'
 
 /** A list of the order on one line, with spaces between, as `0 15 22.5 45`. */

@@ -2,7 +2,8 @@ import type { ComponentChildren } from 'preact'
 import { useEffect, useRef } from 'preact/hooks'
 import type { OrderPlace } from '../order/edit-text.js'
 import { useBench } from './bench.js'
-import { type Choice, ChoiceField, problemsAt, TextField } from './field.js'
+import { type Choice, ChoiceField, TextField } from './field.js'
+import { problemsAt } from './problem-place.js'
 
 /** A field of the order in words. */
 export interface FieldWords {

@@ -1,35 +1,36 @@
 import { newOrder, newOrderInShop } from '../order/new-order.js'
+import type { Units } from '../units/read-length.js'
 import type { Kept } from './address.js'
-import { useBench } from './bench.js'
-import { MoreFields } from './more-fields.js'
 
 /** Begins an order: nothing that belongs to the stars of the one before goes with it. */
 export const NewOrderButtons = ({
   text,
+  units,
   onNew,
 }: {
-  /** The order as it is written. */
-  readonly text: string
+  /** The order as it is written; absent where it cannot be read. */
+  readonly text: string | undefined
+  readonly units: Units
   readonly onNew: (kept: Partial<Kept> & Pick<Kept, 'order'>) => void
-}) => {
-  const { units } = useBench().plan.order.lengths
-  return (
-    <MoreFields name="A new order">
-      <p class="files">
+}) => (
+  <details class="more">
+    <summary>A new order</summary>
+    <p class="files">
+      {text !== undefined && (
         <button type="button" onClick={() => onNew({ order: newOrderInShop(text), wall: '', measured: {} })}>
           In this shop <span class="unseen">a new order</span>
         </button>
-        <button
-          type="button"
-          onClick={() => onNew({ order: newOrder(units), wall: '', measured: {}, furniture: {} })}
-        >
-          In a shop of its own <span class="unseen">a new order</span>
-        </button>
-      </p>
-      <p class="hint">
-        This shop: its saw, boards, panels, prices, paper, glue and finish. Undo brings back the order that is
-        here now.
-      </p>
-    </MoreFields>
-  )
-}
+      )}
+      <button
+        type="button"
+        onClick={() => onNew({ order: newOrder(units), wall: '', measured: {}, furniture: {} })}
+      >
+        In a shop of its own <span class="unseen">a new order</span>
+      </button>
+    </p>
+    <p class="hint">
+      This shop: its saw, boards, panels, prices, paper, glue and finish. Undo brings back the order that is
+      here now.
+    </p>
+  </details>
+)

@@ -1,53 +1,73 @@
 import { useLayoutEffect, useState } from 'preact/hooks'
-import { type Problem, showProblem } from '../order/problem.js'
-import { useBench } from './bench.js'
+import { harmless, type Problem, showProblem } from '../order/problem.js'
 import { fieldOf } from './field-of.js'
+import { placeOf, toldAtField } from './problem-place.js'
 
 /** Everything that must be mended before the numbers below hold again, each with a way to its field. */
-export const Problems = ({ onShow }: { readonly onShow: (starIndex: number) => void }) => {
-  const { job } = useBench()
-  return (
-    <div role="status" aria-live="polite" class="problems">
-      {job.problems.length > 0 && (
-        <>
-          <p>
-            <strong>Mend this first.</strong> What is drawn and told below is the order as it was before.
-          </p>
-          <ul>
-            {job.problems.map((problem) => (
-              <li key={showProblem(problem)}>
-                <OneProblem problem={problem} onShow={onShow} />
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-    </div>
-  )
-}
+export const Problems = ({
+  problems,
+  names,
+  shown,
+  drawn,
+  onShow,
+}: {
+  readonly problems: readonly Problem[]
+  /** Of the stars as the order is written. */
+  readonly names: readonly string[]
+  /** The star that is shown, counted from 0. */
+  readonly shown: number
+  /** A star is drawn below, as the order was before. */
+  readonly drawn: boolean
+  readonly onShow: (starIndex: number) => void
+}) => (
+  <div role="status" aria-live="polite" class="problems">
+    {problems.length > 0 && (
+      <>
+        <p>
+          <strong>Mend this first.</strong>{' '}
+          {drawn && 'What is drawn and told below is the order as it was before.'}
+        </p>
+        <ul>
+          {problems.map((problem) => (
+            <li key={showProblem(problem)}>
+              {drawn ? (
+                <ProblemWithWay problem={problem} names={names} shown={shown} onShow={onShow} />
+              ) : (
+                showProblem(problem)
+              )}
+            </li>
+          ))}
+        </ul>
+      </>
+    )}
+  </div>
+)
 
 /** A mistake with no field of its own is told by its key. Lines are those of a file, which the page does not show. */
-const OneProblem = ({
+const ProblemWithWay = ({
   problem: { line: _, ...problem },
+  names,
+  shown,
   onShow,
 }: {
   readonly problem: Problem
+  readonly names: readonly string[]
+  readonly shown: number
   readonly onShow: (starIndex: number) => void
 }) => {
-  const { starIndex, plan } = useBench()
   const [label, setLabel] = useState<string>()
-  const ofStar = Number(/^stars\[(\d+)\]/.exec(problem.place)?.[1] ?? starIndex)
+  const written = placeOf(problem)
+  const ofStar = Number(/^stars\[(\d+)\]/.exec(written)?.[1] ?? shown)
   // A star has the same fields as the one that is shown.
-  const place = problem.place.replace(/^stars\[\d+\]/, `stars[${starIndex}]`)
+  const place = written.replace(/^stars\[\d+\]/, `stars[${shown}]`)
   // Looked up at every change: what lies below the star is there after the first painting, other fields come and go.
   useLayoutEffect(() => setLabel(fieldOf(place)?.label))
-  const told = showProblem({ ...problem, place: '' })
   if (label === undefined) return <>{showProblem(problem)}</>
-  const name = ofStar === starIndex ? '' : `${plan.stars[ofStar]?.order.name ?? `Star ${ofStar + 1}`}, `
+  const name = ofStar === shown ? '' : `${names[ofStar] ?? `Star ${ofStar + 1}`}, `
   const go = (): void => {
-    if (ofStar !== starIndex) onShow(ofStar)
+    if (ofStar !== shown) onShow(ofStar)
     // The fields are those of the other star one painting later.
-    requestAnimationFrame(() => fieldOf(problem.place)?.focus())
+    requestAnimationFrame(() => fieldOf(written)?.focus())
   }
   return (
     <>
@@ -55,7 +75,7 @@ const OneProblem = ({
         {name}
         {label}
       </button>
-      {told}
+      {`: ${harmless(toldAtField(problem))}`}
     </>
   )
 }

@@ -31,8 +31,6 @@ export const Rows = ({
   readonly more?: (place: OrderPlace) => ComponentChildren
 }) => {
   const { change } = useBench()
-  // What an entry lacks is told at its first measure.
-  const needed = columns.find(({ words }) => !words)?.key
   return (
     <>
       {Array.from({ length: count }, (_, row) => (
@@ -42,12 +40,7 @@ export const Rows = ({
           </legend>
           <div class="fields">
             {columns.map(({ key, ...column }) => (
-              <TextField
-                key={key}
-                place={[...place, row, key]}
-                {...column}
-                {...(key === needed ? { also: [[...place, row]] } : {})}
-              />
+              <TextField key={key} place={[...place, row, key]} {...column} />
             ))}
             <div class="field">
               <span />

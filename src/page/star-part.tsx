@@ -1,6 +1,7 @@
 import { FEWEST_POINTS, MOST_POINTS, type SizeName, type Star } from '../geometry/star.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { countAt, type OrderDocument, type OrderPlace, writtenAt } from '../order/edit-text.js'
+import { SIZE_KEYS } from '../order/flags.js'
 import { problemsOf } from '../order/problem.js'
 import { fileNameOf } from '../order/star-name.js'
 import type { StarPlan } from '../plan/plan.js'
@@ -150,7 +151,7 @@ export const StarPart = ({
         )}
         {shape === 'tip-angle' && <TextField place={at('tip-angle')} label="Tip angle, degrees" />}
         <Select id="size" label="Size by" value={size.value} choices={SIZES} onChoose={chooseSize} />
-        <TextField place={at(size.value)} label={size.words} />
+        <TextField place={at(size.value)} label={size.words} also={[at(SIZE_KEYS[0])]} />
         <TextField place={at('thickness')} label="Thickness of the arms" />
         <TextField place={at('chamfer')} label="Chamfer" hint="empty: none" />
         <TextField place={at('note')} label="A line of your own" hint="lettered on the patterns" words />

@@ -1,6 +1,6 @@
-import { countAt } from '../order/edit-text.js'
 import { freshStar } from '../order/new-order.js'
-import { useBench } from './bench.js'
+import type { Units } from '../units/read-length.js'
+import type { Change } from './bench.js'
 
 /** `Star 3`, or the next number that no star has. */
 const freeName = (names: readonly string[]): string => {
@@ -9,42 +9,49 @@ const freeName = (names: readonly string[]): string => {
   return `Star ${number}`
 }
 
-/** The stars of the order by name, the one that is shown marked; stars can be added and taken away. */
-export const StarsList = ({ onShow }: { readonly onShow: (index: number) => void }) => {
-  const { plan, document, change, starIndex } = useBench()
-  const { stars, order } = plan
-  return (
-    <nav class="stars" aria-label="Stars of the order">
-      {stars.map(({ order: { name } }, index) => (
-        <button key={name} type="button" aria-pressed={index === starIndex} onClick={() => onShow(index)}>
-          {name}
-        </button>
-      ))}
+/** The stars of the order as it is written, the one that is shown marked; stars can be added and taken away. */
+export const StarsList = ({
+  names,
+  shown,
+  units,
+  change,
+  onShow,
+}: {
+  readonly names: readonly string[]
+  /** Counted from 0. */
+  readonly shown: number
+  readonly units: Units
+  readonly change: (...changes: readonly Change[]) => void
+  readonly onShow: (index: number) => void
+}) => (
+  <nav class="stars" aria-label="Stars of the order">
+    {names.map((name, index) => (
+      // Two stars may have one name, until that is mended.
+      <button key={index} type="button" aria-pressed={index === shown} onClick={() => onShow(index)}>
+        {name}
+      </button>
+    ))}
+    <button
+      type="button"
+      class="quiet"
+      onClick={() => {
+        change([['stars', names.length], freshStar(units, freeName(names))])
+        onShow(names.length)
+      }}
+    >
+      Add a star
+    </button>
+    {names.length > 1 && (
       <button
         type="button"
         class="quiet"
         onClick={() => {
-          // Of the order as it is written: one with mistakes may have fewer than are shown.
-          const count = countAt(document, ['stars'])
-          const name = freeName(stars.map((star) => star.order.name))
-          change([['stars', count], freshStar(order.lengths.units, name)])
-          onShow(count)
+          change([['stars', shown], undefined])
+          onShow(Math.max(0, shown - 1))
         }}
       >
-        Add a star
+        Take {names[shown] ?? 'this star'} away
       </button>
-      {stars.length > 1 && (
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => {
-            change([['stars', starIndex], undefined])
-            onShow(Math.max(0, starIndex - 1))
-          }}
-        >
-          Take {stars[starIndex]?.order.name ?? 'this star'} away
-        </button>
-      )}
-    </nav>
-  )
-}
+    )}
+  </nav>
+)

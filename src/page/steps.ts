@@ -11,7 +11,11 @@ export interface Steps {
 /** More steps back than anyone goes. */
 const MOST_STEPS = 200
 
-export const stepsFrom = (now: Kept): Steps => ({ past: [], now, future: [] })
+/** Undo brings back what the order was before its mistakes. */
+export const stepsFrom = ({ before, ...now }: Kept): Steps =>
+  before === undefined
+    ? { past: [], now, future: [] }
+    : { past: [{ ...now, order: before }], now: { ...now, before }, future: [] }
 
 /** A change that can be undone. */
 export const changed = (steps: Steps, change: Partial<Kept>): Steps => {

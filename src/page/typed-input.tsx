@@ -7,6 +7,7 @@ export interface Described {
   readonly id: string
   readonly 'aria-describedby'?: string
   readonly 'aria-invalid': boolean
+  readonly 'data-also'?: string
 }
 
 /**

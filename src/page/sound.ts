@@ -1,0 +1,41 @@
+import { countAt, type OrderDocument, writtenAt } from '../order/edit-text.js'
+import { starName } from '../order/star-name.js'
+import type { Plan, StarPlan } from '../plan/plan.js'
+import type { Units } from '../units/read-length.js'
+import type { Job } from './job.js'
+
+/** An order without mistakes, and its plan. */
+export type Sound = Job & { readonly plan: Plan }
+
+export const isSound = (job: Job): job is Sound => job.plan !== undefined
+
+/** Told in the units that the order is written in, which may be other ones since its mistakes. */
+export const inUnits = (plan: Plan, units: Units): Plan =>
+  plan.order.lengths.units === units
+    ? plan
+    : { ...plan, order: { ...plan.order, lengths: { ...plan.order.lengths, units } } }
+
+/** Names of the stars as the order is written, mistakes and all. */
+export const writtenStars = (document: OrderDocument): readonly string[] => {
+  const count = countAt(document, ['stars'])
+  return Array.from({ length: count }, (_, index) =>
+    starName({ name: writtenAt(document, ['stars', index, 'name']) }, index, count),
+  )
+}
+
+/**
+ * A star of the written order as the plan has it. The plan may be that of an order before the mistakes of this one, in
+ * which a star had another name, or with fewer stars or more: then one is known by its name, and a new one has no plan.
+ *
+ * @param written names of the stars as the order is written
+ */
+export const plannedStar = (
+  { stars }: Plan,
+  written: readonly string[],
+  index: number,
+): StarPlan | undefined => {
+  const renamed = stars.filter(({ order }, at) => order.name !== written[at]).length
+  return stars.length === written.length && renamed <= 1
+    ? stars[index]
+    : stars.find(({ order }) => order.name === written[index])
+}
