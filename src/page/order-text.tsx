@@ -1,5 +1,17 @@
 import { useState } from 'preact/hooks'
 
+const ID = 'order-text'
+
+/** Marks one line of the text, counted from 1. */
+export const markLine = (line: number): void => {
+  const field = document.getElementById(ID)
+  if (!(field instanceof HTMLTextAreaElement)) return
+  const lines = field.value.split('\n')
+  const from = lines.slice(0, line - 1).join('\n').length + (line > 1 ? 1 : 0)
+  field.focus()
+  field.setSelectionRange(from, from + (lines[line - 1]?.length ?? 0))
+}
+
 /**
  * The order as it is written, to be mended by hand where no star can be drawn of it: nothing below it would be this
  * order's.
@@ -20,16 +32,16 @@ export const OrderText = ({
     <section aria-labelledby="text-heading" class="part">
       <h2 id="text-heading">The order, to be mended</h2>
       <p id="text-hint">
-        Nothing is drawn or told of this order until its mistakes are mended: here, in its text, whose lines
-        are counted from 1.
+        Nothing is drawn or told of this order until its mistakes are mended, here in its text.
       </p>
-      <label class="unseen" for="order-text">
+      <label class="unseen" for={ID}>
         Text of the order
       </label>
       <textarea
-        id="order-text"
+        id={ID}
         aria-describedby="text-hint"
-        rows={24}
+        rows={Math.min(24, text.split('\n').length + 2)}
+        wrap="off"
         spellcheck={false}
         autoComplete="off"
         value={typed ?? text}

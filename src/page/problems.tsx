@@ -1,6 +1,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks'
 import { harmless, type Problem, showProblem } from '../order/problem.js'
 import { fieldOf } from './field-of.js'
+import { markLine } from './order-text.js'
 import { placeOf, toldAtField } from './problem-place.js'
 
 /** Everything that must be mended before the numbers below hold again, each with a way to its field. */
@@ -33,7 +34,7 @@ export const Problems = ({
               {drawn ? (
                 <ProblemWithWay problem={problem} names={names} shown={shown} onShow={onShow} />
               ) : (
-                showProblem(problem)
+                <ProblemWithLine problem={problem} />
               )}
             </li>
           ))}
@@ -42,6 +43,20 @@ export const Problems = ({
     )}
   </div>
 )
+
+/** Told as on the command line, with a way to its line of the text that is shown. */
+const ProblemWithLine = ({ problem }: { readonly problem: Problem }) => {
+  const { place, line, given, advice } = problem
+  if (line === undefined) return <>{showProblem(problem)}</>
+  return (
+    <>
+      <button type="button" class="way" onClick={() => markLine(line)}>
+        {harmless(place)}, line {line}
+      </button>
+      {showProblem({ place: '', given, advice })}
+    </>
+  )
+}
 
 /** A mistake with no field of its own is told by its key. Lines are those of a file, which the page does not show. */
 const ProblemWithWay = ({

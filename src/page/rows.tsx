@@ -16,6 +16,7 @@ export const Rows = ({
   place,
   columns,
   name,
+  of = '',
   count,
   fresh,
   more,
@@ -24,6 +25,8 @@ export const Rows = ({
   readonly columns: readonly Column[]
   /** What one entry is called. */
   readonly name: string
+  /** What the list belongs to, where there are several, as ` of board 2`. */
+  readonly of?: string
   readonly count: number
   /** A new entry. */
   readonly fresh: OrderValue
@@ -37,6 +40,7 @@ export const Rows = ({
         <fieldset key={row} class="row">
           <legend>
             {name} {row + 1}
+            {of}
           </legend>
           <div class="fields">
             {columns.map(({ key, ...column }) => (
@@ -53,6 +57,7 @@ export const Rows = ({
                 <span class="unseen">
                   {' '}
                   {name.toLowerCase()} {row + 1}
+                  {of}
                 </span>{' '}
                 away
               </button>
@@ -63,6 +68,7 @@ export const Rows = ({
       ))}
       <button type="button" onClick={() => change([[...place, count], fresh])}>
         Add a {name.toLowerCase()}
+        {of !== '' && <span class="unseen">{of}</span>}
       </button>
     </>
   )

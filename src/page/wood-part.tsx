@@ -131,6 +131,7 @@ export const WoodPart = ({
               place={[...place, 'defects']}
               columns={DEFECT_COLUMNS}
               name="Defect"
+              of={` of board ${Number(place.at(-1)) + 1}`}
               count={countAt(document, [...place, 'defects'])}
               fresh={metric ? { from: 0, to: 50 } : { from: 0, to: 2 }}
             />

@@ -51,6 +51,12 @@ describe('an order with a mistake', () => {
       expect(await page.locator('.problems li').allTextContents()).toEqual([
         expect.stringMatching(/^stars\[0\]\.tip-angle, line 4: given 380\./),
       ])
+      await page.getByRole('button', { name: 'stars[0].tip-angle, line 4' }).click()
+      expect(
+        await text.evaluate((field: HTMLTextAreaElement) =>
+          field.value.slice(field.selectionStart, field.selectionEnd),
+        ),
+      ).toBe('  - { name: Boathouse, points: 7, tip-angle: 380, board-width: 60 }')
       await text.fill('stars: [')
       await page.getByRole('button', { name: 'Look at it again' }).click()
       await expect.poll(() => page.locator('.problems li').first().textContent()).toContain('not YAML')
