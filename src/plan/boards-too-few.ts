@@ -1,7 +1,6 @@
 import type { Shop } from '../order/order.js'
 import type { Mm } from '../units/brand.js'
 import { WHOLE } from '../units/tolerance.js'
-import { boardFits } from './boards.js'
 import type { StarPlan } from './plan.js'
 import type { Warning } from './warnings.js'
 
@@ -18,10 +17,7 @@ export const boardsTooFew = (
     const needed = Math.ceil(parts - WHOLE)
     const [last] = users.slice(-1)
     if (!board || !last || board.count === undefined || needed <= board.count) continue
-    const others = shop.boards.filter((other) => other !== board)
-    const elsewhere = users.some(({ star, order }) =>
-      others.some((other) => boardFits(other, star.armStrip, order.thickness)),
-    )
+    const elsewhere = users.some(({ boards }) => boards.some((other) => other !== board))
     if (elsewhere || shop.ripKerf !== undefined) continue
     const together = users.length > 1 ? 'The stars together take' : 'It takes'
     warned.set(last, {
