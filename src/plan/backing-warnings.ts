@@ -2,16 +2,20 @@ import { withTabs } from '../cutter/tabs.js'
 import { goesInto } from '../geometry/goes-into.js'
 import { outlineSize } from '../geometry/outline.js'
 import type { Cutter, Shop } from '../order/order.js'
+import { capital } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
+import { coverWays } from '../plate/more-plate.js'
+import { type LengthStyle, showLength } from '../units/show.js'
 import type { Draft, Show, Warning } from './warnings.js'
 
 /** What its maker must know of a star's backing before cutting it. */
 export const backingWarnings = (
-  { backing: plate, star, panels }: Draft,
+  { backing: plate, star, panels, order }: Draft,
   shop: Shop,
-  show: Show,
+  lengths: LengthStyle,
 ): Warning[] => {
   if (!plate) return []
+  const show: Show = (length) => showLength(length, lengths)
   const warnings: Warning[] = []
   if (shop.panels.length > 0 && panels.length === 0) {
     warnings.push({
@@ -20,9 +24,10 @@ export const backingWarnings = (
     })
   }
   if (plate.covers < star.jointEdge / 2) {
+    const ways = coverWays(star, plate.order, order.chamfer, lengths)
     warnings.push({
       code: 'backing-covers-little',
-      text: `The backing covers only ${show(plate.covers)} of each ${show(star.jointEdge)} joint. A smaller inset makes the star stronger.`,
+      text: `The backing covers only ${show(plate.covers)} of each ${show(star.jointEdge)} joint.${ways.length === 0 ? '' : ` ${capital(ways.join(' or '))} makes the star stronger.`}`,
     })
   }
   return [...warnings, ...onMachine(plate, shop.cutter, show)]

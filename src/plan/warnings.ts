@@ -67,7 +67,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
     ...fragileTip(plan),
     ...marks(plan, shop, show),
     ...nearDetents(plan, shop, show),
-    ...backingWarnings(plan, shop, show),
+    ...backingWarnings(plan, shop, lengths),
   ]
 }
 
