@@ -3,7 +3,7 @@ import { acceptedClosure, closureLaw } from '../fit/closure-law.js'
 import type { Board, Order, StarOrder } from '../order/order.js'
 import type { Wall } from '../order/season-order.js'
 import { backingPlaces } from '../order/to-plate.js'
-import { boardUse } from '../plan/boards.js'
+import { armBoards, blanksOn } from '../plan/boards.js'
 import { closureGap } from '../plan/closure.js'
 import { planStar, type StarPlan } from '../plan/plan.js'
 import { tooSmallForSaw } from '../plan/warnings.js'
@@ -118,17 +118,23 @@ const fitsWall = ({ star }: StarPlan, { across, height }: Order['space']): boole
   star.across <= (across ?? Number.POSITIVE_INFINITY) + SHOP &&
   star.height <= (height ?? Number.POSITIVE_INFINITY) + SHOP
 
-/** Do the boards that there are give all arms of the batch? */
-const boardsSuffice = (plan: StarPlan, { shop }: Order): boolean =>
+/** Do the boards that there are of its thickness give all arms of the batch? */
+const boardsSuffice = ({ star, thickness, blank, arms }: StarPlan, { shop }: Order): boolean =>
   shop.boards.length === 0 ||
-  shop.boards.reduce((sum, board) => sum + armsFrom(board, plan, shop), 0) >= plan.arms
+  armBoards(shop, star.armStrip, thickness, blank).boards.reduce(
+    (sum, board) => sum + armsFrom(board, star, blank, shop),
+    0,
+  ) >= arms
 
-const armsFrom = (board: Board, { star, order, blank, arms }: StarPlan, shop: Order['shop']): number => {
-  const use = boardUse({ ...shop, boards: [board] }, star.armStrip, order.thickness, blank, arms)
-  if (!use) return 0
+const armsFrom = (
+  board: Board,
+  { armStrip }: StarPlan['star'],
+  blank: StarPlan['blank'],
+  shop: Order['shop'],
+): number => {
   const { ripKerf } = shop
-  const strips = ripKerf === undefined ? 1 : Math.floor((board.width + ripKerf) / (star.armStrip + ripKerf))
-  return use.blanksPerBoard * Math.max(1, strips) * (board.count ?? Number.POSITIVE_INFINITY)
+  const strips = ripKerf === undefined ? 1 : Math.floor((board.width + ripKerf) / (armStrip + ripKerf))
+  return blanksOn(board, shop, blank) * Math.max(1, strips) * (board.count ?? Number.POSITIVE_INFINITY)
 }
 
 const closesOnMarks = ({ firstCut, jointCut }: StarPlan): boolean =>

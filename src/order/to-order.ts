@@ -188,6 +188,10 @@ const toSize = (star: WrittenStar): StarOrder['size'] => {
   throw new Error('a checked star has a size')
 }
 
+/** As large as it must be to cover so much of the joints: its inset only limits that. */
+const goesByCovers = ({ shape, covers }: NonNullable<WrittenStar['backing']>): boolean =>
+  shape === 'auto' && covers !== undefined
+
 const assumptions = (
   { shop, stars }: WrittenOrder,
   show: (length: ReturnType<typeof toShop>['saw']['kerf']) => string,
@@ -206,7 +210,7 @@ const assumptions = (
     ...(saw?.['reads-to'] === undefined
       ? [`the scale can be set to ${showAngle(DEFAULTS.readsTo)} (reads-to)`]
       : []),
-    ...(stars.some(({ backing }) => backing && backing.inset === undefined)
+    ...(stars.some(({ backing }) => backing && backing.inset === undefined && !goesByCovers(backing))
       ? [`the backing stays ${show(DEFAULTS.inset)} inside the star (inset)`]
       : []),
     ...(stars.some(({ backing }) => !backing)

@@ -3,8 +3,8 @@ import { nestSteps, type Wanted } from '../nest/nest.js'
 import type { Placed, Panel as Sheet } from '../nest/panel.js'
 import { lastOf, type Steps, toldAs } from '../nest/run-steps.js'
 import type { Panel, Shop } from '../order/order.js'
-import { goesOnBed, plateFits } from '../plan/backing-warnings.js'
 import type { Plan } from '../plan/plan.js'
+import { goesOnBed } from '../plan/plate-panels.js'
 import { SHOP } from '../units/tolerance.js'
 import { type Backed, type FilledPanel, isBacked, type LaidPlate, type PanelPlan } from './panel-plan.js'
 import { panelWorth, type SharedPanels, useOf } from './panel-worth.js'
@@ -22,7 +22,7 @@ export interface PanelStep {
 export type PanelSteps = Steps<PanelStep, PanelPlan>
 
 /**
- * Stars of one plate thickness share panels. Of the panels that hold all of them the cheapest is taken, or the least
+ * Stars of one plate thickness share panels. Of the panels of it that hold all of them the cheapest is taken, or the least
  * area where prices are missing; one that does not go onto the cutter's bed only where no other holds the plate.
  */
 export function* panelSteps(plan: Plan): PanelSteps {
@@ -52,17 +52,10 @@ export function* panelSteps(plan: Plan): PanelSteps {
 /** All steps at once. */
 export const planPanels = (plan: Plan): PanelPlan => lastOf(panelSteps(plan))
 
-/** A backing without a thickness of its own is cut from whatever panel was found for it. */
-const thickPlate = ({ backing, plateThickness }: Backed) => ({
-  ...backing,
-  ...(plateThickness === undefined ? {} : { thickness: plateThickness }),
-})
-
 /** Panels to cut a star's plate from: those that go onto the bed, if one of them holds it. */
-const panelsOf = (star: Backed, { panels, cutter }: Shop): readonly Panel[] => {
-  const holding = panels.filter((panel) => plateFits(thickPlate(star), panel))
-  const onBed = holding.filter((panel) => goesOnBed(panel, cutter))
-  return onBed.length > 0 ? onBed : holding
+const panelsOf = ({ panels }: Backed, { cutter }: Shop): readonly Panel[] => {
+  const onBed = panels.filter((panel) => goesOnBed(panel, cutter))
+  return onBed.length > 0 ? onBed : panels
 }
 
 /** Panels to cut the plates of all these stars from. */

@@ -1,26 +1,33 @@
 import { withTabs } from '../cutter/tabs.js'
 import { goesInto } from '../geometry/goes-into.js'
 import { outlineSize } from '../geometry/outline.js'
-import type { Cutter, Panel, Shop } from '../order/order.js'
+import type { Cutter, Shop } from '../order/order.js'
+import { capital } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
-import type { Mm } from '../units/brand.js'
-import { SHOP } from '../units/tolerance.js'
+import { coverWays } from '../plate/more-plate.js'
+import { type LengthStyle, showLength } from '../units/show.js'
 import type { Draft, Show, Warning } from './warnings.js'
 
 /** What its maker must know of a star's backing before cutting it. */
-export const backingWarnings = ({ backing: plate, star }: Draft, shop: Shop, show: Show): Warning[] => {
+export const backingWarnings = (
+  { backing: plate, star, panels, order }: Draft,
+  shop: Shop,
+  lengths: LengthStyle,
+): Warning[] => {
   if (!plate) return []
+  const show: Show = (length) => showLength(length, lengths)
   const warnings: Warning[] = []
-  if (shop.panels.length > 0 && !shop.panels.some((panel) => plateFits(plate, panel))) {
+  if (shop.panels.length > 0 && panels.length === 0) {
     warnings.push({
       code: 'panel-too-small',
       text: `The backing is ${show(plate.across)} × ${show(plate.height)}${plate.thickness === undefined ? '' : ` and ${show(plate.thickness)} thick`}; no panel of the order holds it.`,
     })
   }
   if (plate.covers < star.jointEdge / 2) {
+    const ways = coverWays(star, plate.order, order.chamfer, lengths)
     warnings.push({
       code: 'backing-covers-little',
-      text: `The backing covers only ${show(plate.covers)} of each ${show(star.jointEdge)} joint. A smaller inset makes the star stronger.`,
+      text: `The backing covers only ${show(plate.covers)} of each ${show(star.jointEdge)} joint.${ways.length === 0 ? '' : ` ${capital(ways.join(' or '))} makes the star stronger.`}`,
     })
   }
   return [...warnings, ...onMachine(plate, shop.cutter, show)]
@@ -54,20 +61,3 @@ const onMachine = (plate: NonNullable<Draft['backing']>, cutter: Cutter, show: S
       : []),
   ]
 }
-
-/** Does the panel hold the plate, lying or standing, and is it as thick? */
-export const plateFits = (
-  plate: { readonly across: Mm; readonly height: Mm; readonly thickness?: Mm },
-  panel: Panel,
-): boolean => {
-  const free = { length: panel.length - 2 * panel.edge, width: panel.width - 2 * panel.edge }
-  const thick =
-    plate.thickness === undefined ||
-    panel.thickness === undefined ||
-    Math.abs(plate.thickness - panel.thickness) <= SHOP
-  return thick && goesInto(plate.across, plate.height, free)
-}
-
-/** Does the panel go onto the cutter's bed, either way round? A cutter without a bed takes any. */
-export const goesOnBed = ({ length, width }: Panel, { bed }: Cutter): boolean =>
-  !bed || goesInto(length, width, bed)

@@ -1,9 +1,23 @@
 import type { Shop } from '../order/order.js'
+import { sentences } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { WHOLE } from '../units/tolerance.js'
-import { boardFits } from './boards.js'
+import { thicknessesOf } from './boards.js'
 import type { StarPlan } from './plan.js'
 import type { Warning } from './warnings.js'
+
+/** The way out where boards of another thickness would carry the arms: nothing is cut from them unasked. */
+export const otherThickness = (
+  stars: readonly Pick<StarPlan, 'otherThicknesses'>[],
+  show: (length: Mm) => string,
+): string | undefined => {
+  const others = thicknessesOf(
+    stars.flatMap(({ otherThicknesses }) => otherThicknesses.map((thickness) => ({ thickness }))),
+  )
+  return others.length === 0
+    ? undefined
+    : `Boards ${others.map(show).join(' or ')} thick would carry the arms too: give the star that thickness for them.`
+}
 
 /** Boards of one kind serve all the stars that need them; where other boards or strips would do too, `stock` decides. */
 export const boardsTooFew = (
@@ -18,15 +32,15 @@ export const boardsTooFew = (
     const needed = Math.ceil(parts - WHOLE)
     const [last] = users.slice(-1)
     if (!board || !last || board.count === undefined || needed <= board.count) continue
-    const others = shop.boards.filter((other) => other !== board)
-    const elsewhere = users.some(({ star, order }) =>
-      others.some((other) => boardFits(other, star.armStrip, order.thickness)),
-    )
+    const elsewhere = users.some(({ boards }) => boards.some((other) => other !== board))
     if (elsewhere || shop.ripKerf !== undefined) continue
     const together = users.length > 1 ? 'The stars together take' : 'It takes'
     warned.set(last, {
       code: 'boards-too-few',
-      text: `${together} at least ${needed} boards of ${show(board.width)} × ${show(board.length)}; the order has ${board.count}.`,
+      text: sentences(
+        `${together} at least ${needed} boards of ${show(board.width)} × ${show(board.length)}; the order has ${board.count}.`,
+        otherThickness(users, show),
+      ),
     })
   }
   return warned

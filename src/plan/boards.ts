@@ -4,7 +4,53 @@ import { mm } from '../units/convert.js'
 import { SAME_POINT, SHOP } from '../units/tolerance.js'
 import type { Blank } from './blank.js'
 
-/** The first board of the shop that an arm fits, and how far it goes. */
+/** The boards that a star's arms may be cut from: all of its one thickness. */
+export interface ArmBoards {
+  /** As the order says, or as thick as the first board that carries the arms and tells it; unknown when absent. */
+  readonly thickness?: Mm
+  /** As the order lists them. One that tells no thickness counts as of this one. */
+  readonly boards: readonly Board[]
+  /** Thicknesses of boards that would carry the arms too and are left out, each once, as the order lists them. */
+  readonly otherThicknesses: readonly Mm[]
+}
+
+/** @param stated as the order says of the star itself */
+export const armBoards = (
+  shop: Pick<Shop, 'boards'> & BoardRules,
+  needed: Mm,
+  stated: Mm | undefined,
+  blank: Blank,
+): ArmBoards => {
+  const carrying = shop.boards.filter(
+    (board) => isWideEnough(board, needed) && blanksOn(board, shop, blank) > 0,
+  )
+  const thickness = stated ?? carrying.find((board) => board.thickness !== undefined)?.thickness
+  const boards = ofThickness(carrying, thickness)
+  return {
+    boards,
+    otherThicknesses: thicknessesOf(carrying.filter((board) => !boards.includes(board))),
+    ...(thickness === undefined ? {} : { thickness }),
+  }
+}
+
+/** Each once, as listed; those within what can be seen at the bench are one. */
+export const thicknessesOf = (listed: readonly { readonly thickness?: Mm }[]): readonly Mm[] => {
+  const told = listed.flatMap(({ thickness }) => (thickness === undefined ? [] : [thickness]))
+  return told.filter((each, index) => !told.slice(0, index).some((one) => Math.abs(one - each) <= SHOP))
+}
+
+/** Boards so thick; where none is, thicker ones, to be planed down. One that tells no thickness counts as so thick. */
+export const ofThickness = (boards: readonly Board[], thickness: Mm | undefined): readonly Board[] => {
+  if (thickness === undefined) return boards
+  const over = (board: Board): number => (board.thickness ?? thickness) - thickness
+  const exact = boards.some((board) => board.thickness !== undefined && Math.abs(over(board)) <= SHOP)
+  return boards.filter((board) => over(board) >= -SHOP && (!exact || over(board) <= SHOP))
+}
+
+/** Within what can be seen at the bench. */
+export const isWideEnough = (board: Board, needed: Mm): boolean => board.width >= needed - SHOP
+
+/** The first board that the arms may be cut from, and how far it goes. */
 export interface BoardUse {
   readonly board: Board
   readonly blanksPerBoard: number
@@ -14,30 +60,25 @@ export interface BoardUse {
   readonly rippedOff: Mm
 }
 
-/** Wide enough, and thick enough when a thickness is asked for? Within what can be seen at the bench. */
-export const boardFits = (board: Board, needed: Mm, thickness: Mm | undefined): boolean =>
-  board.width >= needed - SHOP &&
-  (thickness === undefined || board.thickness === undefined || board.thickness >= thickness - SHOP)
-
 export const boardUse = (
-  shop: Pick<Shop, 'boards'> & BoardRules,
+  { boards: [board] }: ArmBoards,
+  rules: BoardRules,
   needed: Mm,
-  thickness: Mm | undefined,
   blank: Blank,
   blanks: number,
 ): BoardUse | undefined => {
-  for (const board of shop.boards) {
-    if (!boardFits(board, needed, thickness)) continue
-    const blanksPerBoard = blanksOn(board, shop, blank)
-    if (blanksPerBoard === 0) continue
-    const rippedOff = mm(Math.max(0, board.width - needed))
-    return { board, blanksPerBoard, boardsNeeded: Math.ceil(blanks / blanksPerBoard), rippedOff }
+  if (!board) return undefined
+  const blanksPerBoard = blanksOn(board, rules, blank)
+  return {
+    board,
+    blanksPerBoard,
+    boardsNeeded: Math.ceil(blanks / blanksPerBoard),
+    rippedOff: mm(Math.max(0, board.width - needed)),
   }
-  return undefined
 }
 
 /** Each stretch of sound wood gives whole blanks after its own slant. */
-const blanksOn = (board: Board, shop: BoardRules, blank: Blank): number =>
+export const blanksOn = (board: Board, shop: BoardRules, blank: Blank): number =>
   soundStretches(board, shop, blank.slot).reduce((count, stretch) => count + blanksIn(stretch, blank), 0)
 
 const blanksIn = ({ from, to, beyond }: SoundStretch, blank: Blank): number => {

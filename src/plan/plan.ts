@@ -3,22 +3,24 @@ import { regularTipAngle, type Star, solveStar } from '../geometry/star.js'
 import type { Order, Shop, StarOrder } from '../order/order.js'
 import { done, type Outcome, type Problem, problemsOf, refused } from '../order/problem.js'
 import type { Wood } from '../order/season-order.js'
+import { fastenerProblem } from '../plate/fixing.js'
 import { type BackingPlan, planBacking } from '../plate/plan-backing.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
 import { type LengthStyle, showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { type Blank, blankOf } from './blank.js'
-import { type BoardUse, boardUse } from './boards.js'
+import { type ArmBoards, armBoards, type BoardUse, boardUse } from './boards.js'
 import { boardsTooFew } from './boards-too-few.js'
 import type { StarBody } from './body.js'
 import { closureOfFirstCut, closureOfJointCut, closureOfRhombus, gapPerJointError } from './closure.js'
 import { firstMiter, jointMiter, tipAnglesWithin } from './cuts.js'
 import { type MarkPair, markPairs } from './mark-pairs.js'
+import { type PlatePanels, platePanels, supposedThickness } from './plate-panels.js'
 import { biasOf, type SawSetting, sawSetting, withinLimit } from './saw-setting.js'
 import { type Warning, warningsFor } from './warnings.js'
 import type { StarWeight } from './weight.js'
-import { chamferTooDeep, fastenerTold, woodOf } from './wood.js'
+import { chamferTooDeep, woodOf } from './wood.js'
 
 /** The whole cut plan of an order. */
 export interface Plan {
@@ -26,7 +28,8 @@ export interface Plan {
   readonly stars: readonly StarPlan[]
 }
 
-export interface StarPlan {
+/** `thickness` is that of the arms. */
+export interface StarPlan extends ArmBoards, PlatePanels {
   readonly order: StarOrder
   readonly star: Star
   readonly kite: KiteMeasures
@@ -51,10 +54,6 @@ export interface StarPlan {
   /** Gap at the last joint when every joint cut (of a rhombus arm: every first cut) is off by a tenth of a degree. */
   readonly gapPerTenth: Mm
   readonly backing?: BackingPlan
-  /** Of the arms: as the order says, or as thick as the board they are cut from; unknown when absent. */
-  readonly thickness?: Mm
-  /** Of the backing: as the order says, or as thick as the panel that holds it; unknown when absent. */
-  readonly plateThickness?: Mm
   /** What the arms are made of. */
   readonly wood: Wood
   /** Absent while the thickness is unknown. */
@@ -92,6 +91,12 @@ export const planOrder = (order: Order): Outcome<Plan> => {
   return done({ order, stars: stars.map((star) => withWarning(star, tooFew.get(star))) })
 }
 
+/** Of a star whose size is refused. */
+const NO_BOARDS: ArmBoards = { boards: [], otherThicknesses: [] }
+
+/** Of a star without a backing, or whose backing is refused. */
+const NO_PANELS: PlatePanels = { panels: [], otherPlateThicknesses: [] }
+
 const withWarning = (star: StarPlan, warning: Warning | undefined): StarPlan =>
   warning ? { ...star, warnings: [...star.warnings, warning] } : star
 
@@ -111,9 +116,11 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const blank = blankOf(star, shop.saw.kerf, shop.endAllowance)
   const arms = star.points * order.quantity
   const sized = sizeProblems(order, star, blank, lengths)
-  const use = sized.length > 0 ? undefined : boardUse(shop, star.armStrip, order.thickness, blank, arms)
+  const boards: ArmBoards =
+    sized.length > 0 ? NO_BOARDS : armBoards(shop, star.armStrip, order.thickness, blank)
+  const use = boardUse(boards, shop, star.armStrip, blank, arms)
   const tooWide = chamferProblems(order, star, lengths)
-  const tooDeep = chamferTooDeep(order, use, lengths)
+  const tooDeep = chamferTooDeep(order, boards.thickness, lengths)
   const chamfer = tooWide.length > 0 ? undefined : order.chamfer
   const backing = order.backing
     ? planBacking(star, order.backing, order.at.backing, {
@@ -123,7 +130,11 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
         name: order.name,
       })
     : done(undefined)
-  const fastener = fastenerTold(order, use, backing, shop, lengths)
+  const panels = backing.ok && backing.value ? platePanels(backing.value, shop.panels) : NO_PANELS
+  const plateThickness = backing.ok ? panels.plateThickness : supposedThickness(order.backing, shop.panels)
+  const fastener =
+    order.backing &&
+    fastenerProblem(order.backing, order.at.backing, plateThickness, boards.thickness, lengths)
   const problems = [
     ...sized,
     ...tooWide,
@@ -147,6 +158,8 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const plan = {
     order,
     star,
+    ...boards,
+    ...panels,
     kite: { width: kiteWidth(star), area },
     blank,
     firstCut,

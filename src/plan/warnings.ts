@@ -7,7 +7,7 @@ import * as maths from '../units/maths.js'
 import { type LengthStyle, showAngle, showLength } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { backingWarnings } from './backing-warnings.js'
-import { boardFits } from './boards.js'
+import { isWideEnough, ofThickness } from './boards.js'
 import { closureGap, closureOfFirstCut, closureOfJointCut, closureOfRhombus } from './closure.js'
 import type { PlannedCut, StarPlan } from './plan.js'
 
@@ -67,7 +67,7 @@ export const warningsFor = (plan: Draft, shop: Shop, lengths: LengthStyle): Warn
     ...fragileTip(plan),
     ...marks(plan, shop, show),
     ...nearDetents(plan, shop, show),
-    ...backingWarnings(plan, shop, show),
+    ...backingWarnings(plan, shop, lengths),
   ]
 }
 
@@ -129,17 +129,14 @@ export const noBoardText = (
   shop: Shop,
   show: Show,
 ): string => {
-  const wide = shop.boards.filter((board) => boardFits(board, star.armStrip, undefined))
+  const wide = shop.boards.filter((board) => isWideEnough(board, star.armStrip))
   const widest = mm(Math.max(...shop.boards.map(({ width }) => width)))
   if (wide.length === 0) {
     const glue = star.armStrip > USUAL_REACH ? 'Glue boards up to that width' : 'Buy a wider one'
     const largest = show(mm((star.across * widest) / star.armStrip))
     return `No board is ${show(star.armStrip)} wide, as the arms need; the widest is ${show(widest)}. ${glue}, or size the star with board-width: out of the widest board it comes ${largest} across.`
   }
-  if (
-    order.thickness !== undefined &&
-    !wide.some((board) => boardFits(board, star.armStrip, order.thickness))
-  ) {
+  if (order.thickness !== undefined && ofThickness(wide, order.thickness).length === 0) {
     return `The boards that are wide enough for the arms (${show(star.armStrip)}) are thinner than ${show(order.thickness)}.`
   }
   return `No board has sound wood long enough for one arm: it takes ${show(mm(blank.firstTrim + blank.pitch))} of length.`

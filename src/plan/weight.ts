@@ -21,7 +21,7 @@ const HANGER_RESERVE = 4
 /** What the arms are weighed as: of several boards that could carry them, the one they weigh most of. */
 export interface ArmsWood {
   readonly name: string
-  /** In kg/m³ of the star as it is planned, so more where the board is thicker. */
+  /** In kg/m³. */
   readonly density: number
   readonly ofHeaviest?: true
 }

@@ -34,6 +34,7 @@ interface Pair {
  * has a pair of its own where the star hangs by openings in it.
  *
  * @param top how far the plate reaches up the axis
+ * @param more what leaves more room in the upper arm, for advice
  */
 export const planFixing = (
   order: FixingOrder,
@@ -41,6 +42,7 @@ export const planFixing = (
   star: Star,
   obstacles: Obstacles,
   top: number,
+  more: readonly string[],
   lengths: LengthStyle,
 ): Outcome<Fixing> => {
   const plain = bestPair({ ...obstacles, takes: [] }, top)
@@ -53,8 +55,8 @@ export const planFixing = (
         given: `${showLength(order.clear, lengths)} clear`,
         advice:
           clear >= 1
-            ? `Two ${order.kind} in an arm find no room so far from edges, joints and holes. Allowed here: clear of up to ${showAtMost(mm(clear), lengths)}; or a smaller inset.`
-            : `Two ${order.kind} in an arm find no room beside edges, joints and holes. Leave fixing out, or take a smaller inset.`,
+            ? `Two ${order.kind} in an arm find no room so far from edges, joints and holes. Allowed here: clear of up to ${showAtMost(mm(clear), lengths)}; or ${more.join(' or ')}.`
+            : `Two ${order.kind} in an arm find no room beside edges, joints and holes. Leave fixing out, or take ${more.join(' or ')}.`,
       },
     ])
   }

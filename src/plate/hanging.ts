@@ -38,12 +38,14 @@ const HALVINGS = 24
  * the star's centre, the joints keep them above it, and they take weight off above it only.
  *
  * @param top how far the plate reaches up the axis
+ * @param more what leaves more room in the upper arm, for advice
  */
 export const planHanging = (
   order: HangingOrder,
   at: BackingPlaces,
   obstacles: Obstacles,
   top: number,
+  more: readonly string[],
   lengths: LengthStyle,
 ): Outcome<Hanging> => {
   const place = (hole: number, apart: number): Placed =>
@@ -62,7 +64,7 @@ export const planHanging = (
       {
         ...at.hanging,
         given: `${order.kind}, ${showLength(order.hole, lengths)}`,
-        advice: `The plate has no room for it in the upper arm, ${showLength(order.wall, lengths)} from edges and joints. ${smaller} another kind, a smaller wall or inset, or none.`,
+        advice: `The plate has no room for it in the upper arm, ${showLength(order.wall, lengths)} from edges and joints. ${smaller} another kind, a smaller wall, ${more.join(', ')}, or none.`,
       },
     ])
   }

@@ -11,6 +11,7 @@ import type { LengthStyle } from '../units/show.js'
 import { obstaclesOf } from './clearance.js'
 import { type Fixing, planFixing } from './fixing.js'
 import { type Hanging, planHanging } from './hanging.js'
+import { roomWays } from './more-plate.js'
 import { marginOf, plateShape, shapeProblems } from './plate-shape.js'
 
 /** The plate behind a star: one tip up, centre at the origin. */
@@ -54,10 +55,13 @@ export const planBacking = (
   const shape = plateShape(star, order, marginOf(order, chamfer))
   const { min, max } = boxOf([shape.outline])
   const obstacles = obstaclesOf(shape.outline, star)
-  const hanging = order.hanging ? planHanging(order.hanging, at, obstacles, max.y, lengths) : done(undefined)
+  const more = roomWays(star, order, chamfer, lengths)
+  const hanging = order.hanging
+    ? planHanging(order.hanging, at, obstacles, max.y, more, lengths)
+    : done(undefined)
   const takes = hanging.ok ? hanging.value?.takes : undefined
   const fixing = order.fixing
-    ? planFixing(order.fixing, at, star, { ...obstacles, takes: takes ?? [] }, max.y, lengths)
+    ? planFixing(order.fixing, at, star, { ...obstacles, takes: takes ?? [] }, max.y, more, lengths)
     : done(undefined)
   if (!hanging.ok || !fixing.ok) return refused([hanging, fixing].flatMap(problemsOf))
   const part: CutPart = {

@@ -39,7 +39,8 @@ export const marginOf = ({ inset }: Pick<BackingOrder, 'inset'>, chamfer: Mm | u
 const marginLimit = (star: Star, shape: Asked['shape']): Mm =>
   mm((shape === 'auto' ? star.valleyRadius : insetLimit(star, shape)) - LEAST)
 
-const coverOf = (star: Star, { shape, cornerRadius }: Asked, margin: Mm): Mm => {
+/** How much of each joint the largest plate covers that keeps the margin. */
+export const coverOf = (star: Star, { shape, cornerRadius }: Asked, margin: Mm): Mm => {
   if (shape === 'auto') return mm(star.valleyRadius - margin)
   return shape === 'star' && cornerRadius !== undefined
     ? roundedCover(star, margin, cornerRadius)

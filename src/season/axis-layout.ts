@@ -1,5 +1,5 @@
 import type { Shop } from '../order/order.js'
-import { boardFits } from '../plan/boards.js'
+import { isWideEnough, ofThickness } from '../plan/boards.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
@@ -18,7 +18,7 @@ export interface AxisLayout {
   readonly boardAllows?: boolean
 }
 
-export const axisLayout = ({ star, kite, order }: StarPlan, { saw, boards }: Shop): AxisLayout => {
+export const axisLayout = ({ star, kite, thickness }: StarPlan, { saw, boards }: Shop): AxisLayout => {
   const tipMiter = degrees(90 - star.tipAngle / 2)
   const jointMiter = degrees(90 - star.centreAngle / 2)
   return {
@@ -29,6 +29,12 @@ export const axisLayout = ({ star, kite, order }: StarPlan, { saw, boards }: Sho
     sawReaches: Math.max(tipMiter, jointMiter) <= saw.limit,
     ...(boards.length === 0
       ? {}
-      : { boardAllows: boards.some((board) => boardFits(board, kite.width, order.thickness)) }),
+      : {
+          boardAllows:
+            ofThickness(
+              boards.filter((board) => isWideEnough(board, kite.width)),
+              thickness,
+            ).length > 0,
+        }),
   }
 }

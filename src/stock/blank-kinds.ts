@@ -1,16 +1,14 @@
 import { blankIsArm } from '../geometry/kite.js'
 import type { StarPlan } from '../plan/plan.js'
-import type { Mm } from '../units/brand.js'
 import { SAME_ANGLE, SAME_POINT } from '../units/tolerance.js'
 
-/** Blanks that serve any of several stars: equal in width and tip angle, and so in all their settings. */
+/** Blanks that serve any of several stars: equal in width and tip angle, and so in all settings, and in thickness. */
 export interface BlankKind {
   /** `A`, `B` and so on, to mark them with. */
   readonly letter: string
   readonly stars: readonly StarPlan[]
   /** For all stars. */
   readonly count: number
-  readonly thickness?: Mm
   /** Its blank is the arm, so its strip must have exactly its width. */
   readonly exact: boolean
   /** The first of the stars, for the measures they share. */
@@ -28,13 +26,11 @@ export const blankKinds = (stars: readonly StarPlan[]): BlankKind[] => {
   return groups.flatMap((group, index): BlankKind[] => {
     const [plan] = group
     if (!plan) return []
-    const { thickness } = plan.order
     return [
       {
         letter: letterOf(index),
         stars: group,
         count: group.reduce((sum, { arms }) => sum + arms, 0),
-        ...(thickness === undefined ? {} : { thickness }),
         exact: blankIsArm(plan.star),
         plan,
       },
@@ -45,7 +41,9 @@ export const blankKinds = (stars: readonly StarPlan[]): BlankKind[] => {
 const interchangeable = (a: StarPlan, b: StarPlan): boolean =>
   Math.abs(a.star.armStrip - b.star.armStrip) < SAME_POINT &&
   Math.abs(a.star.tipAngle - b.star.tipAngle) < SAME_ANGLE &&
-  a.order.thickness === b.order.thickness &&
+  a.thickness === b.thickness &&
+  a.boards.length === b.boards.length &&
+  a.boards.every((board) => b.boards.includes(board)) &&
   blankIsArm(a.star) === blankIsArm(b.star)
 
 const ALPHABET = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'

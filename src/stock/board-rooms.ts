@@ -1,6 +1,6 @@
 import type { Board, Shop } from '../order/order.js'
 import { overhangOn, slantOn } from '../plan/blank.js'
-import { boardFits, type SoundStretch, soundStretches, spareLength } from '../plan/boards.js'
+import { type SoundStretch, soundStretches, spareLength } from '../plan/boards.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import { SAME_POINT, SHOP } from '../units/tolerance.js'
@@ -39,7 +39,7 @@ export const roomyBoard = (
 ): RoomyBoard => {
   const slot = mm(Math.max(...kinds.map(({ plan }) => plan.blank.slot)))
   const stretches = soundStretches(board, shop, slot)
-  const fitting = kinds.filter(({ plan, thickness }) => boardFits(board, plan.star.armStrip, thickness))
+  const fitting = kinds.filter(({ plan }) => plan.boards.includes(board))
   const widths = fitting
     .map(({ plan }) => plan.star.armStrip)
     .filter((width, index, all) => index === 0 || (all[index - 1] ?? width) - width > SAME_POINT)

@@ -1,5 +1,6 @@
 import type { Board } from '../order/order.js'
-import { done, type Outcome, type Problem, refused } from '../order/problem.js'
+import { done, type Outcome, type Problem, refused, sentences } from '../order/problem.js'
+import { otherThickness } from '../plan/boards-too-few.js'
 import type { Plan } from '../plan/plan.js'
 import { noBoardText } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
@@ -105,11 +106,16 @@ export const missingProblems = (
     if (short === 0) return []
     const names = stars.map((star) => star.order.name).join(', ')
     const length = mm(plan.blank.firstTrim + short * plan.blank.pitch)
+    const show = (each: Mm) => showLength(each, order.lengths)
+    const thick = plan.thickness === undefined ? '' : `, ${show(plan.thickness)} thick`
     return [
       {
         place: 'shop.boards',
         given: `boards for ${count - short} of ${count} arms of ${names}`,
-        advice: `Add boards, raise count, or make fewer stars: about ${showAtLeast(length, order.lengths)} of sound wood, ${showAtLeast(plan.star.armStrip, order.lengths)} wide, is missing. Or list what can be bought, with its price and without a count.`,
+        advice: sentences(
+          `Add boards, raise count, or make fewer stars: about ${showAtLeast(length, order.lengths)} of sound wood, ${showAtLeast(plan.star.armStrip, order.lengths)} wide${thick}, is missing. Or list what can be bought, with its price and without a count.`,
+          otherThickness(stars, show),
+        ),
       },
     ]
   })

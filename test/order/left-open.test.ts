@@ -86,6 +86,17 @@ stars: [{ points: 5, tip-angle: 45, tip-edge: 5, backing: {} }]`
     })
   })
 
+  test('the usual inset is not told where no backing goes by it', () => {
+    const insetTold = (...backings: string[]) =>
+      orderOf({
+        text: `stars: [${backings.map((backing) => `{ regular: 5/2, across: 300, backing: { ${backing} } }`).join(', ')}]`,
+      }).assumed.filter((text) => text.includes('(inset)'))
+    expect(insetTold('shape: auto, covers: 40')).toEqual([])
+    expect(insetTold('shape: auto')).toEqual(['the backing stays 12.0 mm inside the star (inset)'])
+    expect(insetTold('shape: disc, covers: 20')).toHaveLength(1)
+    expect(insetTold('shape: auto, covers: 40', 'shape: star')).toHaveLength(1)
+  })
+
   test('stars without a name are counted, one alone is just a star', () => {
     const star = '{ regular: 5/2, across: 300 }'
     const names = (text: string) => orderOf({ text }).stars.map(({ name, fileName }) => [name, fileName])

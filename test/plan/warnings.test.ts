@@ -269,6 +269,45 @@ it('a detent beside a setting is told with the gap it makes: ten faces 0.1 degre
   expect(texts(45.1)[0]).toContain('by 1.6 mm.')
 })
 
+/*
+ * Five points, tips of 45°, from 200 mm boards: joints of 184.1 mm, see above. 12 mm inside the valleys a plate without
+ * dents covers 172.1 mm at most.
+ */
+it('a backing that covers little is told what makes it cover more', () => {
+  const told = (backing: Record<string, unknown>) =>
+    starPlan(star({ backing }), { saw: { kerf: 2.4 } })
+      .warnings.filter(({ code }) => code === 'backing-covers-little')
+      .map(({ text }) => text.slice(text.indexOf('joint.') + 7))
+  expect(told({ shape: 'star', inset: 110 })).toEqual(['A smaller inset makes the star stronger.'])
+  expect(told({ shape: 'auto', inset: 110 })).toEqual(['A smaller inset makes the star stronger.'])
+  expect(told({ shape: 'auto', covers: 60 })).toEqual([
+    'A longer covers (up to 172.1 mm) makes the star stronger.',
+  ])
+  expect(told({ shape: 'auto', inset: 110, covers: 74.1 })).toEqual([
+    'A longer covers with a smaller inset makes the star stronger.',
+  ])
+})
+
+it('too few boards of the first one\u2019s thickness: the plan tells that others would carry the arms', () => {
+  const shop = {
+    saw: { kerf: 2.4 },
+    boards: [
+      { width: 70, length: 400, thickness: 19, count: 1 },
+      { width: 70, length: 2400, thickness: 12 },
+      { width: 60, length: 2400, thickness: 25 },
+    ],
+  }
+  const five = { points: 5, 'tip-angle': 45, 'board-width': 70 }
+  const texts = (more: Record<string, unknown>) =>
+    starPlan({ ...five, ...more }, shop).warnings.flatMap(({ code, text }) =>
+      code === 'boards-too-few' ? [text] : [],
+    )
+  expect(texts({})).toEqual([
+    'It takes at least 2 boards of 70.0 mm × 400.0 mm; the order has 1. Boards 12.0 mm thick would carry the arms too: give the star that thickness for them.',
+  ])
+  expect(texts({ thickness: 12 })).toEqual([])
+})
+
 describe('too few boards of one kind', () => {
   const codes = (shop: Record<string, unknown>, stars: readonly Record<string, unknown>[]) =>
     planOf(JSON.stringify({ shop, stars })).stars.flatMap(({ warnings }) => warnings.map(({ code }) => code))

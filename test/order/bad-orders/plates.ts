@@ -142,7 +142,7 @@ export const PLATE_PLANS: readonly BadOrder[] = [
     'holes too large for the upper arm',
     star('inset: 9, hanging: { kind: cord, hole: 40 }'),
     [
-      'stars[0].backing.hanging, line 1: given cord, 40.0 mm. The plate has no room for it in the upper arm, 6.0 mm from edges and joints. Allowed here: holes of up to 20.4 mm; or another kind, a smaller wall or inset, or none.',
+      'stars[0].backing.hanging, line 1: given cord, 40.0 mm. The plate has no room for it in the upper arm, 6.0 mm from edges and joints. Allowed here: holes of up to 20.4 mm; or another kind, a smaller wall, a smaller inset, or none.',
     ],
   ],
   [
@@ -164,6 +164,28 @@ export const PLATE_PLANS: readonly BadOrder[] = [
     star('inset: 9, fixing: { kind: nails, clear: 40 }'),
     [
       'stars[0].backing.fixing, line 1: given 40.0 mm clear. Two nails in an arm find no room so far from edges, joints and holes. Allowed here: clear of up to 19.0 mm; or a smaller inset.',
+    ],
+  ],
+  // Its joints are 70 mm / sin 45° × sin 22.5° / sin 36° = 64.45 mm long; 12 mm inside the valleys that leaves 52.45 mm.
+  [
+    'holes too large for a plate that goes by what it covers',
+    star('shape: auto, covers: 30, hanging: { kind: cord, hole: 40 }'),
+    [
+      'stars[0].backing.hanging, line 1: given cord, 40.0 mm. The plate has no room for it in the upper arm, 6.0 mm from edges and joints. Allowed here: holes of up to 1.9 mm; or another kind, a smaller wall, a longer covers (up to 52.4 mm), shape: star, or none.',
+    ],
+  ],
+  [
+    'nails too near for a plate that goes by what it covers',
+    star('shape: auto, covers: 40, fixing: { kind: nails, clear: 20 }'),
+    [
+      'stars[0].backing.fixing, line 1: given 20.0 mm clear. Two nails in an arm find no room so far from edges, joints and holes. Allowed here: clear of up to 7.9 mm; or a longer covers (up to 52.4 mm) or shape: star.',
+    ],
+  ],
+  [
+    'the same where it covers all that the inset leaves',
+    star('shape: auto, inset: 12, covers: 52.4, fixing: { kind: nails, clear: 30 }'),
+    [
+      'stars[0].backing.fixing, line 1: given 30.0 mm clear. Two nails in an arm find no room so far from edges, joints and holes. Allowed here: clear of up to 10.3 mm; or a longer covers with a smaller inset or shape: star.',
     ],
   ],
   [
