@@ -1,6 +1,7 @@
 import * as v from 'valibot'
 import { FEWEST_POINTS, MOST_POINTS } from '../geometry/star.js'
 import { LONGEST_PAGE, PAPER_NAMES, type PaperName } from '../tables/paper.js'
+import { mm } from '../units/convert.js'
 import type { Units } from '../units/read-length.js'
 import {
   amountField,
@@ -19,6 +20,9 @@ import { group, listOf } from './schema-group.js'
 import { signedAngleField } from './signed-angle-field.js'
 import { seasonKeys } from './wood-keys.js'
 
+/** What a star's size may be written as, whichever of its measures it names; `planStar` has narrower limits for some. */
+export const SIZES = { least: mm(5), most: mm(20_000) } as const
+
 /**
  * The order as a person writes it: the one source of the reader's checks, of the JSON Schema that editors use and of
  * the flags' help. Rules that join several keys stand in `checks.ts`.
@@ -28,7 +32,7 @@ import { seasonKeys } from './wood-keys.js'
 export const orderSchema = (units: Units) => {
   const optionalLength = (least: number, most: number, says: string, wayOut?: string) =>
     v.optional(lengthField(units, { least, most, says, ...(wayOut === undefined ? {} : { wayOut }) }))
-  const size = (says: string) => optionalLength(5, 20_000, says)
+  const size = (says: string) => optionalLength(SIZES.least, SIZES.most, says)
   const price = v.optional(
     amountField({ least: 0, most: 1_000_000, says: 'Price of one, in your own currency' }),
   )

@@ -1,14 +1,13 @@
 import type { RefObject } from 'preact'
 import { useRef } from 'preact/hooks'
 import { type Point, point } from '../geometry/point.js'
+import type { Limits } from './pull-limits.js'
 
 /** What a pull has done so far. */
 export interface Pull {
-  /** Where the grip is pulled to, in the drawing's mm, y up. */
-  readonly to: Point
   /** From where it was, in pixels, y up. */
   readonly by: Point
-  /** Of the drawing, in mm. */
+  /** Of the drawing where the pull began, in mm: the view may follow the star. */
   readonly pixel: number
   /** The same pull goes on. */
   readonly on: boolean
@@ -22,15 +21,15 @@ interface Props {
   /** For whoever hears the page. */
   readonly name: string
   readonly value: number
-  readonly least: number
-  readonly most: number
+  /** What it can be moved to at all. */
+  readonly limits: Limits
   readonly valueText: string
   readonly onPull: (pull: Pull) => void
   /** One step more or less by key, ten with Page Up and Page Down. */
   readonly onStep: (steps: number) => void
   /** To the least, or to the most, that this saw cuts: Home and End. */
   readonly onEnd: (end: 'least' | 'most') => void
-  readonly onHold: (held: boolean) => void
+  readonly onHold?: (held: boolean) => void
 }
 
 const STEPS: Readonly<Record<string, number>> = {
@@ -48,23 +47,16 @@ const ROOM = 3.2
 
 /** A place of the drawing that can be pulled, or moved by keys. */
 export const Grip = (props: Props) => {
-  const { drawn, at, size, onPull, onStep, onEnd, onHold } = props
-  /** Where the pull began, on the screen and in the drawing. */
-  const began = useRef({ x: 0, y: 0, at, on: false })
+  const { drawn, at, size, limits, onPull, onStep, onEnd, onHold } = props
+  /** Where the pull began on the screen, with how many pixels to the drawing's mm. */
+  const began = useRef({ x: 0, y: 0, scale: 0, on: false })
   const pull = ({ clientX, clientY }: PointerEvent): void => {
-    const scale = drawn.current?.getScreenCTM()?.a
-    if (!scale) return
     const from = began.current
-    const by = point(clientX - from.x, from.y - clientY)
-    onPull({
-      to: point(from.at.x + by.x / scale, from.at.y + by.y / scale),
-      by,
-      pixel: 1 / scale,
-      on: from.on,
-    })
+    if (from.scale === 0) return
+    onPull({ by: point(clientX - from.x, from.y - clientY), pixel: 1 / from.scale, on: from.on })
     from.on = true
   }
-  const release = (): void => onHold(false)
+  const release = (): void => onHold?.(false)
   return (
     <g
       class="grip"
@@ -72,13 +64,14 @@ export const Grip = (props: Props) => {
       tabindex={0}
       aria-label={props.name}
       aria-valuenow={props.value}
-      aria-valuemin={props.least}
-      aria-valuemax={props.most}
+      aria-valuemin={Math.min(limits.least, props.value)}
+      aria-valuemax={Math.max(limits.most, props.value)}
       aria-valuetext={props.valueText}
       onPointerDown={(event: PointerEvent) => {
         ;(event.currentTarget as Element).setPointerCapture(event.pointerId)
-        began.current = { x: event.clientX, y: event.clientY, at, on: false }
-        onHold(true)
+        const scale = drawn.current?.getScreenCTM()?.a ?? 0
+        began.current = { x: event.clientX, y: event.clientY, scale, on: false }
+        onHold?.(true)
       }}
       onPointerMove={(event: PointerEvent) => {
         if ((event.currentTarget as Element).hasPointerCapture(event.pointerId)) pull(event)

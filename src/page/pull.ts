@@ -1,12 +1,8 @@
 import { tipAngleLimit } from '../geometry/star.js'
-import type { Degrees, Mm } from '../units/brand.js'
-import { degrees, mm, radians, toDegrees, toRadians } from '../units/convert.js'
+import type { Degrees } from '../units/brand.js'
+import { degrees, radians, toDegrees, toRadians } from '../units/convert.js'
 import * as maths from '../units/maths.js'
 import { toStep } from '../units/step.js'
-
-/** A size to a step that a rule shows, at least one step. */
-export const steppedSize = (length: number, step: number): Mm =>
-  mm(Math.max(step, toStep(length, step, Math.round)))
 
 /**
  * The tip angle of the star whose valleys are `share` of its radius away from the centre:
@@ -46,7 +42,7 @@ export const steppedTipAngle = (points: number, tipAngle: Degrees, step: Degrees
 
 /** One pixel never turns a tip by more than this. */
 const FINEST_PULL = degrees(1)
-/** Pixels that a pull goes past the end of what the saw cuts before the tip follows. */
+/** Pixels that a pull goes past the end of what the saw cuts before the star follows. */
 const HALT = 40
 
 /**
@@ -76,6 +72,21 @@ export const pulledTipAngle = (
     ? haltedAt(haltedAt(pixels, pixelsTo(range.most), 1), pixelsTo(range.least), -1)
     : pixels
   return tipAngleAt(points, Math.max(LEAST_SHARE, from + step * halted))
+}
+
+/**
+ * Centre to tip, in mm, of a star whose tip is pulled outwards by so many pixels; 0 where it is pulled past the centre.
+ * At the largest that the saw takes it halts, and goes on when pulled further.
+ *
+ * @param pixel in mm
+ */
+export const pulledRadius = (
+  { radius, largest }: { readonly radius: number; readonly largest: number | undefined },
+  pixels: number,
+  pixel: number,
+): number => {
+  const halted = largest === undefined ? pixels : haltedAt(pixels, (largest - radius) / pixel, 1)
+  return Math.max(0, radius + pixel * halted)
 }
 
 /** A valley at the centre would be no star. */

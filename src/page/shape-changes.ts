@@ -19,18 +19,15 @@ export const SHAPE_KEYS = ['points', 'tip-angle', 'slenderest', 'regular']
 const shapeOf = (starIndex: number, given: Readonly<Record<string, string | number | boolean>>): Change[] =>
   SHAPE_KEYS.map((key) => [['stars', starIndex, key], given[key]])
 
-/** A star by its tip angle, in whole steps of the saw's scale. */
-export const tipAngleChanges = (starIndex: number, star: Star, tipAngle: Degrees, step: Degrees): Change[] =>
-  shapeOf(starIndex, {
-    points: star.points,
-    'tip-angle': Number(trimmed(steppedTipAngle(star.points, tipAngle, step), 4)),
-  })
+/** A star by its tip angle. */
+export const tipAngleChanges = (starIndex: number, points: number, tipAngle: Degrees): Change[] =>
+  shapeOf(starIndex, { points, 'tip-angle': Number(trimmed(tipAngle, 4)) })
 
-/** The star as it is, its shape given in another way; the regular one has 5 points or more. */
+/** The star as it is, its shape given in another way: a tip angle in whole steps of the saw's scale; the regular one has 5 points or more. */
 export const shapeChanges = (starIndex: number, star: Star, shape: ShapeName, step: Degrees): Change[] => {
   switch (shape) {
     case 'tip-angle':
-      return tipAngleChanges(starIndex, star, star.tipAngle, step)
+      return tipAngleChanges(starIndex, star.points, steppedTipAngle(star.points, star.tipAngle, step))
     case 'slenderest':
       return shapeOf(starIndex, { points: star.points, slenderest: true })
     case 'regular':

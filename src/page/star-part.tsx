@@ -1,4 +1,4 @@
-import { FEWEST_POINTS, MOST_POINTS, type SizeName, type Star } from '../geometry/star.js'
+import { FEWEST_POINTS, MOST_POINTS, type SizeName } from '../geometry/star.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { countAt, type OrderDocument, type OrderPlace, writtenAt } from '../order/edit-text.js'
 import { SIZE_KEYS } from '../order/flags.js'
@@ -7,47 +7,26 @@ import { fileNameOf } from '../order/star-name.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { WarningCode } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
-import { degrees, MM_PER_INCH, mm } from '../units/convert.js'
-import { type LengthStyle, showAngle, showAtMost, showLength, showNumber } from '../units/show.js'
-import { toStep } from '../units/step.js'
+import { type LengthStyle, showAngle, showAtMost, showLength } from '../units/show.js'
 import { BackingFields } from './backing-fields.js'
-import { type Change, useBench } from './bench.js'
-import { asTyped, LabelledField, TextField } from './field.js'
-import { steppedSize } from './pull.js'
+import { useBench } from './bench.js'
+import { LabelledField, TextField } from './field.js'
 import { Select } from './select.js'
-import { SHAPES, shapeChanges, tipAngleChanges } from './shape-changes.js'
+import { SHAPES, shapeChanges } from './shape-changes.js'
+import { largestRadius, STAR_SIZES, starSize, typedLength } from './star-sizes.js'
 import { StarView } from './star-view.js'
 import { TypedInput } from './typed-input.js'
+import { usePulls } from './use-pulls.js'
 import { readWall } from './wall.js'
 import { WallView } from './wall-view.js'
 import { Warnings } from './warnings.js'
 import { toneOf, WOOD_TONES } from './wood-tones.js'
-
-/** What a size is called, and what of the star it is. */
-const SIZES: readonly {
-  readonly value: SizeName
-  readonly words: string
-  readonly of: (star: Star) => Mm
-}[] = [
-  { value: 'board-width', words: 'Board width it takes', of: (star) => star.armStrip },
-  { value: 'across', words: 'Width across', of: (star) => star.across },
-  { value: 'height', words: 'Height', of: (star) => star.height },
-  { value: 'radius', words: 'Centre to tip', of: (star) => star.radius },
-  { value: 'tip-edge', words: 'Tip edge', of: (star) => star.tipEdge },
-]
 
 /** The species of the order; until it has one, paper. */
 const TONE_CHOICES = [
   { value: '', words: 'as ordered' },
   ...WOOD_TONES.map(({ name }) => ({ value: name, words: name })),
 ]
-
-/** What a pull moves a size by. */
-const pullStep = ({ units }: LengthStyle): number => (units === 'mm' ? 1 : MM_PER_INCH / 16)
-
-/** A length as it is typed in the order's units. */
-const typed = (length: Mm, lengths: LengthStyle): string | number =>
-  asTyped(showNumber(length, lengths).replace(/\.0$/, ''))
 
 /** Warnings of a star that is pulled too far for the saw. */
 const BEYOND_SAW: readonly WarningCode[] = ['saw-limit', 'crosscut']
@@ -67,63 +46,27 @@ export const StarPart = ({
   readonly wall: string
   readonly onWall: (wall: string) => void
 }) => {
-  const { change, pull, document, starIndex, plan: whole } = useBench()
+  const { change, document, starIndex, plan: whole } = useBench()
   const { lengths, shop } = whole.order
   const { star } = plan
   const at = (key: string) => ['stars', starIndex, key] as const
-  const written = SIZES.find(({ value }) => document.hasIn(at(value)))
-  const size = written ?? SIZES.find(({ value }) => value === plan.order.size.by)
+  const size = STAR_SIZES.find(({ value }) => document.hasIn(at(value))) ?? starSize(plan.order.size.by)
+  const pulls = usePulls(plan, size)
   const tone = toneOf(toneName === '' ? plan.wood.name : toneName)
-  if (!size || !tone) return null
+  if (!tone) return null
   const shape = document.hasIn(at('regular'))
     ? 'regular'
     : document.hasIn(at('slenderest'))
       ? 'slenderest'
       : 'tip-angle'
-  const step = pullStep(lengths)
-  const sized = (length: number): Change => [
-    at(size.value),
-    typed(steppedSize(length, step), { ...lengths, nearest: 16 }),
-  ]
   const chooseSize = (chosen: SizeName): void => {
-    const next = SIZES.find(({ value }) => value === chosen)
-    if (next) change([at(size.value), undefined], [at(chosen), typed(next.of(star), lengths)])
+    change([at(size.value), undefined], [at(chosen), typedLength(starSize(chosen).of(star), lengths)])
   }
-  const { crosscut } = shop.saw
-  const largest = crosscut === undefined ? undefined : (star.radius * crosscut) / plan.blank.longestCut
   const hung = readWall(wall, lengths)
   return (
     <section aria-labelledby="star-heading" class="part">
       <h2 id="star-heading">The star</h2>
-      <StarView
-        plan={plan}
-        lengths={lengths}
-        tone={tone}
-        {...(largest === undefined
-          ? {}
-          : {
-              largest,
-              onLargest: () =>
-                pull(false, sized(toStep((size.of(star) * largest) / star.radius, step, Math.floor))),
-            })}
-        readsTo={shop.saw.readsTo}
-        onSize={(factor, on) => pull(on, sized(size.of(star) * factor))}
-        onSizeStep={(steps) => pull(false, sized(toStep(size.of(star), step, Math.round) + steps * step))}
-        onTipAngle={(tipAngle, on) =>
-          pull(on, ...tipAngleChanges(starIndex, star, tipAngle, shop.saw.readsTo))
-        }
-        onTipAngleStep={(steps) =>
-          pull(
-            false,
-            ...tipAngleChanges(
-              starIndex,
-              star,
-              degrees(star.tipAngle + steps * shop.saw.readsTo),
-              shop.saw.readsTo,
-            ),
-          )
-        }
-      />
+      <StarView plan={plan} lengths={lengths} tone={tone} pulls={pulls} />
       <p class="live" aria-live="polite">
         {plan.order.name}, {plan.order.quantity === 1 ? 'one star' : `${plan.order.quantity} stars`}:{' '}
         {showLength(star.across, lengths)} across, {showLength(star.height, lengths)} high, tip{' '}
@@ -132,7 +75,8 @@ export const StarPart = ({
       </p>
       <Warnings of={plan.warnings.filter(({ code }) => BEYOND_SAW.includes(code))} />
       <p class="hint">
-        Pull the tip for the size, the valley for slimmer or fatter. {rangeTold(plan, largest, lengths)}
+        Pull the tip for the size, the valley for slimmer or fatter.{' '}
+        {rangeTold(plan, largestRadius(plan, shop.saw), lengths)}
       </p>
       <div class="fields">
         <TextField place={at('name')} label="Name" words also={namesakes(document, starIndex)} />
@@ -150,7 +94,7 @@ export const StarPart = ({
           <TextField place={at('points')} label="Points" hint={`${FEWEST_POINTS} to ${MOST_POINTS}`} />
         )}
         {shape === 'tip-angle' && <TextField place={at('tip-angle')} label="Tip angle, degrees" />}
-        <Select id="size" label="Size by" value={size.value} choices={SIZES} onChoose={chooseSize} />
+        <Select id="size" label="Size by" value={size.value} choices={STAR_SIZES} onChoose={chooseSize} />
         <TextField place={at(size.value)} label={size.words} also={[at(SIZE_KEYS[0])]} />
         <TextField place={at('thickness')} label="Thickness of the arms" />
         <TextField place={at('chamfer')} label="Chamfer" hint="empty: none" />
@@ -183,13 +127,13 @@ export const StarPart = ({
 }
 
 /** What the thick lines on the drawing mean. */
-const rangeTold = ({ tipAngles }: StarPlan, largest: number | undefined, lengths: LengthStyle): string => {
+const rangeTold = ({ tipAngles }: StarPlan, largest: Mm | undefined, lengths: LengthStyle): string => {
   const tips = tipAngles
     ? `The thick lines are what this saw cuts without a wedge: tips from ${showAngle(tipAngles.least)} to ${showAngle(tipAngles.most)}`
     : 'This saw cuts no star of so many points without a wedge'
   return largest === undefined
     ? `${tips}.`
-    : `${tips}; of this shape, up to ${showAtMost(mm(largest), lengths)} from centre to tip.`
+    : `${tips}; of this shape, up to ${showAtMost(largest, lengths)} from centre to tip.`
 }
 
 /** The mistake of two equal names stands at the later one; it is told at this one too. */

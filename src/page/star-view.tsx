@@ -1,45 +1,44 @@
 import { useRef, useState } from 'preact/hooks'
-import { type Point, point, polar, scale } from '../geometry/point.js'
-import { starOutline, tipAngleLimit } from '../geometry/star.js'
+import { add, leftOf, type Point, point, polar, scale, subtract } from '../geometry/point.js'
+import { type Star, starOutline } from '../geometry/star.js'
 import type { StarPlan } from '../plan/plan.js'
-import type { Degrees } from '../units/brand.js'
+import type { Degrees, Radians } from '../units/brand.js'
 import { degrees, toRadians } from '../units/convert.js'
 import * as maths from '../units/maths.js'
 import type { LengthStyle } from '../units/show.js'
 import { showAngle, showLength } from '../units/show.js'
 import { Grip, type Pull } from './grip.js'
-import { pulledTipAngle, steppedRange, valleyShare } from './pull.js'
+import { pulledRadius, pulledTipAngle, valleyShare } from './pull.js'
+import type { Pulls } from './use-pulls.js'
 import type { WoodTone } from './wood-tones.js'
 
 interface Props {
   readonly plan: StarPlan
   readonly lengths: LengthStyle
   readonly tone: WoodTone
-  /** Centre to tip of the largest star of this shape that the saw's crosscut takes, in mm, where that is known. */
-  readonly largest?: number
-  /** The star's new size over its old one; `on` while the same pull goes on. */
-  readonly onSize: (factor: number, on: boolean) => void
-  readonly onSizeStep: (steps: number) => void
-  /** To the largest that the saw takes, where that is known. */
-  readonly onLargest?: () => void
-  readonly onTipAngle: (tipAngle: Degrees, on: boolean) => void
-  readonly onTipAngleStep: (steps: number) => void
-  /** The step of the saw's scale. */
-  readonly readsTo: Degrees
+  readonly pulls: Pulls
 }
 
 /** From the tip that is pulled to the valley that is, at least: grips that touch are pulled by mistake. */
 const GRIPS_APART = degrees(30)
 
+const UP = toRadians(degrees(90))
+
+/** How far a view reaches over the star at least, over its radius: figures and grip have room. */
+const NEAREST_EDGE = 1.04
+
 /** The star as it hangs, y down as SVG has it, with a grip at its top tip and one in a valley to the right. */
 export const StarView = (props: Props) => {
   const { star, tipAngles } = props.plan
-  const { lengths, tone } = props
+  const { lengths, tone, pulls } = props
+  const { largest } = pulls.radii
+  const { cut } = pulls.tipAngles
   const drawn = useRef<SVGSVGElement>(null)
+  /** What the view reached to when the tip was taken hold of. */
   const [held, setHeld] = useState<number>()
   const fits = star.radius * 1.22
-  const reach = held ?? fits
-  const hold = (holds: boolean): void => setHeld(holds ? fits : undefined)
+  // The view is steady under the finger until the star nears its edge, then it follows.
+  const reach = held === undefined ? fits : Math.max(held, star.radius * NEAREST_EDGE)
   const size = reach * 0.045
   const text = reach * 0.08
   const corners = starOutline(star).vertices
@@ -47,16 +46,22 @@ export const StarView = (props: Props) => {
   const way = toRadians(degrees(90 - star.centreAngle * (valley + 0.5)))
   const valleyAt = (tipAngle: Degrees): Point => polar(star.radius * valleyShare(star.points, tipAngle), way)
   const range = tipAngles && ([valleyAt(tipAngles.least), valleyAt(tipAngles.most)] as const)
-  const ends = tipAngles && steppedRange(tipAngles, props.readsTo)
-  /** The tip angle where the pull of the valley began. */
-  const began = useRef(star.tipAngle)
-  const pullValley = ({ by, pixel, on }: Pull): void => {
-    if (!on) began.current = star.tipAngle
-    const outwards = by.x * maths.cos(way) + by.y * maths.sin(way)
-    const from = { points: star.points, tipAngle: began.current, range: ends }
-    props.onTipAngle(pulledTipAngle(from, outwards, pixel / star.radius), on)
+  /** The star where the pull began. */
+  const began = useRef(star)
+  const beginning = (on: boolean): Star => {
+    if (!on) began.current = star
+    return began.current
   }
-  const up = props.largest === undefined ? undefined : Math.min(props.largest, reach * 1.03)
+  const pullTip = ({ by, pixel, on }: Pull): void => {
+    const { radius } = beginning(on)
+    pulls.toRadius(pulledRadius({ radius, largest }, by.y, pixel), on)
+  }
+  const pullValley = ({ by, pixel, on }: Pull): void => {
+    const { points, tipAngle, radius } = beginning(on)
+    const outwards = by.x * maths.cos(way) + by.y * maths.sin(way)
+    pulls.toTipAngle(pulledTipAngle({ points, tipAngle, range: cut }, outwards, pixel / radius), on)
+  }
+  const up = largest === undefined ? undefined : Math.min(largest, reach * 1.03)
   const left = Math.min(...corners.map(({ x }) => x))
   const low = Math.min(...corners.map(({ y }) => y))
   return (
@@ -89,12 +94,14 @@ export const StarView = (props: Props) => {
       {range && (
         <g class="saw-range">
           <path d={`M${at(range[0])}L${at(range[1])}`} stroke-width={size * 0.5} />
+          <path d={range.map((end) => bar(end, way, size * 1.7)).join('')} stroke-width={size * 0.3} />
           <title>What this saw can cut without a wedge</title>
         </g>
       )}
       {up !== undefined && (
         <g class="saw-range">
           <path d={`M0 ${-Math.min(star.radius * 0.72, up / 2)}V${-up}`} stroke-width={size * 0.5} />
+          {up === largest && <path d={bar(point(0, up), UP, size * 1.7)} stroke-width={size * 0.3} />}
           <title>How large this saw can cut it</title>
         </g>
       )}
@@ -113,13 +120,12 @@ export const StarView = (props: Props) => {
         size={size}
         name="Size of the star, centre to tip"
         value={Math.round(star.radius)}
-        least={1}
-        most={10_000}
+        limits={{ least: Math.round(pulls.radii.least), most: Math.round(pulls.radii.most) }}
         valueText={showLength(star.radius, lengths)}
-        onPull={({ to, on }) => props.onSize(Math.max(0.02, to.y / star.radius), on)}
-        onStep={props.onSizeStep}
-        onEnd={(end) => end === 'most' && props.onLargest?.()}
-        onHold={hold}
+        onPull={pullTip}
+        onStep={pulls.bySizeSteps}
+        onEnd={(end) => end === 'most' && largest !== undefined && pulls.toRadius(largest, false)}
+        onHold={(holds) => setHeld(holds ? fits : undefined)}
       />
       <Grip
         drawn={drawn}
@@ -127,13 +133,11 @@ export const StarView = (props: Props) => {
         size={size}
         name="Tip angle, slimmer or fatter"
         value={star.tipAngle}
-        least={1}
-        most={tipAngleLimit(star.points)}
+        limits={pulls.tipAngles}
         valueText={showAngle(star.tipAngle)}
         onPull={pullValley}
-        onStep={props.onTipAngleStep}
-        onEnd={(end) => ends && props.onTipAngle(ends[end], false)}
-        onHold={hold}
+        onStep={pulls.byTipAngleSteps}
+        onEnd={(end) => cut && pulls.toTipAngle(cut[end], false)}
       />
     </svg>
   )
@@ -157,6 +161,12 @@ const Figure = (props: {
     {props.children}
   </text>
 )
+
+/** Across the end of a range, where a pull along `way` halts. */
+const bar = (end: Point, way: Radians, long: number): string => {
+  const across = leftOf(polar(long, way))
+  return `M${at(add(end, across))}L${at(subtract(end, across))}`
+}
 
 const at = ({ x, y }: Point): string => `${x.toFixed(3)} ${(-y).toFixed(3)}`
 const pointsOf = (corners: readonly Point[]): string => corners.map(at).join(' ')

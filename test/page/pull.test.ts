@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { solveStar } from '../../src/geometry/star.js'
-import { pulledTipAngle, steppedRange } from '../../src/page/pull.js'
+import { pulledRadius, pulledTipAngle, steppedRange } from '../../src/page/pull.js'
 import { degrees, mm } from '../../src/units/convert.js'
 
 /** As on a phone. */
@@ -49,5 +49,28 @@ describe('the valley of a star that is pulled', () => {
       most: 89.5,
     })
     expect(steppedRange({ least: degrees(45.1), most: degrees(45.4) }, degrees(0.5))).toBeUndefined()
+  })
+})
+
+describe('the tip of a star that is pulled', () => {
+  const from = { radius: 300, largest: undefined }
+
+  it('stays under the finger, and does not pass the centre', () => {
+    expect(pulledRadius(from, 20, 2)).toBe(340)
+    expect(pulledRadius(from, -20, 2)).toBe(260)
+    expect(pulledRadius(from, -400, 2)).toBe(0)
+  })
+
+  it('halts at the largest that the saw takes, and goes on when it is pulled further', () => {
+    const within = { radius: 300, largest: 350 }
+    expect(pulledRadius(within, 20, 2)).toBe(340)
+    for (const pixels of [25, 40, 65]) expect(pulledRadius(within, pixels, 2)).toBe(350)
+    expect(pulledRadius(within, 75, 2)).toBe(370)
+    expect(pulledRadius(within, -20, 2)).toBe(260)
+  })
+
+  it('does not halt at what it comes from behind', () => {
+    const beyond = { radius: 400, largest: 350 }
+    for (const pixels of [-30, -20, 10]) expect(pulledRadius(beyond, pixels, 2)).toBe(400 + 2 * pixels)
   })
 })
