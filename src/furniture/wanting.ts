@@ -7,14 +7,14 @@ import { FURNITURE, type FurnitureName } from './furniture-names.js'
 import { looksOf, UNSEEN } from './painted.js'
 import { type DrawnPiece, textsOf } from './read-furniture.js'
 import { linesDrop, roomFor, type SlotValues, slotsIn } from './slots.js'
-import { type Refuse, refuseInto, type Tell } from './svg-refusal.js'
+import { firstOf, type Refuse, refuseInto, type Tell } from './svg-refusal.js'
 import { wantingLines } from './wanting-lines.js'
 
 /**
  * What a piece lacks that a page cannot do without: sheets that cannot be told apart, or that do not say how large they
  * are, are not to be trusted.
  */
-export const wantingIn = (file: string, name: FurnitureName, piece: DrawnPiece): Problem[] => {
+export const wantingIn = (file: string, name: FurnitureName, piece: DrawnPiece): readonly Problem[] => {
   const problems: Problem[] = []
   const refuse = refuseInto(file, problems)
   const tell: Tell = (given, advice) => problems.push({ place: file, given, advice })
@@ -22,7 +22,7 @@ export const wantingIn = (file: string, name: FurnitureName, piece: DrawnPiece):
   for (const { mark } of textsOf(piece)) tooNarrow(mark, tell)
   unseenSlots(name, piece, refuse)
   wantingLines(name, piece, tell, refuse)
-  return problems
+  return firstOf(file, problems)
 }
 
 const inBraces = (slots: readonly string[]): string => slots.map((slot) => `{${slot}}`).join(', ')
