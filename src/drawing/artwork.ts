@@ -61,4 +61,6 @@ export interface ArtText {
   readonly colour: string
   /** The text is set smaller, and at last cut short, to stay within it. */
   readonly room?: Mm
+  /** As many lines as a value may be broken into, one below the other; 1 where nothing is said. */
+  readonly lines?: number
 }

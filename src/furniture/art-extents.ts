@@ -4,7 +4,7 @@ import type { Extents } from '../geometry/outline.js'
 import { add, direction, distance, type Point, point, scale, subtract, turn } from '../geometry/point.js'
 import * as maths from '../units/maths.js'
 import { SAME_POINT } from '../units/tolerance.js'
-import { slotsIn } from './slots.js'
+import { linesDrop, READABLE, slotsIn } from './slots.js'
 
 /** Accents over capitals reach that much above the baseline, over the height of a capital (Helvetica: Å 936). */
 const ACCENTED = 0.936 / 0.718
@@ -28,14 +28,15 @@ const boxAround = (spots: readonly Point[]): Extents => {
 
 const ENDLESS: Extents = { min: point(-Infinity, -Infinity), max: point(Infinity, Infinity) }
 
-const textCorners = ({ text, at, anchor, height, turn: angle, room }: ArtText): Point[] => {
+const textCorners = (mark: ArtText): Point[] => {
+  const { text, at, anchor, height, turn: angle, room } = mark
   const across = room ?? textWidth(text, height)
   const left = anchor === 'start' ? 0 : anchor === 'middle' ? -across / 2 : -across
   const accented = slotsIn(text).length > 0 || /[^\x20-\x7e]/.test(text)
   const top = accented ? height * ACCENTED : height
-  return [left, left + across].flatMap((x) =>
-    [-TAIL * height, top].map((y) => add(at, turn(point(x, y), angle))),
-  )
+  // Further lines are lower than a first that stands alone.
+  const bottom = Math.max(TAIL * height, linesDrop(mark) + TAIL * Math.min(height, READABLE))
+  return [left, left + across].flatMap((x) => [-bottom, top].map((y) => add(at, turn(point(x, y), angle))))
 }
 
 function* pathInk({ steps, stroke }: ArtPath): Generator<Point> {

@@ -10,7 +10,7 @@ import { attributeAdvice, describes, ELEMENT_NAMES } from './svg-allowed.js'
 import { readMark } from './svg-mark.js'
 import { LARGEST_NUMBER } from './svg-numbers.js'
 import { INITIAL, type Properties, readProperties } from './svg-properties.js'
-import { type Refuse, refuseInto } from './svg-refusal.js'
+import { firstOf, type Refuse, refuseInto } from './svg-refusal.js'
 import { readSize } from './svg-size.js'
 import { readText } from './svg-text.js'
 import { combined, keepsPlaces, type Matrix, readTransform, TRANSFORM_ALLOWED } from './svg-transform.js'
@@ -62,7 +62,7 @@ export const readPiece = (file: string, name: FurnitureName, text: string): Outc
   if (drawn.length === 0 && problems.length === 0)
     refuse(tree.value, undefined, 'It draws nothing. Leave the file out to have the usual piece.')
   return problems.length > 0 || !size
-    ? refused(problems)
+    ? refused(firstOf(file, problems))
     : done({ artwork: { ...size, marks: drawn.map(({ mark }) => mark) }, drawn })
 }
 

@@ -12,17 +12,24 @@ export type Refuse = (
 export type Tell = (given: string, advice: string) => void
 
 /** More than a person mends at once. */
-export const MOST_TOLD = 20
+const MOST_TOLD = 20
 const LONGEST_SHOWN = 40
 
-/** Collects the mistakes of a file into `problems`, the first {@link MOST_TOLD} of them. */
+/** Collects the mistakes of a file into `problems`. */
 export const refuseInto =
   (file: string, problems: Problem[]): Refuse =>
   (element, of, advice) => {
-    if (problems.length < MOST_TOLD)
-      problems.push({ place: file, line: element.line, given: given(element, of), advice })
+    problems.push({ place: file, line: element.line, given: given(element, of), advice })
     return undefined
   }
+
+/** The first mistakes of a file, and how many more there are. */
+export const firstOf = (file: string, problems: readonly Problem[]): readonly Problem[] => {
+  const untold = problems.length - MOST_TOLD
+  if (untold <= 0) return problems
+  const more = untold === 1 ? '1 more mistake' : `${untold} more mistakes`
+  return [...problems.slice(0, MOST_TOLD), { place: file, given: more, advice: 'Mend the ones above first.' }]
+}
 
 const given = ({ name }: SvgElement, of: Parameters<Refuse>[1]): string => {
   if (!of) return `<${short(name)}>`

@@ -32,6 +32,7 @@ export const readText = (
   const text = lineOf(element, properties, slots, refuse)
   const [x, y] = numbersOf(element, ['x', 'y'], refuse) ?? []
   const room = readRoom(element, text, refuse)
+  const lines = readLines(element, refuse)
   if (stroke !== undefined)
     refuse(element, ['stroke', stroke], 'Allowed: text in its fill only. Give it stroke="none".')
   if (fontSize === undefined) refuse(element, undefined, 'Allowed: text with its font-size, in mm.')
@@ -51,6 +52,7 @@ export const readText = (
     turn: radians(maths.atan2(matrix[1], matrix[0])),
     colour: fill,
     ...(room === undefined ? {} : { room: mm(room * size) }),
+    ...(lines === undefined ? {} : { lines }),
   }
 }
 
@@ -89,3 +91,20 @@ const readRoom = (element: SvgElement, text: string | undefined, refuse: Refuse)
     ? room
     : refuse(element, ['data-room', written], `Allowed: a width of ${LEAST_ROOM} mm or more.`)
 }
+
+const MOST_LINES = 4
+
+const readLines = (element: SvgElement, refuse: Refuse): number | undefined => {
+  const written = element.attributes.get('data-lines')
+  if (written === undefined) return undefined
+  const lines = readNumber(written)
+  return element.attributes.has('data-room') && lines !== undefined && LINE_COUNTS.includes(lines)
+    ? lines
+    : refuse(
+        element,
+        ['data-lines', written],
+        `Allowed: 1 to ${MOST_LINES}, beside data-room, the width of each line.`,
+      )
+}
+
+const LINE_COUNTS = Array.from({ length: MOST_LINES }, (_, index) => index + 1)

@@ -6,15 +6,15 @@ import { showAtLeast } from '../units/show.js'
 import { FURNITURE, type FurnitureName } from './furniture-names.js'
 import { looksOf, UNSEEN } from './painted.js'
 import { type DrawnPiece, textsOf } from './read-furniture.js'
-import { roomFor, type SlotValues, slotsIn } from './slots.js'
-import { type Refuse, refuseInto, type Tell } from './svg-refusal.js'
+import { linesDrop, roomFor, type SlotValues, slotsIn } from './slots.js'
+import { firstOf, type Refuse, refuseInto, type Tell } from './svg-refusal.js'
 import { wantingLines } from './wanting-lines.js'
 
 /**
  * What a piece lacks that a page cannot do without: sheets that cannot be told apart, or that do not say how large they
  * are, are not to be trusted.
  */
-export const wantingIn = (file: string, name: FurnitureName, piece: DrawnPiece): Problem[] => {
+export const wantingIn = (file: string, name: FurnitureName, piece: DrawnPiece): readonly Problem[] => {
   const problems: Problem[] = []
   const refuse = refuseInto(file, problems)
   const tell: Tell = (given, advice) => problems.push({ place: file, given, advice })
@@ -22,7 +22,7 @@ export const wantingIn = (file: string, name: FurnitureName, piece: DrawnPiece):
   for (const { mark } of textsOf(piece)) tooNarrow(mark, tell)
   unseenSlots(name, piece, refuse)
   wantingLines(name, piece, tell, refuse)
-  return problems
+  return firstOf(file, problems)
 }
 
 const inBraces = (slots: readonly string[]): string => slots.map((slot) => `{${slot}}`).join(', ')
@@ -72,11 +72,14 @@ const HEIGHTS = [1 / 6, 1 / 2, 5 / 6]
 const COLUMN = 0.5
 
 /** Spots all over the room that a text may take. */
-const spotsIn = ({ text, at, anchor, height, turn: reading, room }: ArtText): Point[] => {
+const spotsIn = (mark: ArtText): Point[] => {
+  const { text, at, anchor, height, turn: reading, room, lines = 1 } = mark
   const across = room ?? textWidth(text, height)
   const left = anchor === 'start' ? 0 : anchor === 'middle' ? -across / 2 : -across
   const count = Math.ceil(across / COLUMN)
   return Array.from({ length: count }, (_, index) => left + ((index + 0.5) / count) * across).flatMap((x) =>
-    HEIGHTS.map((share) => add(at, turn(point(x, share * height), reading))),
+    Array.from({ length: lines }, (_, index) => (index * linesDrop(mark)) / Math.max(1, lines - 1)).flatMap(
+      (drop) => HEIGHTS.map((share) => add(at, turn(point(x, share * height - drop), reading))),
+    ),
   )
 }

@@ -8,7 +8,7 @@ import { PADDING } from './padding.js'
 import type { Page } from './page.js'
 import { type SetNotes, setNotes } from './place-notes.js'
 import { type Sheet, windowSize } from './sheet.js'
-import { type SheetTitle, strip } from './strip.js'
+import { among, type SheetTitle, strip } from './strip.js'
 
 /** Notes that find no room beside their figure, on a sheet of their own. */
 export const notesPage = (notes: Notes, title: SheetTitle, order: Order, furniture: Furniture): Page => {
@@ -18,6 +18,7 @@ export const notesPage = (notes: Notes, title: SheetTitle, order: Order, furnitu
   return {
     name: title.sheet,
     sheet,
+    among: (sheets, others) => notesPage(notes, among(title, sheets, others), order, furniture),
     views: [{ shapes: block.labels, window, shift }],
     furniture: () => strip(sheet, title, order, furniture),
   }

@@ -16,7 +16,7 @@ import {
 } from './seam-furniture.js'
 import type { Seam, SeamLine } from './seams.js'
 import type { Sheet } from './sheet.js'
-import { type SheetTitle, strip } from './strip.js'
+import { among, type SheetTitle, strip } from './strip.js'
 import { MAP_WIDTH } from './strip-room.js'
 
 /** A laid-out figure with all that its pages have in common. */
@@ -44,6 +44,7 @@ export const pageOf = (
   return {
     name: title.sheet,
     sheet,
+    among: (sheets, others) => pageOf(figure, place, among(title, sheets, others), order, furniture),
     views: [{ shapes: figure.shapes, reach: figure.reach, window: sheet.window, shift }],
     furniture: () => {
       const below = strip(sheet, title, order, furniture)

@@ -15,6 +15,8 @@ export interface Page {
   readonly views: readonly View[]
   /** What is printed around and over the views; made when it is needed, for a large drawing has hundreds of pages. */
   readonly furniture: () => PageFurniture
+  /** The same page among as many of its drawing, the rest of which stands on other sheets: `S1`. */
+  readonly among?: (sheets: number, others: readonly string[]) => Page
 }
 
 export interface PageFurniture {

@@ -1,6 +1,6 @@
 import type { Furniture } from '../furniture/furniture-set.js'
 import type { Order } from '../order/order.js'
-import type { Bookmark, PrintedBook, PrintedDrawing } from './page.js'
+import type { Bookmark, Page, PrintedBook, PrintedDrawing } from './page.js'
 import { shareSheets, type TitledPage } from './share-sheets.js'
 
 /** A star's drawings on their pages. */
@@ -36,5 +36,29 @@ export const patternBook = (
     })
     return { title: name, page: children[0]?.page ?? 0, children }
   })
-  return { title: order.title, pages, bookmarks }
+  return { title: order.title, pages: numbered(drawings, pages, whereTo), bookmarks }
+}
+
+/** A drawing that shares a sheet has fewer sheets of its own than in its own file: its title blocks say so. */
+const numbered = (
+  drawings: readonly PrintedDrawing[],
+  pages: readonly Page[],
+  whereTo: readonly number[],
+): Page[] => {
+  const made = [...pages]
+  let first = 0
+  for (const { pages: alone } of drawings) {
+    const places = whereTo.slice(first, first + alone.length)
+    first += alone.length
+    const own = places.filter((place, index) => pages[place] === alone[index])
+    const others = [...new Set(places)].flatMap((place) =>
+      own.includes(place) ? [] : (pages[place]?.name ?? []),
+    )
+    if (others.length === 0) continue
+    for (const place of own) {
+      const page = pages[place]
+      if (page) made[place] = page.among?.(own.length, others) ?? page
+    }
+  }
+  return made
 }

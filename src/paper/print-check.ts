@@ -162,7 +162,8 @@ const words = (order: Order, middle: Point): Shape[] => {
   const { units } = order.lengths
   const ways = 'roll' in order.shop.paper.sheet ? ROLL_WAYS : SHEET_WAYS
   const [one, other] = units === 'mm' ? ['150 mm', '6 in'] : ['6 in', '150 mm']
-  const sample = units === 'mm' ? ['149.2 mm', '149.6 mm'] : ['5.97 in', '5.98 in']
+  const sample = units === 'mm' ? ['149.2 mm', '149.6 mm'] : ['5 31/32 in', '5 63/64 in']
+  const fineness = units === 'mm' ? 'half a millimetre (1/64 in)' : '1/64 in (half a millimetre)'
   const field = (title: string, lines: readonly string[], side: -1 | 1, level: -1 | 1): Label[] => {
     const x = side < 0 ? middle.x - LONGEST / 2 : middle.x + BESIDE
     const y = level > 0 ? middle.y + LONGEST / 2 : middle.y - BESIDE - 4
@@ -185,7 +186,7 @@ const words = (order: Order, middle: Point): Shape[] => {
     ...field(
       '2. Measure both rulers',
       [
-        `with a steel rule, from the first line to the last, to half a millimetre (1/64 in). Take the scale of ${one}; ${other} will do as well, but write its unit.`,
+        `with a steel rule, from the first line to the last, to ${fineness}. Take the scale of ${one}; ${other} will do as well, but write its unit.`,
       ],
       1,
       1,

@@ -7,6 +7,7 @@ import { closedOutline } from '../geometry/outline.js'
 import { point } from '../geometry/point.js'
 import { PRINT_CHECK_LENGTHS } from '../order/fields.js'
 import type { Order, PrintedCheck } from '../order/order.js'
+import type { Mm } from '../units/brand.js'
 import { inches, mm, toInches } from '../units/convert.js'
 import { fixed, type LengthStyle, showLength, showNumber, trimmed } from '../units/show.js'
 import { toStep } from '../units/step.js'
@@ -22,6 +23,13 @@ export interface SheetTitle {
   readonly sheet: string
   readonly sheets: number
 }
+
+/** The title of one of so many sheets of a drawing, and which others show the rest: `arm pattern, see S1`. */
+export const among = (title: SheetTitle, sheets: number, others: readonly string[]): SheetTitle => ({
+  ...title,
+  sheets,
+  documentType: [title.documentType, ...(others.length > 0 ? [`see ${others.join(', ')}`] : [])].join(', '),
+})
 
 export interface Strip extends PageFurniture {
   /** Lower left corner of the square for a page map. */
@@ -83,20 +91,25 @@ const correction = ({ shop, lengths }: Order, across: number, window: { x: numbe
 const frame = ({ window: { min, max } }: Sheet): Shape =>
   path('GUIDE', closedOutline([min, point(max.x, min.y), max, point(min.x, max.y)]))
 
-/** How far a reading may be off: half a millimetre. */
-const READING = mm(0.5)
+/** How far a reading may be off on each ruler, as the print check asks for it: half a millimetre, or 1/64 in. */
+const READINGS: readonly { readonly of: Mm; readonly off: Mm; readonly words: string }[] = [
+  { of: PRINT_CHECK_LENGTHS.mm, off: mm(0.5), words: 'half a millimetre' },
+  { of: PRINT_CHECK_LENGTHS.in, off: inches(1 / 64), words: '1/64 in' },
+]
 
-/** What was corrected, and what a reading to half a millimetre leaves open (a share of the length, as it was read). */
+/** What was corrected, and what the readings leave open: a share of the length, the larger of the two ways. */
 export const correctionText = ({ across, along }: PrintedCheck, lengths: LengthStyle): string => {
   const read = ({ measured, of }: PrintedCheck['across']): string =>
     of === PRINT_CHECK_LENGTHS.mm
       ? `${trimmed(measured, 2)} for ${trimmed(of, 2)} mm`
       : `${trimmed(toInches(measured), 3)} for ${trimmed(toInches(of), 3)} in`
+  const used = READINGS.filter(({ of }) => of === across.of || of === along.of)
   const sample = lengths.units === 'mm' ? mm(100) : inches(4)
-  const off = (READING * sample) / Math.min(across.of, along.of)
+  const off = Math.max(...used.map((reading) => (reading.off * sample) / reading.of))
   const open =
     lengths.units === 'mm'
       ? `${fixed(toStep(off, 0.1, Math.ceil), 1)} mm`
       : `${fixed(toStep(toInches(mm(off)), 0.001, Math.ceil), 3)} in`
-  return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. As they were read to half a millimetre, ${showLength(sample, lengths)} on this sheet may still be off by ${open}.`
+  const fineness = used.map(({ words }) => words).join(' and ')
+  return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. As they were read to ${fineness}, ${showLength(sample, lengths)} on this sheet may still be off by ${open}.`
 }

@@ -20,14 +20,44 @@ const read = (body: string): Artwork => {
   return outcome.value
 }
 
+const round = (value: number): number => Math.round(value * 1e9) / 1e9
+
 // Common practice, no published source: what a person is told is judged by reading it.
 describe('what cannot be drawn exactly is refused by element and line', () => {
   test.each(BAD_BODIES)('%s', (body, advice) => expect(told(drawing(body))).toEqual(advice))
   test.each(BAD_XML)('%s', (body, advice) => expect(told(drawing(body))).toEqual(advice))
   test.each(BAD_FILES)('%s', (text, advice) => expect(told(text)).toEqual(advice))
 
-  it('tells at most twenty mistakes', () => {
-    expect(told(drawing('<image/>\n'.repeat(100)))).toHaveLength(20)
+  it.each([
+    [20, []],
+    [21, ['mark.svg: given 1 more mistake. Mend the ones above first.']],
+    [100, ['mark.svg: given 80 more mistakes. Mend the ones above first.']],
+  ])('of %i mistakes twenty are told, and how many more there are', (count, more) => {
+    const all = told(drawing('<image/>\n'.repeat(count)))
+    expect(all.slice(0, 20).every((each) => /line \d+: given <image>/.test(each))).toBe(true)
+    expect(all.slice(20)).toEqual(more)
+  })
+
+  // SVG 2 (CSS Transforms): skewX(45) takes 1,y to 1 + y,y. Lines would get as many widths as directions.
+  it('leaning shapes are filled exactly where SVG has them; their lines and lettering are refused', () => {
+    const leaning = (body: string): string => `<g transform="skewX(45)">\n${body}</g>`
+    const { marks, height } = read(leaning('<rect y="1" width="2" height="3"/>'))
+    const [mark] = marks
+    const corners = mark?.kind === 'path' ? mark.steps.flatMap((step) => ('at' in step ? [step.at] : [])) : []
+    expect(corners.map(({ x, y }) => [round(x), round(height - y)])).toEqual([
+      [1, 1],
+      [3, 1],
+      [6, 4],
+      [4, 4],
+    ])
+    const lined = '<rect width="2" height="3" stroke="black" stroke-width=".2"/>'
+    expect(told(drawing(leaning(lined)))).toEqual([
+      'mark.svg, line 3: given <rect>. Allowed: lines moved, turned, mirrored, or scaled alike both ways.',
+    ])
+    const lettered = '<text x="0" y="3" font-family="Arial" font-size="2">Hut</text>'
+    expect(told(drawing(leaning(lettered)))).toEqual([
+      'mark.svg, line 3: given <text>. Allowed: text moved, turned, or scaled alike both ways, not mirrored.',
+    ])
   })
 })
 

@@ -6,7 +6,9 @@ import type { ArtText, Artwork } from '../../src/drawing/artwork.js'
 import { FURNITURE, FURNITURE_NAMES, type FurnitureName } from '../../src/furniture/furniture-names.js'
 import { readFurniture } from '../../src/furniture/read-furniture.js'
 import { fillSlots, slotsIn } from '../../src/furniture/slots.js'
+import { strangeSign } from '../../src/order/lettered-text.js'
 import { showProblem } from '../../src/order/problem.js'
+import { DEJAVU } from '../../src/tables/letter-widths.js'
 
 const FOLDER = new URL('../../templates/', import.meta.url)
 const source = (name: FurnitureName): string => readFileSync(new URL(`${name}.svg`, FOLDER), 'utf8')
@@ -116,6 +118,8 @@ describe.each(['scale-check-mm', 'scale-check-in'] as const)('%s', (name) => {
   })
 })
 
+const CAPTIONS: readonly string[] = ['DOCUMENT TYPE', 'SHEET', 'SCALE', 'DATE', 'CREATOR']
+
 describe('the title block', () => {
   const block = artwork('title-block')
   const slots = texts(block).flatMap(({ text }) => slotsIn(text))
@@ -152,9 +156,44 @@ describe('the title block', () => {
     expect(word?.at.x).toBe(value?.at.x)
   })
 
+  /** Broken lines lose the space between them. */
+  const unspaced = (text: string): string => text.replaceAll(' ', '')
+  const expectWhole = (slot: 'title' | 'supplementary-title' | 'creator', value: string): void => {
+    const lines = texts(fillSlots(block, { [slot]: value })).filter(({ text }) => !CAPTIONS.includes(text))
+    expect(unspaced(lines.map(({ text }) => text).join(''))).toBe(unspaced(value))
+  }
+
+  // Capitals of ISO 3098 begin at 1.8 mm.
+  it.each([
+    'Workshop by the pier, Halyna Kovalenko',
+    'The boathouse workshop, M. Lindqvist Jr.',
+    'Майстерня біля озера, Галина Коваленко',
+    'Jürgen-Maximilian von der Übersee-Brücke',
+  ])('shows the creator %s whole, in capitals of 1.8 mm or more', (creator) => {
+    const lines = texts(fillSlots(block, { creator })).filter(({ text }) => !CAPTIONS.includes(text))
+    expect(lines.map(({ text }) => text).join(' ')).toBe(creator)
+    for (const { height } of lines) expect(height).toBeGreaterThanOrEqual(1.8)
+  })
+
+  it('shows whole every creator that an order takes: 40 of the widest letters too', () => {
+    const takes = [...DEJAVU.widths.keys()].filter((sign) => sign.trim() !== '')
+    const taken = takes.filter((sign) => strangeSign(sign, 'name') === undefined)
+    expect(taken.length).toBeGreaterThan(2000)
+    for (const sign of taken) expectWhole('creator', sign.repeat(40))
+  })
+
+  it.each(['W', 'M', 'Щ', 'Ω'])('shows whole a title of 60 %s and what it is of', (sign) => {
+    for (const what of ['arm pattern', 'left arm cradle', 'glue-up frame'])
+      expectWhole('title', `${sign.repeat(60)}: ${what}`)
+  })
+
+  it('shows whole the title of an order in 60 capitals', () => {
+    expectWhole('supplementary-title', 'STARS FOR THE WINTER FAIR OF THE VILLAGE BY THE LAKE IN 2031')
+  })
+
   it('leaves empty cells to be filled by hand, and no braces', () => {
     const lettered = texts(fillSlots(block, {})).map(({ text }) => text)
-    expect(lettered).toEqual(['TITLE', 'DOCUMENT TYPE', 'SHEET', 'DATE', 'CREATOR', 'SCALE'])
+    expect(lettered).toEqual(CAPTIONS)
   })
 })
 

@@ -60,7 +60,7 @@ const TEMPLATES = FURNITURE_NAMES.map((name) => ({
   // Slots are wider than their room until they are filled; here only the words must agree.
   svg: readFileSync(new URL(`../../templates/${name}.svg`, import.meta.url), 'utf8')
     .replaceAll(/\{[a-z-]+\}/g, 'Hut')
-    .replaceAll(/ data-room="[^"]*"/g, ''),
+    .replaceAll(/ data-(?:room|lines)="[^"]*"/g, ''),
 }))
 
 const head = '<svg xmlns="http://www.w3.org/2000/svg" width="56mm" height="24mm" viewBox="0 0 56 24">'
@@ -76,6 +76,10 @@ const MADE: readonly { name: FurnitureName; what: string; svg: string }[] = [
   [
     'transforms within transforms',
     '<g transform="translate(28 12) rotate(20)"><g transform="scale(-1.5 1.5)" stroke="red" stroke-width=".4" fill="none"><path d="M-8-2h10v4l-4 2z"/></g><path transform="skewX(30) matrix(1 .2 0 .5 3 -4)" d="M0 0h9v6h-9z" fill="teal"/></g>',
+  ],
+  [
+    'leaning shapes',
+    '<g transform="skewX(20)"><rect x="2" y="2" width="10" height="14" fill="teal"/><rect x="16" y="2" width="12" height="8" rx="3"/></g><circle transform="translate(40 2) skewY(15)" cx="6" cy="5" r="4" fill="#c50"/>',
   ],
   [
     'joins, ends and dashes',

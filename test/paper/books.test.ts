@@ -5,6 +5,7 @@ import { boxesMeet } from '../../src/geometry/outline.js'
 import { point } from '../../src/geometry/point.js'
 import { makeOrder } from '../../src/make.js'
 import { showProblem } from '../../src/order/problem.js'
+import type { Page } from '../../src/paper/page.js'
 import { bytesOf } from '../prints.js'
 import { type ReadPage, readBookmarks, readPdf } from '../read-back/read-pdf.js'
 
@@ -124,6 +125,35 @@ describe.each(EVERY)('all-patterns.pdf of %s', (_, text) => {
       )
       expect(lettered.filter((text) => text.endsWith('...'))).toEqual([])
     }
+  })
+
+  it('numbers sheets by those that are in the book, and says which shared one shows the rest', () => {
+    const blockOf = (page: Page): string[] =>
+      page
+        .furniture()
+        .artwork.flatMap(({ artwork }) => artwork.marks)
+        .flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))
+    const names = order.book.pages.map(({ name }) => name)
+    const sharedNames = names.filter((name) => /^S\d+$/.test(name))
+    for (const { drawing, print } of order.drawings) {
+      const shapes = new Set(print.pages.flatMap(({ views }) => views.flatMap((view) => view.shapes)))
+      const shows = order.book.pages.filter(({ views }) =>
+        views.some((view) => view.shapes.some((shape) => shapes.has(shape))),
+      )
+      const own = shows.filter(({ name }) => !sharedNames.includes(name))
+      for (const page of own) {
+        const words = blockOf(page)
+        expect(words, drawing.title).toContain(`${page.name} / ${own.length}`)
+        const shared = shows.flatMap(({ name }) => (sharedNames.includes(name) ? [name] : []))
+        const kind = drawing.kind.replaceAll('-', ' ')
+        expect(words).toContain(shared.length > 0 ? `${kind}, see ${shared.join(', ')}` : kind)
+      }
+      // In the drawing's own file all of its sheets are there.
+      for (const page of print.pages) expect(blockOf(page)).toContain(`${page.name} / ${print.pages.length}`)
+    }
+    for (const page of order.book.pages)
+      if (sharedNames.includes(page.name))
+        expect(blockOf(page)).toContain(`${page.name} / ${sharedNames.length}`)
   })
 
   it('keeps drawings that share a sheet apart, each whole in a window of its own', () => {

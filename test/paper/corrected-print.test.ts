@@ -129,8 +129,8 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     )
   }
 
-  // 0.5 mm of 150 mm is a share of 1/300: 0.33 mm of 100 mm. Of 6 in it is 1/304.8: 0.0131 in
-  // of 4 in. What is uncertain is rounded up.
+  // 0.5 mm of 150 mm is a share of 1/300: 0.33 mm of 100 mm, 0.0133 in of 4 in. 1/64 in of 6 in is 1/384: 0.0104 in
+  // of 4 in, 0.26 mm of 100 mm. Of one ruler in each way the larger counts. What is uncertain is rounded up.
   it.each([
     [
       'mm',
@@ -140,7 +140,17 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     [
       'in',
       readInches({ across: 0.992, along: 1.004 }),
-      'Corrected for a printer that makes 5.952 for 6 in across the sheet and 6.024 for 6 in along it. As they were read to half a millimetre, 4 in on this sheet may still be off by 0.014 in.',
+      'Corrected for a printer that makes 5.952 for 6 in across the sheet and 6.024 for 6 in along it. As they were read to 1/64 in, 4 in on this sheet may still be off by 0.011 in.',
+    ],
+    [
+      'mm',
+      readInches({ across: 0.992, along: 1.004 }),
+      'Corrected for a printer that makes 5.952 for 6 in across the sheet and 6.024 for 6 in along it. As they were read to 1/64 in, 100.0 mm on this sheet may still be off by 0.3 mm.',
+    ],
+    [
+      'in',
+      'printed: { across: 148.8 mm, along: 5 31/32 in }',
+      'Corrected for a printer that makes 148.8 for 150 mm across the sheet and 5.969 for 6 in along it. As they were read to half a millimetre and 1/64 in, 4 in on this sheet may still be off by 0.014 in.',
     ],
   ])(
     'in %s: every page of patterns says what was corrected and what is left uncertain',
