@@ -7,7 +7,14 @@ import { fastenerProblem } from '../plate/fixing.js'
 import { type BackingPlan, planBacking } from '../plate/plan-backing.js'
 import type { Degrees, Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
-import { type LengthStyle, showAngle, showAtLeast, showAtMost, showLength } from '../units/show.js'
+import {
+  type LengthStyle,
+  showAngle,
+  showAtLeast,
+  showAtMost,
+  showGivenLength,
+  showLength,
+} from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { type Blank, blankOf } from './blank.js'
 import { type ArmBoards, armBoards, type BoardUse, boardUse } from './boards.js'
@@ -208,7 +215,7 @@ const plannedCut = (
 
 /** Is the star too large to be meant, or too small to be cut? */
 const sizeProblems = (order: StarOrder, star: Star, blank: Blank, lengths: LengthStyle): Problem[] => {
-  const at = { ...order.at.size, given: showLength(order.size.length, lengths) }
+  const at = { ...order.at.size, given: showGivenLength(order.size.length, lengths) }
   const largest = Math.max(star.across, star.height, blank.side, star.armStrip)
   if (largest > LARGEST) {
     return [
@@ -237,7 +244,7 @@ const chamferProblems = (order: StarOrder, star: Star, lengths: LengthStyle): Pr
   if (chamfer !== undefined && chamfer >= star.edgeDistance) {
     problems.push({
       ...order.at.chamfer,
-      given: showLength(chamfer, lengths),
+      given: showGivenLength(chamfer, lengths),
       advice: `Chamfers from both sides would meet: this star allows less than ${showAtMost(star.edgeDistance, lengths)}.`,
     })
   }

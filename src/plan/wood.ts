@@ -2,7 +2,7 @@ import type { Panel, Shop, StarOrder } from '../order/order.js'
 import type { Problem } from '../order/problem.js'
 import type { Wood } from '../order/season-order.js'
 import type { Mm } from '../units/brand.js'
-import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
+import { type LengthStyle, showAtMost, showGivenLength } from '../units/show.js'
 import { starBody } from './body.js'
 import type { StarPlan } from './plan.js'
 import { type ArmsWood, weighStar } from './weight.js'
@@ -64,7 +64,7 @@ export const chamferTooDeep = (
   return order.chamfer !== undefined && thickness !== undefined && order.chamfer >= thickness
     ? {
         ...order.at.chamfer,
-        given: showLength(order.chamfer, lengths),
+        given: showGivenLength(order.chamfer, lengths),
         advice: `Allowed: less than the board's thickness, ${showAtMost(thickness, lengths)}.`,
       }
     : undefined

@@ -4,7 +4,7 @@ import type { BackingOrder, BackingPlaces, FixingOrder } from '../order/order.js
 import { done, type Outcome, type Problem, refused } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { mm, radians } from '../units/convert.js'
-import { type LengthStyle, showAtLeast, showAtMost, showLength } from '../units/show.js'
+import { type LengthStyle, showAtLeast, showAtMost, showGivenLength, showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 import { clearOf, type Obstacles } from './clearance.js'
 
@@ -52,7 +52,7 @@ export const planFixing = (
     return refused([
       {
         ...at.fixing,
-        given: `${showLength(order.clear, lengths)} clear`,
+        given: `${showGivenLength(order.clear, lengths)} clear`,
         advice:
           clear >= 1
             ? `Two ${order.kind} in an arm find no room so far from edges, joints and holes. Allowed here: clear of up to ${showAtMost(mm(clear), lengths)}; or ${more.join(' or ')}.`
@@ -141,7 +141,7 @@ export const fastenerProblem = (
       : `The ${fixing.kind} would hardly reach into the arm.`
   return {
     ...at.fixingLength,
-    given: showLength(fixing.length, lengths),
+    given: showGivenLength(fixing.length, lengths),
     advice:
       most >= least
         ? `${why} Allowed: from ${showAtLeast(least, lengths)} to ${showAtMost(most, lengths)}.`

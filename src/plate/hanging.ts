@@ -6,7 +6,7 @@ import { done, type Outcome, refused } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import * as maths from '../units/maths.js'
-import { type LengthStyle, showAtLeast, showAtMost, showLength } from '../units/show.js'
+import { type LengthStyle, showAtLeast, showAtMost, showGivenLength, showLength } from '../units/show.js'
 import { type Capsule, type Obstacles, wallOf } from './clearance.js'
 
 /** Openings on the plate's upper axis that the star hangs by. */
@@ -63,7 +63,7 @@ export const planHanging = (
     return refused([
       {
         ...at.hanging,
-        given: `${order.kind}, ${showLength(order.hole, lengths)}`,
+        given: `${order.kind}, ${showGivenLength(order.hole, lengths)}`,
         advice: `The plate has no room for it in the upper arm, ${showLength(order.wall, lengths)} from edges and joints. ${smaller} another kind, a smaller wall, ${more.join(', ')}, or none.`,
       },
     ])
@@ -78,7 +78,7 @@ export const planHanging = (
     return refused([
       {
         ...at.apart,
-        given: showLength(order.apart, lengths),
+        given: showGivenLength(order.apart, lengths),
         advice:
           order.apart < least
             ? `Too little wood would be left between the holes. Allowed here: from ${showAtLeast(mm(least), lengths)}.`

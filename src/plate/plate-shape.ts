@@ -13,7 +13,7 @@ import type { Problem } from '../order/problem.js'
 import { removedWidth } from '../order/removed-width.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { type LengthStyle, showAtLeast, showAtMost, showLength } from '../units/show.js'
+import { type LengthStyle, showAtLeast, showAtMost, showGivenLength, showLength } from '../units/show.js'
 import { SAME_POINT } from '../units/tolerance.js'
 
 /** The plate's outline, one tip up, centre at the origin, and what it hides and holds. */
@@ -126,7 +126,7 @@ const roundingProblems = (
     : [
         {
           ...at.cornerRadius,
-          given: showLength(cornerRadius, lengths),
+          given: showGivenLength(cornerRadius, lengths),
           advice: `Nothing straight would be left of the plate's edges. Allowed here: up to ${showAtMost(mm(limit - 2 * SAME_POINT), lengths)}, or a smaller inset.`,
         },
       ]
@@ -142,7 +142,7 @@ const coverProblems = (
 ): Problem[] => {
   const { shape, covers } = order
   if (covers === undefined) return []
-  const at0 = { ...at.covers, given: showLength(covers, lengths) }
+  const at0 = { ...at.covers, given: showGivenLength(covers, lengths) }
   const covered = coverOf(star, order, margin)
   if (shape === 'auto' && covers < LEAST)
     return [{ ...at0, advice: `That is no plate. Allowed: from ${showAtLeast(LEAST, lengths)}.` }]

@@ -5,7 +5,7 @@ import type { Plan } from '../plan/plan.js'
 import { noBoardText } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
-import { showAtLeast, showLength } from '../units/show.js'
+import { showAtLeast, showGivenLength, showLength } from '../units/show.js'
 import { type BlankKind, blankKinds } from './blank-kinds.js'
 import { type RoomyBoard, roomyBoard } from './board-rooms.js'
 import { type CuttingProblem, costStep, fits, type Supply } from './cutting-problem.js'
@@ -91,7 +91,7 @@ const homelessProblems = ({ stars }: BlankKind, { order }: Plan): Problem[] =>
     const length = mm(star.blank.firstTrim + star.blank.pitch)
     return {
       ...at.size,
-      given: showLength(size.length, lengths),
+      given: showGivenLength(size.length, lengths),
       advice: `${name}: ${noBoardText(star, shop, (each) => showLength(each, lengths))} A sound board from ${atLeast(star.star.armStrip)} wide and ${atLeast(length)} long${thick} would do for one arm.`,
     }
   })

@@ -2,7 +2,7 @@ import type { Degrees, Mm } from './brand.js'
 import { MM_PER_INCH, mm, toInches } from './convert.js'
 import type { Units } from './read-length.js'
 import { toStep } from './step.js'
-import { SHOP, SOUND_DIGITS } from './tolerance.js'
+import { SAME_POINT, SHOP, SOUND_DIGITS } from './tolerance.js'
 
 /** How lengths are shown: the order's units, and for inches the finest fraction (32 means 1/32). */
 export interface LengthStyle {
@@ -28,6 +28,14 @@ export const showAtLeast = (length: Mm, style: LengthStyle): string =>
 
 const stepped = (length: Mm, { units, nearest }: LengthStyle, round: (steps: number) => number): Mm =>
   mm(toStep(length, units === 'mm' ? 0.1 : MM_PER_INCH / nearest, round))
+
+/** What somebody gave, so finely that it is not told as the limit it passes: `0.157 in` where 5/32 in is allowed. */
+export const showGivenLength = (length: Mm, style: LengthStyle): string =>
+  style.units === 'mm'
+    ? showSize(length, style)
+    : Math.abs(inchFraction(length, style.nearest).left) < SAME_POINT
+      ? showLength(length, style)
+      : `${trimmed(toInches(length), 4)} in`
 
 /** As {@link showLength} without the unit, for tables whose heading names it. */
 export const showNumber = (length: Mm, style: LengthStyle): string =>

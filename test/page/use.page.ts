@@ -224,12 +224,11 @@ it('a roll typed takes the place of sheets in one step, and emptied gives them b
     expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true)
   }))
 
-it('a star is added behind those that are written, not behind those that are shown', () =>
+it('a star is added to an order that has none', () =>
   using(async (page) => {
     const buffer = Buffer.from('title: Empty\nstars: []\n')
     await page.goto(`${PAGE.href}#order=${encodeURIComponent(buffer.toString())}`)
     await page.reload()
-    await page.waitForSelector('.star')
     await page.getByRole('button', { name: 'Add a star' }).click()
     await expect
       .poll(() => page.getByRole('navigation', { name: 'Stars of the order' }).textContent())

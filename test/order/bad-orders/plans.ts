@@ -16,6 +16,11 @@ export const PLANS: readonly BadOrder[] = [
     ["stars[0].chamfer, line 2: given 20.0 mm. Allowed: less than the board's thickness, 19.0 mm."],
   ],
   [
+    'a chamfer a little deeper than the board, which a rounded figure would not tell',
+    'units: in\nshop: { boards: [{ width: 4, length: 96, thickness: 5/32 }] }\nstars: [{ points: 5, tip-angle: 45, board-width: 3 1/2, chamfer: 0.16 }]',
+    ["stars[0].chamfer, line 3: given 0.16 in. Allowed: less than the board's thickness, 5/32 in."],
+  ],
+  [
     'a chamfer wider than the arm',
     'stars: [{ points: 5, tip-angle: 30, tip-edge: 60, chamfer: 45 }]',
     [
