@@ -2,9 +2,13 @@ import type { StarPlan } from '../plan/plan.js'
 import { longestFastener } from '../plate/fixing.js'
 import type { Mm } from '../units/brand.js'
 import { type LengthStyle, showAtMost, showLength } from '../units/show.js'
+import { thickText } from './thickness-words.js'
 
 /** `star, 12.0 mm inside the star: 117.1 × 111.4 mm; covers ...` */
-export const backingText = ({ backing, order, star }: StarPlan, lengths: LengthStyle): string | undefined => {
+export const backingText = (
+  { backing, order, star, plateThickness }: StarPlan,
+  lengths: LengthStyle,
+): string | undefined => {
   if (!backing) return undefined
   const show = (length: Mm) => showLength(length, lengths)
   const { shape, cornerRadius } = backing.order
@@ -12,7 +16,7 @@ export const backingText = ({ backing, order, star }: StarPlan, lengths: LengthS
   const name = shape === 'auto' ? `${backing.shape}, the smallest that will do` : shape
   const rounded =
     shape === 'star' && cornerRadius !== undefined ? `, corners rounded to ${show(cornerRadius)}` : ''
-  return `${name}${rounded}, ${show(backing.margin)} inside the star${included}: ${show(backing.across)} × ${show(backing.height)}; covers ${showAtMost(backing.covers, lengths)} of each ${show(star.jointEdge)} joint`
+  return `${name}${rounded}, ${show(backing.margin)} inside the star${included}: ${show(backing.across)} × ${show(backing.height)}${thickText(plateThickness, lengths)}; covers ${showAtMost(backing.covers, lengths)} of each ${show(star.jointEdge)} joint`
 }
 
 /** `two cord holes, 5.0 mm, 40.0 mm apart, 61.3 mm above the centre; ...` */
@@ -39,6 +43,11 @@ export const longestFastenerOf = ({ backing, plateThickness, thickness }: StarPl
     ? longestFastener(plateThickness, thickness)
     : undefined
 
+const missingThickness = ({ thickness, plateThickness }: StarPlan): string => {
+  if (thickness !== undefined) return "the backing's thickness"
+  return plateThickness === undefined ? 'both thicknesses' : "the arms' thickness"
+}
+
 /** `two nails in each arm, ...; up to 21.0 mm long`. */
 export const fixingText = (plan: StarPlan, lengths: LengthStyle): string | undefined => {
   const fixing = plan.backing?.fixing
@@ -46,7 +55,7 @@ export const fixingText = (plan: StarPlan, lengths: LengthStyle): string | undef
   const longest = longestFastenerOf(plan)
   const long =
     longest === undefined
-      ? 'shorter than plate and arm together: give both thicknesses to have it checked'
+      ? `shorter than plate and arm together: give ${missingThickness(plan)} to have it checked`
       : `up to ${showAtMost(longest, lengths)} long, or they come through`
   const own = fixing.length === undefined ? '' : ` ${showLength(fixing.length, lengths)} long`
   return `two ${fixing.kind}${own} in each arm, ${fixing.marks.length} in all, ${showAtMost(fixing.clear, lengths)} or more from edges, joints and holes; ${long}`

@@ -7,7 +7,15 @@ import { type LengthStyle, showLength } from '../units/show.js'
 import { SHOP } from '../units/tolerance.js'
 import { type Block, lineBlock, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { type Mark, markLabels } from './mark-labels.js'
-import { blankRuns, boardText, crosscutText, markText, narrowerText, offcutText } from './stock-words.js'
+import {
+  blankRuns,
+  boardText,
+  crosscutText,
+  markText,
+  narrowerText,
+  offcutText,
+  planedText,
+} from './stock-words.js'
 import { markAt, pictureScale, stripPicture } from './strip-picture.js'
 
 /** Where a board stands among those that are taken, counted from 1. */
@@ -64,7 +72,7 @@ const stripBlock = (
 }
 
 const stripText = (
-  { strips, rippedOff }: CutBoard,
+  { board, strips, rippedOff }: CutBoard,
   strip: CutStrip,
   index: number,
   lengths: LengthStyle,
@@ -78,8 +86,8 @@ const stripText = (
   const runs = blankRuns(strip).map(
     ({ kind, blanks }) => `${blanks.length} × ${kind.letter}, ${crosscutText(kind)}`,
   )
-  const note = narrowerText(strip)
-  return `${ripped}${runs.join('; ')}. Offcut ${offcutText(strip, lengths)}.${note === undefined ? '' : ` ${note}`}`
+  const notes = [planedText(board, strip, lengths), narrowerText(strip)]
+  return `${ripped}${runs.join('; ')}. Offcut ${offcutText(strip, lengths)}.${notes.map((note) => (note === undefined ? '' : ` ${note}`)).join('')}`
 }
 
 /** The first board that arms of a star are cut from, as a row of its shop card. */

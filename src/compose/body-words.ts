@@ -1,4 +1,4 @@
-import type { Order } from '../order/order.js'
+import type { Order, Shop } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
 import type { Kilograms } from '../units/brand.js'
 import { MM2_PER_M2 } from '../units/convert.js'
@@ -6,16 +6,30 @@ import { showLength } from '../units/show.js'
 import { showArea, showMass, showVolume } from '../units/show-measure.js'
 
 /** `0.42 kg a star: ...; a hanger rated for 1.68 kg`; nothing while wood or thickness is unknown. */
-export const weightText = ({ weight }: StarPlan, { lengths }: Order): string | undefined => {
+export const weightText = (plan: StarPlan, { lengths, shop }: Order): string | undefined => {
+  const { weight } = plan
   if (!weight) return undefined
   const show = (mass: Kilograms) => showMass(mass, lengths.units)
   const board = weight.wood.ofHeaviest ? ', of the heaviest board that carries them' : ''
   const arms = `arms ${show(weight.arms)} of ${weight.wood.name}${board}`
-  if (!weight.whole)
-    return `${arms}; for the backing's, and the hanger, give its thickness and the density of every panel that holds it`
+  if (!weight.whole) return `${arms}; for the backing's, and the hanger, give ${missingOfPlate(plan, shop)}`
   const panel = weight.ofHeaviest ? ' of the heaviest panel that holds it' : ''
   const plate = weight.plate === undefined ? '' : `, backing ${show(weight.plate)}${panel}`
   return `${show(weight.whole.mass)} a star: ${arms}${plate}; a hanger rated for ${show(weight.whole.hanger)}`
+}
+
+/** What the backing cannot be weighed without. */
+const missingOfPlate = ({ plateThickness, panels }: StarPlan, shop: Shop): string => {
+  const light = panels.filter(({ density }) => density === undefined)
+  const numbers = light.map((panel) => shop.panels.indexOf(panel) + 1)
+  return [
+    ...(plateThickness === undefined ? ['its thickness'] : []),
+    ...(panels.length === 0
+      ? ['a panel that holds it, with its density']
+      : light.length === 0
+        ? []
+        : [`the density of ${light.length === 1 ? 'panel' : 'panels'} ${numbers.join(', ')}`]),
+  ].join(' and ')
 }
 
 /** How long the joints are, and how much face there is to glue. */

@@ -38,6 +38,7 @@ const oneJson = (choice: Choice, { shop }: Order) => {
     chanceOnMarks: choice.chance,
     boardNeeded: star.armStrip,
     boardWidth: board?.width ?? null,
+    thickness: plan.thickness ?? null,
     boardPerStar: plan.boardPerStar,
     /** Board used by one star, in mm². */
     wood: choice.wood,

@@ -9,6 +9,7 @@ import { fixed, type LengthStyle, showAngle, showLength, showNumber, showSmall }
 import { SHOP } from '../units/tolerance.js'
 import { countOf, percent } from './chance-words.js'
 import { settingText } from './cut-steps.js'
+import { thickText } from './thickness-words.js'
 
 /** What a list is ranked by. */
 export const RANK_TEXTS: Readonly<Record<RankName, string>> = {
@@ -43,11 +44,14 @@ const sawWords = ({ plan, markGap }: Choice, lengths: LengthStyle): string => {
 
 const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyle): string => {
   const show = (length: Mm) => showLength(length, lengths)
+  const { thickness } = plan
   const wide = board?.width ?? plan.star.armStrip
+  const size =
+    thickness === undefined ? `${show(wide)} wide` : `${showNumber(wide, lengths)} × ${show(thickness)}`
   const arms = perBoard ? `; ${countOf(perBoard.arms, 'arm')} a board` : ''
   const left =
     perBoard?.left === undefined ? '' : perBoard.left < SHOP ? ', none left' : `, ${show(perBoard.left)} left`
-  return `${show(plan.boardPerStar)} of board ${show(wide)} wide${arms}${left}`
+  return `${show(plan.boardPerStar)} of board ${size}${arms}${left}`
 }
 
 const difficultyWords = ({ plan, chance }: Choice, lengths: LengthStyle): string =>
@@ -92,7 +96,10 @@ export const comparisonRows = (
     row('Width', ({ plan }) => show(plan.star.across)),
     row('Height', ({ plan }) => show(plan.star.height)),
     row('Valley line', ({ plan: { star } }) => dipText(star.valleyLine.dip, show)),
-    row('Board needed', ({ plan }) => `${show(plan.star.armStrip)} wide`),
+    row(
+      'Board needed',
+      ({ plan }) => `${show(plan.star.armStrip)} wide${thickText(plan.thickness, lengths)}`,
+    ),
     row('Wood a star', ({ plan }) => `${show(plan.boardPerStar)} long`),
     row('Arms a board', ({ perBoard }) => (perBoard ? String(perBoard.arms) : '-')),
     row('Part used', ({ plan, wood }) => `${fixed((100 * plan.star.points * plan.kite.area) / wood, 0)} %`),

@@ -6,14 +6,16 @@ import { tooSmallForSaw, type WarningCode } from '../plan/warnings.js'
 import type { StockPlan } from '../stock/stock.js'
 import type { Mm } from '../units/brand.js'
 import { degrees, mm } from '../units/convert.js'
-import { fixed, showAngle, showLength, showMovement, showSetting } from '../units/show.js'
+import { fixed, type LengthStyle, showAngle, showLength, showMovement, showSetting } from '../units/show.js'
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { backingText, fixingText, hangingText } from './backing-words.js'
 import { boardsToBuy } from './boards-to-buy.js'
 import { coatText, glueText, weightText } from './body-words.js'
 import { SAW_CAUTION } from './cautions.js'
 import { biasText, cutSteps, leftOpenText, readingNotes, settingText } from './cut-steps.js'
+import { boardSize } from './stock-words.js'
 import { columns, listing, row, WIDTH } from './text-rows.js'
+import { planedTo, thicknessesAssumed, thickText } from './thickness-words.js'
 import { wrapColumns } from './wrap-columns.js'
 
 /**
@@ -36,7 +38,8 @@ export const cutPlan = ({ order, stars }: Plan, stock?: StockPlan): string =>
   ].join('\n')
 
 /** That the blade reaches across is taken for granted only where it is likely; else a warning says so. */
-const assumptions = ({ assumed, shop, jigs }: Order, stars: readonly StarPlan[]): string[] => {
+const assumptions = (order: Order, stars: readonly StarPlan[]): string[] => {
+  const { assumed, shop, jigs } = order
   const doubtful = stars.some(({ warnings }) => warnings.some(({ code }) => code === 'crosscut'))
   const wedges = (
     [
@@ -46,6 +49,7 @@ const assumptions = ({ assumed, shop, jigs }: Order, stars: readonly StarPlan[])
   ).filter(([name, needed]) => needed && !jigs.names.includes(name))
   return [
     ...assumed,
+    ...thicknessesAssumed(order, stars),
     ...(shop.saw.crosscut === undefined && !doubtful
       ? ['the blade reaches across the board (crosscut)']
       : []),
@@ -81,7 +85,7 @@ const starCard = (plan: StarPlan, order: Order): string[] => {
 const warningLines = ({ warnings }: StarPlan, wanted: (code: WarningCode) => boolean): string[] =>
   warnings.filter(({ code }) => wanted(code)).flatMap(({ text }) => wrapColumns(`  ! ${text}`, WIDTH, 4))
 
-const sizeRows = ({ star, kite, order: { chamfer } }: StarPlan, { lengths }: Order): string[] => {
+const sizeRows = ({ star, kite, thickness, order: { chamfer } }: StarPlan, { lengths }: Order): string[] => {
   const show = (length: Mm) => showLength(length, lengths)
   return [
     ...row(
@@ -91,7 +95,7 @@ const sizeRows = ({ star, kite, order: { chamfer } }: StarPlan, { lengths }: Ord
     ...row('Outline', valleyLineText({ star }, show)),
     ...row(
       'Arm',
-      `tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, valley to valley ${show(kite.width)}${chamfer === undefined ? '' : `, chamfer ${show(chamfer)} after all cuts`}`,
+      `tip edge ${show(star.tipEdge)}, joint edge ${show(star.jointEdge)}, valley to valley ${show(kite.width)}${thickText(thickness, lengths)}${chamfer === undefined ? '' : `, chamfer ${show(chamfer)} after all cuts`}`,
     ),
   ]
 }
@@ -118,17 +122,19 @@ const boardRows = (plan: StarPlan, { lengths, shop }: Order): string[] => {
       'Blank',
       `${showSetting(blank.side, lengths)} along the edge; ${showSetting(blank.pitch, lengths)} of board each, the blade's slot included; ${show(blank.firstTrim)} lost once a board to the slant${shop.endAllowance > 0 ? ' and the bad end' : ''}`,
     ),
-    ...(boardUse ? row('One board', boardUseText(boardUse, show)) : []),
+    ...(boardUse ? row('One board', boardUseText(boardUse, plan, lengths)) : []),
   ]
 }
 
 const boardUseText = (
   { board, blanksPerBoard, rippedOff }: NonNullable<StarPlan['boardUse']>,
-  show: (length: Mm) => string,
+  plan: StarPlan,
+  lengths: LengthStyle,
 ): string => {
+  const planed = planedTo(board, plan, lengths)
   const price = board.price === undefined ? '' : `, price ${fixed(board.price, 2)}`
-  const rip = rippedOff < SHOP ? '' : `, ripped to width (${show(rippedOff)} comes off)`
-  return `of ${show(board.width)} × ${show(board.length)}${price}, gives ${blanksPerBoard} ${blanksPerBoard === 1 ? 'arm' : 'arms'}${rip}`
+  const rip = rippedOff < SHOP ? '' : `, ripped to width (${showLength(rippedOff, lengths)} comes off)`
+  return `of ${boardSize(board, lengths)}${price}, gives ${blanksPerBoard} ${blanksPerBoard === 1 ? 'arm' : 'arms'}${rip}${planed === undefined ? '' : `, ${planed}`}`
 }
 
 const backingRows = (plan: StarPlan, { lengths }: Order): string[] =>

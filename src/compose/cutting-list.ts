@@ -7,16 +7,17 @@ import { QUOTATION_NOTE, QUOTATION_TITLE, quotationTable } from './quotation-tab
 import {
   type BlankRun,
   blankRuns,
+  blankText,
   boardsTaken,
   boardText,
   crosscutText,
   drawnText,
-  kindNames,
   markText,
   metalLines,
   narrowerText,
   offcutText,
   percentText,
+  planedText,
   slotText,
   takenText,
   verdictText,
@@ -76,14 +77,7 @@ const unpricedNote = ({ boards, priced }: StockPlan): string[] =>
     : []
 
 const kindRows = ({ kinds, plan: { order } }: StockPlan): string[] =>
-  kinds.flatMap((kind) => {
-    const { star, blank } = kind.plan
-    const show = (length: typeof blank.side) => showLength(length, order.lengths)
-    return row(
-      `Blank ${kind.letter}`,
-      `${kindNames(kind)}: ${kind.count} arms, ${show(star.armStrip)} wide, ${show(blank.side)} along the edge, ${crosscutText(kind)}`,
-    )
-  })
+  kinds.flatMap((kind) => row(`Blank ${kind.letter}`, blankText(kind, order.lengths)))
 
 const boardCard = (
   cut: CutBoard,
@@ -112,6 +106,7 @@ const stripLines = (
   stripSketch(cut.board, strip, WIDTH, longest),
   ...ripRow(cut, strip, index, lengths),
   ...blankRuns(strip).flatMap((run) => runRow(run, lengths)),
+  ...noteRow(planedText(cut.board, strip, lengths)),
   ...noteRow(narrowerText(strip)),
   ...row('Offcut', offcutText(strip, lengths)),
 ]

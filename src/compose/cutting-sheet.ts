@@ -4,7 +4,6 @@ import { line } from '../drawing/shapes.js'
 import { point } from '../geometry/point.js'
 import type { StockPlan } from '../stock/stock.js'
 import type { Mm } from '../units/brand.js'
-import { showLength } from '../units/show.js'
 import { boardBlock } from './board-block.js'
 import { type Block, fittedText, movedShapes, stacked, textBlock } from './card-blocks.js'
 import { framedCard, insideFrame, onCards, PADDING } from './card-frame.js'
@@ -12,11 +11,10 @@ import { cardSize } from './card-size.js'
 import { SAW_CAUTION } from './cautions.js'
 import { quotationBlocks } from './quotation-block.js'
 import {
+  blankText,
   boardSize,
   boardsTaken,
-  crosscutText,
   drawnText,
-  kindNames,
   metalLines,
   slotText,
   takenText,
@@ -85,10 +83,7 @@ const headBlock = (stock: StockPlan, scale: number, width: number): Block => {
     ({ board, number, times }) =>
       `${times} × ${board.name ?? `board ${number}`} (${boardSize(board, lengths)})`,
   )
-  const legend = kinds.map(
-    (kind) =>
-      `${kind.letter}: ${kindNames(kind)}, ${kind.count} arms, ${showLength(kind.plan.star.armStrip, lengths)} wide, ${showLength(kind.plan.blank.side, lengths)} along the edge, ${crosscutText(kind)}`,
-  )
+  const legend = kinds.map((kind) => `${kind.letter}: ${blankText(kind, lengths)}`)
   return stacked(
     [
       fittedText(

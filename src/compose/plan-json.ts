@@ -52,6 +52,7 @@ const starJson = (plan: StarPlan) => {
           margin: backing.margin,
           across: backing.across,
           height: backing.height,
+          thickness: plan.plateThickness ?? null,
           covers: backing.covers,
           hanging: hangingJson(backing.hanging),
           fixing: backing.fixing ?? null,

@@ -14,11 +14,12 @@ export const stockJson = (stock: StockPlan): string => {
     bound,
     proved,
     yield: stock.yield,
-    blanks: kinds.map(({ letter, stars, count, plan: { star, blank, firstCut } }) => ({
+    blanks: kinds.map(({ letter, stars, count, plan: { star, blank, firstCut, thickness } }) => ({
       mark: letter,
       stars: stars.map(({ order }) => order.name),
       count,
       width: star.armStrip,
+      thickness: thickness ?? null,
       side: blank.side,
       slot: blank.slot,
       miter: firstCut.miter,
@@ -35,6 +36,7 @@ const boardJson = ({ board, number, times, strips, rippedOff }: CutBoard) => ({
   times,
   width: board.width,
   length: board.length,
+  thickness: board.thickness ?? null,
   price: board.price ?? null,
   defects: board.defects,
   rippedOff,

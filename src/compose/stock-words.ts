@@ -9,6 +9,7 @@ import { fixed, type LengthStyle, showLength, showSetting, trimmed } from '../un
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { METAL_CAUTION } from './cautions.js'
 import { settingText } from './cut-steps.js'
+import { planedTo, thickText } from './thickness-words.js'
 
 /** `3 boards, 24.80`, or `3 boards, 0.642 m²` where none has a price. */
 export const takenText = ({ boards, cost, priced, plan }: StockPlan): string => {
@@ -35,15 +36,18 @@ export const verdictText = ({ proved, priced, cost, bound, brief }: StockPlan): 
     : `The best found in the time. No choice of these boards ${less}, so at most ${fixed(off, 1)} % can be saved by searching longer (--seconds).`
 }
 
-/** `board 2 of the order, "shed door": 95.0 mm × 3000.0 mm`. */
+/** `board 2 of the order, 95.0 mm × 3000.0 mm × 19.0 mm`; `"shed door", ...` where it has a name. */
 export const boardText = (
   { board, number }: Pick<CutBoard, 'board' | 'number'>,
   lengths: LengthStyle,
 ): string =>
   `${board.name === undefined ? `board ${number} of the order` : `"${board.name}"`}, ${boardSize(board, lengths)}`
 
-export const boardSize = ({ width, length }: Board, lengths: LengthStyle): string =>
-  `${showLength(width, lengths)} × ${showLength(length, lengths)}`
+/** Its thickness last, where it is known. */
+export const boardSize = ({ width, length, thickness }: Board, lengths: LengthStyle): string =>
+  [width, length, ...(thickness === undefined ? [] : [thickness])]
+    .map((each) => showLength(each, lengths))
+    .join(' × ')
 
 /** How many boards of each entry of the order are taken, whichever way they are cut. */
 export const boardsTaken = (boards: readonly CutBoard[]): Pick<CutBoard, 'board' | 'number' | 'times'>[] =>
@@ -61,6 +65,23 @@ export const narrowerText = ({ blanks, width }: CutStrip): string | undefined =>
   return letters.length === 0
     ? undefined
     : `${letters.join(', ')} ${letters.length === 1 ? 'is' : 'are'} narrower than the strip: leave the strip as it is, lay the tip edge on its edge at the fence, and the joint cuts take off the rest.`
+}
+
+/** Kinds that are thinner than the board. Short pieces are thrown by a planer: common practice, no published source. */
+export const planedText = (board: Board, { blanks }: CutStrip, lengths: LengthStyle): string | undefined => {
+  const told = [...new Set(blanks.map(({ kind }) => kind))].flatMap(({ letter, plan }) => {
+    const planed = planedTo(board, plan, lengths)
+    return planed === undefined ? [] : [`${letter} is ${planed}`]
+  })
+  return told.length === 0
+    ? undefined
+    : `${told.join(', ')}: plane the wood while it is long, before its first crosscut.`
+}
+
+/** `Jetty: 30 arms, 70.0 mm wide, 19.0 mm thick, 99.0 mm along the edge, saw ...`. */
+export const blankText = (kind: BlankKind, lengths: LengthStyle): string => {
+  const { star, blank, thickness } = kind.plan
+  return `${kindNames(kind)}: ${kind.count} arms, ${showLength(star.armStrip, lengths)} wide${thickText(thickness, lengths)}, ${showLength(blank.side, lengths)} along the edge, ${crosscutText(kind)}`
 }
 
 export const kindNames = ({ stars }: BlankKind): string => stars.map(({ order }) => order.name).join(', ')

@@ -232,7 +232,7 @@ export const orderSchema = (units: Units) => {
 
   const backing = group({
     ...plate.backing,
-    thickness: thickness('Thickness of the backing'),
+    thickness: thickness('Thickness of the backing; left out: that of the first panel that holds it'),
   })
 
   const star = group({
@@ -272,7 +272,7 @@ export const orderSchema = (units: Units) => {
     radius: size('Size by the distance from centre to tip'),
     'tip-edge': size('Size by the edge from tip to valley'),
     chamfer: optionalLength(0.2, 50, 'Width of the chamfer along the tip edges'),
-    thickness: thickness('Thickness of the arms'),
+    thickness: thickness('Thickness of the arms; left out: that of the first board that carries them'),
     backing: v.optional(backing),
     wall: season.wall,
     hardware: v.optional(

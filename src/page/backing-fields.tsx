@@ -1,3 +1,4 @@
+import { plateAs } from '../compose/thickness-words.js'
 import { DEFAULTS } from '../order/defaults.js'
 import type { OrderPlace } from '../order/edit-text.js'
 import { FASTENER_NAMES, HANGING_NAMES } from '../order/order.js'
@@ -30,7 +31,8 @@ const FASTENERS = [
 ] as const
 
 /** The plate behind the star: what it covers, how it hangs, what holds it. */
-export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }) => {
+export const BackingFields = ({ star }: { readonly star: StarPlan }) => {
+  const { backing } = star
   const { change, document, starIndex, plan } = useBench()
   const { lengths } = plan.order
   const at = (...keys: readonly string[]): OrderPlace => ['stars', starIndex, 'backing', ...keys]
@@ -41,6 +43,7 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
   const hanging = kindAt('hanging', HANGING_NAMES)
   const fixing = kindAt('fixing', FASTENER_NAMES)
   const shape = document.hasIn(at()) ? String(document.getIn(at('shape')) ?? 'star') : 'none'
+  const goesByCovers = shape === 'auto' && document.hasIn(at('covers'))
   const chooseShape = (chosen: string): void => {
     if (chosen === 'none') change([at(), undefined])
     else if (shape === 'none') change([at(), { shape: chosen, inset: lengths.units === 'mm' ? 10 : '3/8' }])
@@ -140,12 +143,12 @@ export const BackingFields = ({ star: { backing } }: { readonly star: StarPlan }
                 {
                   place: at('inset'),
                   label: 'Backing stays inside by',
-                  hint: ifEmpty(DEFAULTS.inset, lengths),
+                  hint: `${goesByCovers ? 'limits what it covers; ' : ''}${ifEmpty(DEFAULTS.inset, lengths)}`,
                 },
                 {
                   place: at('thickness'),
                   label: 'Thickness of the backing',
-                  hint: 'empty: that of its panel',
+                  hint: `empty: ${plateAs(star, plan.order) ?? 'that of the first panel that holds it'}`,
                 },
               ]}
             />

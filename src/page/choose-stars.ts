@@ -11,6 +11,7 @@ import type { FileContent } from '../make-files.js'
 import type { Order } from '../order/order.js'
 import { parseOrder } from '../order/parse.js'
 import { done, type Outcome, problemsOf, refused } from '../order/problem.js'
+import { thicknessesOf } from '../plan/boards.js'
 import { showAtMost, trimmed } from '../units/show.js'
 import { writeSvg } from '../write/svg.js'
 import type { ChosenStars, Given, ListedStar, WrittenWish } from './work.js'
@@ -98,8 +99,14 @@ const listedStar = (choice: Choice, order: Order): ListedStar => {
   }
 }
 
-/** Sizes are rounded down, so that the star is on its board whole. */
-const keysOf = ({ shape, plan }: Choice, { lengths }: Order): NonNullable<ListedStar['keys']> => {
+/**
+ * Sizes are rounded down, so that the star is on its board whole. The thickness stands where boards differ in it, or
+ * the star would get that of the first that carries it.
+ */
+const keysOf = (
+  { shape, plan, board }: Choice,
+  { lengths, shop }: Order,
+): NonNullable<ListedStar['keys']> => {
   const { points, tipAngle, step, slenderest } = shape
   const { by, length } = plan.order.size
   return {
@@ -109,6 +116,9 @@ const keysOf = ({ shape, plan }: Choice, { lengths }: Order): NonNullable<Listed
         ? { points, slenderest }
         : { points, 'tip-angle': Number(trimmed(tipAngle, 4)) }),
     [by]: showAtMost(length, lengths),
+    ...(board?.thickness !== undefined && thicknessesOf(shop.boards).length > 1
+      ? { thickness: `${trimmed(board.thickness, 3)} mm` }
+      : {}),
   }
 }
 

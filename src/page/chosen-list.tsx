@@ -53,7 +53,11 @@ export const ChosenList = ({
     else onCompare(one === number ? {} : { one, other: number })
   }
   const take = (keys: NonNullable<ListedStar['keys']>): void =>
-    change(...[...SHAPE_KEYS, ...SIZE_KEYS].map((key) => [['stars', starIndex, key], keys[key]] as const))
+    change(
+      ...[...SHAPE_KEYS, ...SIZE_KEYS, ...('thickness' in keys ? ['thickness'] : [])].map(
+        (key) => [['stars', starIndex, key], keys[key]] as const,
+      ),
+    )
   const name = plan.stars[starIndex]?.order.name ?? 'the star'
   const isOld = !isCurrent && !isLooking
   return (

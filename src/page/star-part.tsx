@@ -1,3 +1,4 @@
+import { armsAs } from '../compose/thickness-words.js'
 import { FEWEST_POINTS, MOST_POINTS, type SizeName } from '../geometry/star.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { countAt, type OrderDocument, type OrderPlace, writtenAt } from '../order/edit-text.js'
@@ -63,6 +64,7 @@ export const StarPart = ({
     change([at(size.value), undefined], [at(chosen), typedLength(starSize(chosen).of(star), lengths)])
   }
   const hung = readWall(wall, lengths)
+  const thickness = armsAs(plan, whole.order)
   return (
     <section aria-labelledby="star-heading" class="part">
       <h2 id="star-heading">The star</h2>
@@ -96,7 +98,11 @@ export const StarPart = ({
         {shape === 'tip-angle' && <TextField place={at('tip-angle')} label="Tip angle, degrees" />}
         <Select id="size" label="Size by" value={size.value} choices={STAR_SIZES} onChoose={chooseSize} />
         <TextField place={at(size.value)} label={size.words} also={[at(SIZE_KEYS[0])]} />
-        <TextField place={at('thickness')} label="Thickness of the arms" />
+        <TextField
+          place={at('thickness')}
+          label="Thickness of the arms"
+          hint={thickness === undefined ? '' : `empty: ${thickness}`}
+        />
         <TextField place={at('chamfer')} label="Chamfer" hint="empty: none" />
         <TextField place={at('note')} label="A line of your own" hint="lettered on the patterns" words />
         <TextField

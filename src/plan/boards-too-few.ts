@@ -2,7 +2,7 @@ import type { Shop } from '../order/order.js'
 import { sentences } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { WHOLE } from '../units/tolerance.js'
-import { thicknessesOf } from './boards.js'
+import { type ArmBoards, thicknessesOf } from './boards.js'
 import type { StarPlan } from './plan.js'
 import type { Warning } from './warnings.js'
 
@@ -16,8 +16,18 @@ export const otherThickness = (
   )
   return others.length === 0
     ? undefined
-    : `Boards ${others.map(show).join(' or ')} thick would carry the arms too: give the star that thickness for them.`
+    : `Boards ${others.map(show).join(' or ')} thick would carry the arms too: give the star that thickness to use them.`
 }
+
+/** The same where the arms are too thin. */
+export const thickerBoards = (
+  { thickness, otherThicknesses }: ArmBoards,
+  show: (length: Mm) => string,
+): string | undefined =>
+  otherThickness(
+    [{ otherThicknesses: otherThicknesses.filter((other) => other > (thickness ?? other)) }],
+    show,
+  )
 
 /** Boards of one kind serve all the stars that need them; where other boards or strips would do too, `stock` decides. */
 export const boardsTooFew = (
@@ -34,11 +44,12 @@ export const boardsTooFew = (
     if (!board || !last || board.count === undefined || needed <= board.count) continue
     const elsewhere = users.some(({ boards }) => boards.some((other) => other !== board))
     if (elsewhere || shop.ripKerf !== undefined) continue
+    const sizes = [board.width, board.length, ...(board.thickness === undefined ? [] : [board.thickness])]
     const together = users.length > 1 ? 'The stars together take' : 'It takes'
     warned.set(last, {
       code: 'boards-too-few',
       text: sentences(
-        `${together} at least ${needed} boards of ${show(board.width)} × ${show(board.length)}; the order has ${board.count}.`,
+        `${together} at least ${needed} boards of ${sizes.map(show).join(' × ')}; the order has ${board.count}.`,
         otherThickness(users, show),
       ),
     })

@@ -18,7 +18,7 @@ import {
 import { SAME_ANGLE, SHOP } from '../units/tolerance.js'
 import { type Blank, blankOf } from './blank.js'
 import { type ArmBoards, armBoards, type BoardUse, boardUse } from './boards.js'
-import { boardsTooFew } from './boards-too-few.js'
+import { boardsTooFew, thickerBoards } from './boards-too-few.js'
 import type { StarBody } from './body.js'
 import { closureOfFirstCut, closureOfJointCut, closureOfRhombus, gapPerJointError } from './closure.js'
 import { firstMiter, jointMiter, tipAnglesWithin } from './cuts.js'
@@ -127,7 +127,8 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
     sized.length > 0 ? NO_BOARDS : armBoards(shop, star.armStrip, order.thickness, blank)
   const use = boardUse(boards, shop, star.armStrip, blank, arms)
   const tooWide = chamferProblems(order, star, lengths)
-  const tooDeep = chamferTooDeep(order, boards.thickness, lengths)
+  const thicker = thickerBoards(boards, (length) => showLength(length, lengths))
+  const tooDeep = chamferTooDeep(order, boards.thickness, thicker, lengths)
   const chamfer = tooWide.length > 0 ? undefined : order.chamfer
   const backing = order.backing
     ? planBacking(star, order.backing, order.at.backing, {
@@ -141,7 +142,7 @@ export const planStar = (order: StarOrder, shop: Shop, lengths: LengthStyle): Ou
   const plateThickness = backing.ok ? panels.plateThickness : supposedThickness(order.backing, shop.panels)
   const fastener =
     order.backing &&
-    fastenerProblem(order.backing, order.at.backing, plateThickness, boards.thickness, lengths)
+    fastenerProblem(order.backing, order.at.backing, plateThickness, boards.thickness, thicker, lengths)
   const problems = [
     ...sized,
     ...tooWide,

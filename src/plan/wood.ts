@@ -1,5 +1,5 @@
 import type { Panel, Shop, StarOrder } from '../order/order.js'
-import type { Problem } from '../order/problem.js'
+import { type Problem, sentences } from '../order/problem.js'
 import type { Wood } from '../order/season-order.js'
 import type { Mm } from '../units/brand.js'
 import { type LengthStyle, showAtMost, showGivenLength } from '../units/show.js'
@@ -59,13 +59,17 @@ const densitiesOf = (panels: readonly Panel[]): readonly number[] => {
 export const chamferTooDeep = (
   order: StarOrder,
   thickness: Mm | undefined,
+  thicker: string | undefined,
   lengths: LengthStyle,
 ): Problem | undefined => {
   return order.chamfer !== undefined && thickness !== undefined && order.chamfer >= thickness
     ? {
         ...order.at.chamfer,
         given: showGivenLength(order.chamfer, lengths),
-        advice: `Allowed: less than the board's thickness, ${showAtMost(thickness, lengths)}.`,
+        advice: sentences(
+          `Allowed: less than the board's thickness, ${showAtMost(thickness, lengths)}.`,
+          thicker,
+        ),
       }
     : undefined
 }

@@ -1,7 +1,7 @@
 import { NEIGHBOURS, type Point, point, turn } from '../geometry/point.js'
 import type { Star } from '../geometry/star.js'
 import type { BackingOrder, BackingPlaces, FixingOrder } from '../order/order.js'
-import { done, type Outcome, type Problem, refused } from '../order/problem.js'
+import { done, type Outcome, type Problem, refused, sentences } from '../order/problem.js'
 import type { Mm } from '../units/brand.js'
 import { mm, radians } from '../units/convert.js'
 import { type LengthStyle, showAtLeast, showAtMost, showGivenLength, showLength } from '../units/show.js'
@@ -123,18 +123,23 @@ const LEAST_HOLD = mm(5)
 /** The longest nail or screw that does not come through plate and arm. */
 export const longestFastener = (plate: Mm, arm: Mm): Mm => mm(plate + arm - UNDER_FACE)
 
-/** Is the fastener too long for plate and arm together, or too short to hold? */
+/**
+ * Is the fastener too long for plate and arm together, or too short to hold?
+ *
+ * @param thicker what thicker wood there is, for one that is too long
+ */
 export const fastenerProblem = (
   { fixing }: BackingOrder,
   at: BackingPlaces,
   plate: Mm | undefined,
   arm: Mm | undefined,
+  thicker: string | undefined,
   lengths: LengthStyle,
 ): Problem | undefined => {
   if (fixing?.length === undefined || plate === undefined || arm === undefined) return undefined
   const [least, most] = [mm(plate + LEAST_HOLD), longestFastener(plate, arm)]
   if (fixing.length >= least - SAME_POINT && fixing.length <= most + SAME_POINT) return undefined
-  const together = `plate and arm are ${showLength(mm(plate + arm), lengths)} thick together`
+  const together = `the plate is ${showLength(plate, lengths)} thick, the arm ${showLength(arm, lengths)}`
   const why =
     fixing.length > most
       ? `The ${fixing.kind} would come through or lift the wood of the face: ${together}.`
@@ -142,9 +147,12 @@ export const fastenerProblem = (
   return {
     ...at.fixingLength,
     given: showGivenLength(fixing.length, lengths),
-    advice:
+    advice: sentences(
+      why,
       most >= least
-        ? `${why} Allowed: from ${showAtLeast(least, lengths)} to ${showAtMost(most, lengths)}.`
-        : `${why} Plate and arm are too thin for ${fixing.kind}: leave fixing out.`,
+        ? `Allowed: from ${showAtLeast(least, lengths)} to ${showAtMost(most, lengths)}.`
+        : `Plate and arm are too thin for ${fixing.kind}: leave fixing out.`,
+      fixing.length > most ? thicker : undefined,
+    ),
   }
 }

@@ -101,14 +101,14 @@ describe('nails and chamfer are checked against that thickness', () => {
     expect(refusals(nailed, thick, thin)).toEqual([])
     expect(bought(nailed, { ...thick, count: 1 }, thin)).not.toContain(12)
     expect(refusals(nailed, thin, thick)).toEqual([
-      'stars[0].backing.fixing.length: The nails would come through or lift the wood of the face: plate and arm are 15.0 mm thick together. Allowed: from 8.0 mm to 13.0 mm.',
+      'stars[0].backing.fixing.length: The nails would come through or lift the wood of the face: the plate is 3.0 mm thick, the arm 12.0 mm. Allowed: from 8.0 mm to 13.0 mm. Boards 19.0 mm thick would carry the arms too: give the star that thickness to use them.',
     ])
   })
 
   it('a chamfer of 14 mm goes through the thin one', () => {
     expect(refusals({ chamfer: 14 }, thick, thin)).toEqual([])
     expect(refusals({ chamfer: 14 }, thin, thick)).toEqual([
-      "stars[0].chamfer: Allowed: less than the board's thickness, 12.0 mm.",
+      "stars[0].chamfer: Allowed: less than the board's thickness, 12.0 mm. Boards 19.0 mm thick would carry the arms too: give the star that thickness to use them.",
     ])
   })
 })

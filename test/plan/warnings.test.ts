@@ -303,7 +303,7 @@ it('too few boards of the first one\u2019s thickness: the plan tells that others
       code === 'boards-too-few' ? [text] : [],
     )
   expect(texts({})).toEqual([
-    'It takes at least 2 boards of 70.0 mm × 400.0 mm; the order has 1. Boards 12.0 mm thick would carry the arms too: give the star that thickness for them.',
+    'It takes at least 2 boards of 70.0 mm × 400.0 mm × 19.0 mm; the order has 1. Boards 12.0 mm thick would carry the arms too: give the star that thickness to use them.',
   ])
   expect(texts({ thickness: 12 })).toEqual([])
 })

@@ -192,7 +192,7 @@ export const PLATE_PLANS: readonly BadOrder[] = [
     'nails that come through',
     star('inset: 9, thickness: 4, fixing: { kind: nails, length: 30 }', 'thickness: 19, '),
     [
-      'stars[0].backing.fixing.length, line 1: given 30.0 mm. The nails would come through or lift the wood of the face: plate and arm are 23.0 mm thick together. Allowed: from 9.0 mm to 21.0 mm.',
+      'stars[0].backing.fixing.length, line 1: given 30.0 mm. The nails would come through or lift the wood of the face: the plate is 4.0 mm thick, the arm 19.0 mm. Allowed: from 9.0 mm to 21.0 mm.',
     ],
   ],
   [
@@ -200,7 +200,7 @@ export const PLATE_PLANS: readonly BadOrder[] = [
     star('inset: 9, thickness: 4, fixing: { kind: nails, clear: 40, length: 30 }', 'thickness: 19, '),
     [
       'stars[0].backing.fixing, line 1: given 40.0 mm clear. Two nails in an arm find no room so far from edges, joints and holes. Allowed here: clear of up to 19.0 mm; or a smaller inset.',
-      'stars[0].backing.fixing.length, line 1: given 30.0 mm. The nails would come through or lift the wood of the face: plate and arm are 23.0 mm thick together. Allowed: from 9.0 mm to 21.0 mm.',
+      'stars[0].backing.fixing.length, line 1: given 30.0 mm. The nails would come through or lift the wood of the face: the plate is 4.0 mm thick, the arm 19.0 mm. Allowed: from 9.0 mm to 21.0 mm.',
     ],
   ],
   [
@@ -211,7 +211,7 @@ export const PLATE_PLANS: readonly BadOrder[] = [
     ],
     [
       'stars[0].backing.inset, line 2: given 60.0 mm. Nothing would be left of the star. Allowed here: up to 49.9 mm.',
-      'stars[0].backing.fixing.length, line 2: given 30.0 mm. The nails would come through or lift the wood of the face: plate and arm are 23.0 mm thick together. Allowed: from 9.0 mm to 21.0 mm.',
+      'stars[0].backing.fixing.length, line 2: given 30.0 mm. The nails would come through or lift the wood of the face: the plate is 4.0 mm thick, the arm 19.0 mm. Allowed: from 9.0 mm to 21.0 mm.',
     ],
   ],
   [
