@@ -119,7 +119,7 @@ const closureText = ({ law, plan, accepted }: BatchRisk, small: (length: Mm) => 
   const side =
     law.mean > SAME_ANGLE ? ' (open at the valley)' : law.mean < -SAME_ANGLE ? ' (open at the centre)' : ''
   const gap = closureGap(plan.star.jointEdge, degrees(expanded))
-  return `${fine(law.mean)}${side} ± ${fine(degrees(expanded))}, which is ${small(gap)} of gap. The number after ± is an expanded uncertainty, ${COVERAGE} standard deviations: about 95 of 100 stars. Up to ${fine(accepted)} is accepted`
+  return `${fine(law.mean)}${side} ± ${fine(degrees(expanded))}, which is ${small(gap)} of gap: about 95 of 100 stars lie within that ± (called an expanded uncertainty: ${COVERAGE} standard deviations). Up to ${fine(accepted)} is accepted`
 }
 
 const SHARE_TEXTS = {

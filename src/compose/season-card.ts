@@ -44,7 +44,7 @@ const starBlock = (star: AdvisedStar, order: Order): string[] => {
     '',
     ...columns(seasonRows(star, order), [8, 0, 6, 7, 6, 6, 0]),
     '',
-    ...row('Closed', acceptedText(star, order)),
+    ...row('Closed', `${acceptedText(star, order)} (accepted-gap)`),
     ...(step === undefined ? [] : row('Valleys', step)),
     ...row('Glued', stressText(star, lengths)),
     ...row('Grain', layoutText(star, order.shop.saw, lengths)),

@@ -72,6 +72,6 @@ export const acceptedText = (season: AdvisedStar, { shop, lengths }: Order): str
   const worst = worstGap(season, 'edge')
   const show = (length: Mm): string => showMovement(length, lengths)
   return worst > shop.acceptedGap
-    ? `no: free joints would open ${show(worst)} at worst, and you accept ${show(shop.acceptedGap)} (accepted-gap)`
-    : `yes: free joints would open ${show(worst)} at worst, within the ${show(shop.acceptedGap)} you accept (accepted-gap)`
+    ? `no: free joints would open ${show(worst)} at worst, and you accept ${show(shop.acceptedGap)}`
+    : `yes: free joints would open ${show(worst)} at worst, within the ${show(shop.acceptedGap)} you accept`
 }

@@ -40,7 +40,13 @@ export const editedOrder = (text: string, place: OrderPlace, value: OrderValue |
   const range = isScalar(node) && isSimple(value) ? node.range : undefined
   if (range)
     return text.slice(0, range[0]) + scalarText(value as string | number | boolean) + text.slice(range[1])
-  document.setIn(place, document.createNode(value))
+  const written = document.createNode(value)
+  // A list on one line stays on one, with what is said behind it.
+  if (isSeq(written) && isSeq(node) && node.flow === true) {
+    written.flow = true
+    written.comment = node.comment ?? null
+  }
+  document.setIn(place, written)
   return document.toString(AS_WRITTEN)
 }
 

@@ -12,21 +12,21 @@ const SEASONS = ['winter', 'summer'] as const
 
 const WALLS = [
   { value: 'shared', words: 'where all stars of the order hang' },
-  { value: 'own', words: 'on a wall of its own' },
+  { value: 'own', words: 'in a place of its own' },
 ]
 
-/** The air of the workshop and of the wall, or what a moisture meter shows in the wood there. */
+/** The air of the workshop and where the stars hang, or what a moisture meter shows in the wood there. */
 export const AirFields = () => {
   const { document, starIndex, plan, change } = useBench()
   const { units } = plan.order.lengths
   const ownWall: OrderPlace = ['stars', starIndex, 'wall']
   const isOwn = document.hasIn(ownWall)
-  const [wall, where] = isOwn ? [ownWall, "This star's wall"] : [['climate', 'wall'], 'Wall']
+  const [wall, where] = isOwn ? [ownWall, 'Where this star hangs'] : [['climate', 'wall'], 'Where they hang']
   const places = [
     { place: ['climate', 'workshop'], name: 'Workshop', usual: DEFAULTS.air.workshop },
     ...SEASONS.map((season) => ({
       place: [...wall, season],
-      name: `${where} in ${season}`,
+      name: `${where}, ${season}`,
       usual: DEFAULTS.air[season],
     })),
   ]
@@ -66,7 +66,7 @@ export const AirFields = () => {
       <div class="fields">
         <FieldsOf fields={fields} />
       </div>
-      <MoreFields name="A moisture meter, a wall of its own" fields={metered}>
+      <MoreFields name="A moisture meter, a place of its own" fields={metered}>
         <Select
           id="own-wall"
           label="This star hangs"

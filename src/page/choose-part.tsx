@@ -80,7 +80,7 @@ export const ChoosePart = ({
     <section aria-labelledby="choose-heading" class={`part ${answered ? '' : 'unprinted'}`}>
       <h2 id="choose-heading">Stars this shop can make</h2>
       <p>
-        From the saw, the boards and the room on the wall: every star that can be cut, with what it takes.
+        From the saw, the boards and the room for the star: every star that can be cut, with what it takes.
       </p>
       <div class="fields">
         {FIELDS.map(({ key, label, hint }) => (
@@ -96,8 +96,12 @@ export const ChoosePart = ({
             )}
           </LabelledField>
         ))}
-        <TextField place={['space', 'across']} label="Room on the wall, across" hint="empty: enough" />
-        <TextField place={['space', 'height']} label="Room on the wall, high" />
+        <TextField
+          place={['space', 'across']}
+          label="Room for the star, across"
+          hint="wider ones are left out; empty: enough"
+        />
+        <TextField place={['space', 'height']} label="Room for the star, high" hint="empty: enough" />
         <Select
           id="choose-rank"
           label="In which order"

@@ -4,7 +4,7 @@ import { movedShape } from '../drawing/moved.js'
 import { label, path } from '../drawing/shapes.js'
 import { boxOf, closedOutline, type Extents, type Outline } from '../geometry/outline.js'
 import { point, subtract } from '../geometry/point.js'
-import type { PrintedDrawing, View } from '../paper/page.js'
+import type { Page, PrintedDrawing, View } from '../paper/page.js'
 import { mm } from '../units/convert.js'
 import { writeSvg } from '../write/svg.js'
 
@@ -13,9 +13,12 @@ const NAME = 0.06
 /** Between figures that stand apart, in mm. */
 const APART = 20
 
+/** Does a page show some of the drawing? Pages of notes alone do not. */
+export const isMapped = ({ views: [view] }: Page): boolean => view?.reach !== undefined
+
 /** The drawing over the grid of its pages, as SVG; pages of notes alone are left out. */
 export const gridMap = ({ drawing, pages }: PrintedDrawing): string => {
-  const shown = pages.flatMap(({ name, views: [view] }) => (view?.reach ? [{ name, view }] : []))
+  const shown = pages.filter(isMapped).flatMap(({ name, views: [view] }) => (view ? [{ name, view }] : []))
   const figures = [...new Set(shown.map(({ view }) => view.shapes))].map((shapes) => {
     const own = shown.filter(({ view }) => view.shapes === shapes)
     return { shapes, own, extents: boxOf(own.map(({ view }) => windowOf(view))) }

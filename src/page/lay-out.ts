@@ -15,8 +15,8 @@ import type { Plan } from '../plan/plan.js'
 import { type AdvisedStar, planSeason } from '../season/season-plan.js'
 import { writeSvg } from '../write/svg.js'
 import { SIMULATED } from './gaps-file.js'
-import { gridMap } from './grid-map.js'
-import type { Laid, LaidBoards, LaidPanels, LaidStar } from './work.js'
+import { gridMap, isMapped } from './grid-map.js'
+import type { Laid, LaidBoards, LaidPanels, LaidStar, Table } from './work.js'
 
 /** Without its notes, which the page says beside it. */
 const figureOf = (drawing: Drawing): string => writeSvg({ ...drawing, shapes: drawing.figure })
@@ -32,6 +32,7 @@ export const laidOrder = (made: MadeOrder): Laid => {
     star,
     title: drawing.title,
     sheets: print.pages.length,
+    notesOnly: print.pages.filter((page) => !isMapped(page)).length,
     map: gridMap(print),
     files: filesOf(path),
   }))
@@ -79,7 +80,7 @@ const laidStar = (season: AdvisedStar, { order }: Plan): LaidStar => {
   return {
     name: season.plan.order.name,
     wood: woodText(season),
-    seasons: seasonRows(season, order),
+    seasons: turned(seasonRows(season, order)),
     movement: [
       { heading: 'Closed', text: acceptedText(season, order) },
       ...(step === undefined ? [] : [{ heading: 'Valleys', text: step }]),
@@ -92,3 +93,7 @@ const laidStar = (season: AdvisedStar, { order }: Plan): LaidStar => {
     gaps: figureOf(gapHistogram(risk, order)),
   }
 }
+
+/** Rows as columns: three columns of a season's figures go on a phone, seven do not. */
+const turned = (rows: Table): Table =>
+  (rows[0] ?? []).map((_, column) => rows.map((cells) => cells[column] ?? ''))

@@ -1,10 +1,11 @@
 import { entriesAt, type OrderPlace } from '../order/edit-text.js'
 import { useBench } from './bench.js'
 import { asTyped, fieldId, LabelledField } from './field.js'
+import { listEntries } from './list-entries.js'
 import { problemsAt } from './problem-place.js'
 import { TypedInput } from './typed-input.js'
 
-/** A list of the order on one line, with spaces between, as `0 15 22.5 45`. */
+/** A list of numbers of the order on one line, shown with spaces between, as `0 15 22.5 45`. */
 export const ListField = ({
   place,
   label,
@@ -17,7 +18,7 @@ export const ListField = ({
   const { document, change, job } = useBench()
   const written = entriesAt(document, place)
   const take = (typed: string): void => {
-    const entries = typed.split(/[\s;]+/).filter(Boolean)
+    const entries = listEntries(typed)
     change([place, entries.length === 0 ? undefined : entries.map(asTyped)])
   }
   return (

@@ -18,19 +18,19 @@ export const NewOrderButtons = ({
     <p class="files">
       {text !== undefined && (
         <button type="button" onClick={() => onNew({ order: newOrderInShop(text), wall: '', measured: {} })}>
-          In this shop <span class="unseen">a new order</span>
+          For this shop <span class="unseen">a new order</span>
         </button>
       )}
       <button
         type="button"
         onClick={() => onNew({ order: newOrder(units), wall: '', measured: {}, furniture: {} })}
       >
-        In a shop of its own <span class="unseen">a new order</span>
+        For another shop <span class="unseen">a new order</span>
       </button>
     </p>
     <p class="hint">
-      This shop: its saw, boards, panels, prices, paper, glue and finish. Undo brings back the order that is
-      here now.
+      For this shop it keeps saw, boards, panels, prices, paper, glue and finish; for another these are left
+      empty. Undo brings back the order that is here now.
     </p>
   </details>
 )

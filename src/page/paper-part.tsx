@@ -85,14 +85,12 @@ export const PaperPart = ({
             {text}
           </span>
         ))}
-        {laid &&
-          beside === 'current' &&
-          `${laid.sheets} ${laid.sheets === 1 ? 'sheet' : 'sheets'} to print in all.`}
+        {laid && beside === 'current' && `${sheetsTold(laid.sheets)} to print in all.`}
       </p>
       <WorkedOut what="Drawings on their pages">
         {laid && (
           <>
-            {laid.drawings.map(({ title, sheets, map, files }) => (
+            {laid.drawings.map(({ title, sheets, notesOnly, map, files }) => (
               <FiledFigure
                 key={title}
                 kind="laid"
@@ -101,7 +99,7 @@ export const PaperPart = ({
                 svg={map}
                 files={files}
               >
-                <strong>{title}</strong>, {sheets} {sheets === 1 ? 'sheet' : 'sheets'}
+                <strong>{title}</strong>, {sheetsTold(sheets, notesOnly)}
               </FiledFigure>
             ))}
             {laid.leftOut.map((text) => (
@@ -127,6 +125,13 @@ export const PaperPart = ({
       </p>
     </section>
   )
+}
+
+/** `2 sheets, one of them for notes alone`. */
+const sheetsTold = (sheets: number, notesOnly = 0): string => {
+  const all = sheets === 1 ? '1 sheet' : `${sheets} sheets`
+  if (notesOnly === 0) return all
+  return `${all}, ${notesOnly === 1 ? 'one' : notesOnly} of them for notes alone`
 }
 
 const moreOfPaper = ({ lengths }: Order, onRoll: boolean): readonly FieldWords[] => [

@@ -5,7 +5,7 @@ import { countAt, type OrderDocument, type OrderPlace, writtenAt } from '../orde
 import { SIZE_KEYS } from '../order/flags.js'
 import { problemsOf } from '../order/problem.js'
 import { fileNameOf } from '../order/star-name.js'
-import type { StarPlan } from '../plan/plan.js'
+import type { Plan, StarPlan } from '../plan/plan.js'
 import type { WarningCode } from '../plan/warnings.js'
 import type { Mm } from '../units/brand.js'
 import { type LengthStyle, showAngle, showAtMost, showLength } from '../units/show.js'
@@ -69,6 +69,7 @@ export const StarPart = ({
     <section aria-labelledby="star-heading" class="part">
       <h2 id="star-heading">The star</h2>
       <StarView plan={plan} lengths={lengths} tone={tone} pulls={pulls} />
+      {whole.stars.length > 1 && <p class="printed">{printedTold(whole, starIndex)}</p>}
       <p class="live" aria-live="polite">
         {plan.order.name}, {plan.order.quantity === 1 ? 'one star' : `${plan.order.quantity} stars`}:{' '}
         {showLength(star.across, lengths)} across, {showLength(star.height, lengths)} high, tip{' '}
@@ -107,13 +108,13 @@ export const StarPart = ({
         <TextField place={at('note')} label="A line of your own" hint="lettered on the patterns" words />
         <TextField
           place={at('hardware')}
-          label="Hanger, glue and finish, price"
-          hint="of one star; part of what it costs"
+          label="Price of hanger, glue and finish"
+          hint="for one star; part of what it costs"
         />
         <LabelledField
           id="wall"
           label="Wall or door behind it"
-          hint="width × height, or width × eaves × ridge of a gable"
+          hint="for the picture: width × height, or width × eaves × ridge of a gable"
           problems={problemsOf(hung)}
         >
           {(described) => <TypedInput {...described} text={wall} onTake={onWall} />}
@@ -140,6 +141,12 @@ const rangeTold = ({ tipAngles }: StarPlan, largest: Mm | undefined, lengths: Le
   return largest === undefined
     ? `${tips}.`
     : `${tips}; of this shape, up to ${showAtMost(largest, lengths)} from centre to tip.`
+}
+
+/** On paper there are no buttons to choose another star by. */
+const printedTold = ({ stars }: Plan, shown: number): string => {
+  const others = stars.flatMap(({ order: { name } }, index) => (index === shown ? [] : [name]))
+  return `This print shows ${stars[shown]?.order.name ?? 'a star'}, star ${shown + 1} of ${stars.length}. Choose another on the page to print it: ${others.join(', ')}.`
 }
 
 /** The mistake of two equal names stands at the later one; it is told at this one too. */

@@ -123,6 +123,8 @@ export interface LaidDrawing {
   readonly star: string
   readonly title: string
   readonly sheets: number
+  /** How many of them hold notes alone, and so are not on the map. */
+  readonly notesOnly: number
   /** The drawing over the grid of its pages, as SVG. */
   readonly map: string
   /** Paths of its files. */

@@ -60,4 +60,12 @@ describe('one value of an order', () => {
       editedOrder(editedOrder(text, ['stars', 0, 'name'], 'x'), ['stars', 0, 'name'], undefined),
     ).not.toContain('name')
   })
+
+  it('keeps a list on one line there, and one entry a line so', () => {
+    const place = ['shop', 'saw', 'detents']
+    const inLine = 'shop:\n  saw:\n    detents: [0, 15] # read off\n'
+    expect(editedOrder(inLine, place, [0, 22.5])).toContain('    detents: [ 0, 22.5 ] # read off')
+    const below = 'shop:\n  saw:\n    detents:\n      - 0\n'
+    expect(editedOrder(below, place, [0, 22.5])).toContain('    detents:\n      - 0\n      - 22.5\n')
+  })
 })

@@ -186,7 +186,7 @@ describe('the stars this shop can make', () => {
       await page.reload()
       await page.waitForSelector('.star')
       await expect.poll(() => page.locator('.choices li').allTextContents()).toEqual(listed)
-      await type(page, 'Room on the wall, across', '12 mm')
+      await type(page, 'Room for the star, across', '12 mm')
       await page.getByRole('button', { name: 'Look for stars' }).click()
       await page.getByRole('alert').waitFor()
       expect(await page.getByRole('alert').textContent()).toContain('No star can be made with these.')
