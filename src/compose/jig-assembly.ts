@@ -46,15 +46,21 @@ export const assembly = (jig: Jig): Block => {
     }),
   )
   const pieces = wood.map(small)
+  const [surrounds, left] = [around.map(small), uncut.map(small)]
   const right = BESIDE + (max.x - min.x) * reduced
   const [from, to] = blade.map(at)
   const shapes: Shape[] = [
     ...pieces.flatMap(woodShapes),
-    ...around.map((outline) => path('NOTE', small(outline))),
-    ...uncut.map((outline) => path('NOTE', small(outline), 'dashed')),
+    ...surrounds.map((outline) => path('NOTE', outline)),
+    ...left.map((outline) => path('NOTE', outline, 'dashed')),
     ...shrunk.flatMap(({ outline, holes }) => [outline, ...holes].map((each) => path('DIM', each))),
     ...(from && to ? [line('CUT-OUTSIDE', from, to, 'chain'), ...fenceBeside(from.x, right)] : []),
-    ...partNumbers(jig.parts.length, { placed: shrunk, wood: pieces, right }),
+    ...partNumbers(jig.parts.length, {
+      placed: shrunk,
+      wood: pieces,
+      lines: [...surrounds, ...left, { closed: false, vertices: blade.map(at) }],
+      right,
+    }),
   ]
   return { height: (max.y - min.y) * reduced + lower, shapes }
 }

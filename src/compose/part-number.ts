@@ -9,9 +9,12 @@ import { distance, type Point, point } from '../geometry/point.js'
 
 /** Room on either side of the picture for numbers that have none in it, in mm. */
 export const BESIDE = 5
-/** Heights of numbers, the largest that has room first, and the room that one needs around its middle. */
-const HEIGHTS = [3, 2.2]
-const NEEDS = 0.6
+/** Heights of numbers, the largest that has room first, and the room that one's box needs around its middle. */
+const LARGE = 3
+const HEIGHTS = [LARGE, 2.2]
+const NEEDS = 0.95
+/** The middle of a number beside the picture lies so far below its top, or the number would run into what stands there. */
+const BELOW_TOP = 1.5
 /** Numbers beside the picture stand so far apart. */
 const APART = 4
 /** How much higher or lower than its part a number beside the picture may stand. */
@@ -27,10 +30,11 @@ export interface Placed {
   readonly holes: readonly Outline[]
 }
 
-/** Parts, from the lowest up, and the wood on them; the picture reaches from {@link BESIDE} to `right`. */
+/** Parts, from the lowest up, the wood on them, and lines that cover nothing; the picture reaches from {@link BESIDE} to `right`. */
 export interface Picture {
   readonly placed: readonly Placed[]
   readonly wood: readonly Outline[]
+  readonly lines: readonly Outline[]
   readonly right: number
 }
 
@@ -41,39 +45,47 @@ export interface Picture {
 export const partNumbers = (count: number, picture: Picture): Shape[] => {
   const ends: Point[] = []
   const numbers: Point[] = []
-  return Array.from({ length: count }, (_, index) => index + 1).flatMap((number) => {
+  const within: Shape[] = []
+  const without: (readonly [number, readonly Point[]])[] = []
+  for (let number = 1; number <= count; number += 1) {
     const own = picture.placed.filter((each) => each.number === number)
     // Of copies the one that is nearest to the right edge, so that the line crosses little.
     const chosen = own.reduce<Placed | undefined>(
       (a, b) => (a && rightOf(a) >= rightOf(b) ? a : b),
       undefined,
     )
-    if (!chosen) return []
+    if (!chosen) continue
     const places = placesOn(chosen, picture).filter((place) =>
       numbers.every((other) => distance(place, other) > APART),
     )
     const { place, room } = roomiest(places, picture)
     const height = HEIGHTS.find((each) => room >= NEEDS * each)
-    if (height !== undefined) {
+    if (height === undefined) without.push([number, places.length > 0 ? places : [place]])
+    else {
       numbers.push(place)
-      return [centredLabel(String(number), place, { height, layer: 'PATTERN' })]
+      within.push(centredLabel(String(number), place, { height, layer: 'PATTERN' }))
     }
-    const { from, end } = lineOut(places.length > 0 ? places : [place], ends, picture)
+  }
+  // Lines are drawn when all numbers in the picture are known, for they pass beside them.
+  const beside = without.flatMap(([number, places]) => {
+    const { from, end } = lineOut(places, ends, numbers, picture)
     ends.push(end)
     return [
       line('NOTE', from, end),
       centredLabel(String(number), point(end.x + (end.x > from.x ? 2 : -2), end.y), {
-        height: 3,
+        height: LARGE,
         layer: 'PATTERN',
       }),
     ]
   })
+  return [...within, ...beside]
 }
 
 /** The shortest line from a part to either side of the picture, level or nearly so, that ends apart from others. */
 const lineOut = (
   places: readonly Point[],
   ends: readonly Point[],
+  numbers: readonly Point[],
   { right }: Picture,
 ): { readonly from: Point; readonly end: Point } => {
   const lines = places.flatMap((from) =>
@@ -84,9 +96,20 @@ const lineOut = (
       }),
     ),
   )
-  const free = lines.filter(({ end }) => ends.every((other) => distance(end, other) > APART))
+  const low = lines.filter(({ end }) => end.y <= -BELOW_TOP)
+  const free = low.filter(
+    ({ from, end }) =>
+      ends.every((other) => distance(end, other) > APART) &&
+      numbers.every((other) => isBeside(other, from, end)),
+  )
   return (free.length > 0 ? free : lines).reduce((a, b) => (b.length < a.length ? b : a))
 }
+
+/** Does a line pass beside a number? */
+const isBeside = (number: Point, from: Point, end: Point): boolean =>
+  edges({ closed: false, vertices: [from, end] }).every(
+    (edge) => distanceToEdge(number, edge) > NEEDS * LARGE,
+  )
 
 const rightOf = ({ outline }: Placed): number => boxOf([outline]).max.x
 
@@ -105,9 +128,11 @@ const placesOn = (own: Placed, { placed, wood }: Picture): Point[] => {
 /** The place that is farthest from every line. */
 const roomiest = (
   places: readonly Point[],
-  { placed, wood }: Picture,
+  { placed, wood, lines: more }: Picture,
 ): { readonly place: Point; readonly room: number } => {
-  const lines = [...placed.flatMap(({ outline, holes }) => [outline, ...holes]), ...wood].flatMap(edges)
+  const lines = [...placed.flatMap(({ outline, holes }) => [outline, ...holes]), ...wood, ...more].flatMap(
+    edges,
+  )
   return places.reduce(
     (best, place) =>
       lines.every((edge) => distanceToEdge(place, edge) > best.room)

@@ -39,6 +39,13 @@ export interface Strip extends PageFurniture {
 /** ISO 5455: full size. */
 const FULL_SIZE = '1:1'
 
+/** Heights of what is said of the printer: the first in which it takes no more rows than its room holds. */
+const LOWEST = mm(1.8)
+const CORRECTION_HEIGHTS = [SMALL, LOWEST]
+const CORRECTION_ROWS = 2
+/** From row to row, over the height of a capital: clear of tails. */
+const ROW_PITCH = 1.4
+
 /** The frame of a sheet's window, and below it scale check, caution, room for the page map, title block, any correction. */
 export const strip = (sheet: Sheet, title: SheetTitle, order: Order, furniture: Furniture): Strip => {
   const { margin, window } = sheet
@@ -82,8 +89,11 @@ const frameText = (sheet: Sheet, lengths: LengthStyle): string => {
 const correction = ({ shop, lengths }: Order, across: number, window: { x: number; y: number }): Shape[] => {
   const { printed } = shop.paper
   if (!printed) return []
-  return wrapText(correctionText(printed, lengths), SMALL, mm(across)).map((text, row) =>
-    label(text, point(window.x, window.y - GAP - SMALL * (1 + row * 1.25)), { height: SMALL }),
+  const text = correctionText(printed, lengths)
+  const rowsOf = (height: Mm): string[] => wrapText(text, height, mm(across))
+  const height = CORRECTION_HEIGHTS.find((each) => rowsOf(each).length <= CORRECTION_ROWS) ?? LOWEST
+  return rowsOf(height).map((row, index) =>
+    label(row, point(window.x, window.y - GAP - height * (1 + index * ROW_PITCH)), { height }),
   )
 }
 

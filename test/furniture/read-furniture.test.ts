@@ -98,6 +98,29 @@ describe('slots', () => {
       /^mark\.svg, line 2: given <text>\. It reaches 0\.5 mm beyond the right edge:/,
     )
   })
+
+  it.each(['0', '5', '1.5', 'two', ''])('may have 1 to 4 lines: data-lines="%s" is refused', (lines) => {
+    expect(told(block('{title}', `data-room="30" data-lines="${lines}"`), 'title-block')).toEqual([
+      `mark.svg, line 2: given <text data-lines="${lines}">. Allowed: 1 to 4, beside data-room, the width of each line.`,
+    ])
+  })
+
+  it('may have lines only beside their room', () => {
+    expect(told(block('Hut', 'data-lines="2"'), 'title-block')).toEqual([
+      'mark.svg, line 2: given <text data-lines="2">. Allowed: 1 to 4, beside data-room, the width of each line.',
+    ])
+  })
+
+  // Capitals of 1.8 mm and 2.88 mm from line to line (1.6 of that); tails hang 207/718 of 1.8 mm below: 0.52 mm.
+  it.each([
+    ['18.4', 3, /^mark\.svg, line 2: given <text>\. It reaches 0\.7 mm beyond the lower edge:/],
+    ['17.7', 3, /^nothing: the drawing was read$/],
+    ['20.6', 2, /^nothing: the drawing was read$/],
+  ])('need room for all of their lines: from y="%s", %i of them', (y, lines, says) => {
+    const text = `<text x="2" y="${y}" font-family="Arial" font-size="3" data-room="30" data-lines="${lines}">{title}</text>`
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="56mm" height="24mm" viewBox="0 0 56 24">\n${text}\n</svg>`
+    expect(told(svg, 'title-block')[0]).toMatch(says)
+  })
 })
 
 // SVG 2: 4 (inheritance), 6.6 (style), 7.4 (units), 8.5 (transform), 10 (shapes), 13 (painting); from memory.

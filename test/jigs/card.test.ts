@@ -4,6 +4,7 @@ import { jigCards } from '../../src/compose/jig-card.js'
 import { drawJigs, jigOf } from '../../src/compose/jigs.js'
 import { labelBox } from '../../src/drawing/bounds.js'
 import type { Drawing, Label } from '../../src/drawing/model.js'
+import { labelIsClear } from '../../src/drawing/place-label.js'
 import { JIG_NAMES } from '../../src/order/order.js'
 import { parseOrder } from '../../src/order/parse.js'
 import { planOrder } from '../../src/plan/plan.js'
@@ -15,26 +16,36 @@ vi.setConfig({ testTimeout: 120_000 })
 const labelsOf = ({ shapes }: Pick<Drawing, 'shapes'>): Label[] =>
   shapes.flatMap((shape) => (shape.kind === 'label' ? [shape] : []))
 
-it.each([75, 40])('a saw that stops at %s°: no number of a part stands on another, by Clipper2', (limit) => {
-  let numbers = 0
-  const plans = sweptPlans('', limit).filter((_, index) => index % 3 === limit % 3)
-  for (const { plan, order, name } of plans)
-    for (const kind of JIG_NAMES) {
-      const jig = jigOf(kind, plan, order)
-      if (!jig.ok) continue
-      const labels = labelsOf(assembly(jig.value))
-      expect(labels.map(({ text }) => text).sort(), name).toEqual(
-        jig.value.parts.map((_, index) => String(index + 1)),
-      )
-      const boxes = labels.map((label) => inside({ closed: true, vertices: labelBox(label) }))
-      boxes.forEach((own, index) => {
-        for (const other of boxes.slice(index + 1))
-          expect(commonArea(own, other), `${name}: ${kind}`).toBeLessThan(1e-6)
-        numbers += 1
-      })
-    }
-  expect(numbers).toBeGreaterThan(800)
-})
+it.each([75, 40])(
+  'a saw that stops at %s°: no number of a part stands on another, by Clipper2, or on a line',
+  (limit) => {
+    let numbers = 0
+    const plans = sweptPlans('', limit).filter((_, index) => index % 3 === limit % 3)
+    for (const { plan, order, name } of plans)
+      for (const kind of JIG_NAMES) {
+        const jig = jigOf(kind, plan, order)
+        if (!jig.ok) continue
+        const picture = assembly(jig.value)
+        const labels = labelsOf(picture)
+        expect(labels.map(({ text }) => text).sort(), name).toEqual(
+          jig.value.parts.map((_, index) => String(index + 1)),
+        )
+        const boxes = labels.map((label) => inside({ closed: true, vertices: labelBox(label) }))
+        for (const label of labels) {
+          const others = picture.shapes.filter((other) => other !== label)
+          expect(labelIsClear(label, others, 0.1), `${name}: ${kind}, ${label.text}`).toBe(true)
+          // What stands above the picture is not run into.
+          expect(Math.max(...labelBox(label).map(({ y }) => y))).toBeLessThan(0.2)
+        }
+        boxes.forEach((own, index) => {
+          for (const other of boxes.slice(index + 1))
+            expect(commonArea(own, other), `${name}: ${kind}`).toBeLessThan(1e-6)
+          numbers += 1
+        })
+      }
+    expect(numbers).toBeGreaterThan(800)
+  },
+)
 
 describe('the caution for jigs beside the blade', () => {
   const cardsWith = (jigs: string): string[] => {

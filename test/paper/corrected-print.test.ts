@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { shapeExtents } from '../../src/drawing/bounds.js'
+import { boxesMeet } from '../../src/geometry/outline.js'
 import { makeOrder } from '../../src/make.js'
 import { parseOrder } from '../../src/order/parse.js'
 import { showProblem } from '../../src/order/problem.js'
@@ -162,6 +164,34 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
       for (const page of patterns.flatMap(({ pages }) => pages)) expect(wordsOn(page)).toContain(says)
     },
   )
+
+  // 6 in read one way and 150 mm the other is the longest; a roll of 200 mm with margins of 25 mm the narrowest sheet.
+  it.each([
+    ['{ size: A4, printed: { across: 148.8, along: 150.6 } }', 'mm'],
+    ['{ size: Letter, printed: { across: 5 31/32 in, along: 6 1/64 in } }', 'in'],
+    ['{ size: A4, margin: 25 mm, printed: { across: 148.75 mm, along: 5 61/64 in } }', 'in'],
+    ['{ roll: 200 mm, margin: 25 mm, printed: { across: 153.25 mm, along: 5 61/64 in } }', 'in'],
+    ['{ size: single, margin: 3 mm, printed: { across: 153.25 mm, along: 5 61/64 in } }', 'in'],
+  ])('on %s it stands clear, between window and furniture', (paper, units) => {
+    const made = makeOrder({
+      text: `units: ${units}\nshop: { paper: ${paper} }\nstars: [{ points: 5, tip-angle: 45, across: 300 mm }]`,
+    })
+    if (!made.ok) throw new Error(made.problems.map(showProblem).join('\n'))
+    for (const { furniture, sheet } of made.value.book.pages) {
+      const { shapes, artwork } = furniture()
+      const rows = shapes.filter((shape) => shape.kind === 'label' && shape.at.y < sheet.window.min.y)
+      expect(rows.length).toBeGreaterThan(0)
+      for (const row of rows) {
+        const { min, max } = shapeExtents([row])
+        expect(max.y).toBeLessThan(sheet.window.min.y)
+        for (const { artwork: piece, at } of artwork.filter(({ window }) => !window))
+          expect(min.y).toBeGreaterThan(at.y + piece.height)
+        expect(rows.every((other) => other === row || !boxesMeet(shapeExtents([other]), { min, max }))).toBe(
+          true,
+        )
+      }
+    }
+  })
 
   it('a shop card says that it is corrected, and how far it is sure; the print check never is', async () => {
     const printer = { across: 0.992, along: 1.004 }
