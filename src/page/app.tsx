@@ -20,6 +20,7 @@ import { NewOrderButtons } from './new-order-buttons.js'
 import { OpenField } from './open-field.js'
 import { OrderText } from './order-text.js'
 import { PaperPart } from './paper-part.js'
+import { Contents } from './part.js'
 import { Problems } from './problems.js'
 import { SawPart } from './saw-part.js'
 import { SeasonPart } from './season-part.js'
@@ -149,6 +150,7 @@ export const App = ({ example }: { readonly example: string }) => {
         {readable && (
           <StarsList names={names} shown={shown} units={units} change={change} onShow={setShown} />
         )}
+        {star && <Contents />}
       </header>
       <main>
         {star ? (

@@ -4,6 +4,7 @@ import { AskedFile, KINDS } from './asked-file.js'
 import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { TextField } from './field.js'
+import { Part } from './part.js'
 import { TableOf } from './table.js'
 import { WordsOf } from './words.js'
 import type { Given, LaidStar } from './work.js'
@@ -21,8 +22,7 @@ export const ChancePart = ({
   const { plan, save } = useBench()
   const { lengths } = plan.order
   return (
-    <section aria-labelledby="chance-heading" class="part">
-      <h2 id="chance-heading">Will the last joint close?</h2>
+    <Part name="chance">
       <div class="fields">
         <TextField
           place={['shop', 'accepted-gap']}
@@ -65,6 +65,6 @@ export const ChancePart = ({
           </>
         )}
       </WorkedOut>
-    </section>
+    </Part>
   )
 }

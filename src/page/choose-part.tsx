@@ -8,6 +8,7 @@ import { useBench } from './bench.js'
 import { ChosenList, LOOKED, ONE, OTHER } from './chosen-list.js'
 import { LabelledField, TextField } from './field.js'
 import { answerOf } from './open-worker.js'
+import { Part } from './part.js'
 import { Select } from './select.js'
 import { TypedInput } from './typed-input.js'
 import { type Ask, type ChosenStars, type Given, isSameGiven, type WrittenWish } from './work.js'
@@ -77,8 +78,7 @@ export const ChoosePart = ({
   const isTwoCurrent =
     doing !== '' || JSON.stringify(answered?.wish.compare) === JSON.stringify(writtenWish(wish).compare)
   return (
-    <section aria-labelledby="choose-heading" class={`part ${answered ? '' : 'unprinted'}`}>
-      <h2 id="choose-heading">Stars this shop can make</h2>
+    <Part name="choose" printed={answered !== undefined}>
       <p>
         From the saw, the boards and the room for the star: every star that can be cut, with what it takes.
       </p>
@@ -153,7 +153,7 @@ export const ChoosePart = ({
           ))}
         </ChosenList>
       )}
-    </section>
+    </Part>
   )
 }
 

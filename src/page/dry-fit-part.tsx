@@ -15,6 +15,7 @@ import { DrawnSvg } from './drawn.js'
 import { LabelledField } from './field.js'
 import { dryFitFile, fitOf, isMeasured, termsOf } from './fit-of.js'
 import type { Measured } from './measured.js'
+import { Part } from './part.js'
 import { Select } from './select.js'
 import { TypedInput } from './typed-input.js'
 import { saveAs } from './use-worker.js'
@@ -81,8 +82,7 @@ export const DryFitPart = ({
     </LabelledField>
   )
   return (
-    <section aria-labelledby="fit-heading" class={`part ${isMeasured(measured) ? '' : 'unprinted'}`}>
-      <h2 id="fit-heading">The dry fit</h2>
+    <Part name="fit" printed={isMeasured(measured)}>
       <p>
         Lay one star together without glue, face sides up, every joint closed but the last. Measure there, and
         what else you can.
@@ -130,7 +130,7 @@ export const DryFitPart = ({
           }}
         />
       )}
-    </section>
+    </Part>
   )
 }
 

@@ -4,6 +4,7 @@ import { DEFAULTS } from '../order/defaults.js'
 import type { StarPlan } from '../plan/plan.js'
 import { useBench } from './bench.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
+import { Part } from './part.js'
 
 const SUCH = 'such as 30 min, 24 h or 3 days'
 
@@ -27,8 +28,7 @@ const LABELS: readonly FieldWords[] = [
 export const FinishPart = ({ star }: { readonly star: StarPlan }) => {
   const { plan } = useBench()
   return (
-    <section aria-labelledby="finish-heading" class="part">
-      <h2 id="finish-heading">Glue, back, finish, hang</h2>
+    <Part name="finish">
       <MoreFields name="What the labels of glue, stain and finish say" fields={LABELS} />
       <ol>
         {workingOrder(star, plan.order).map((text) => (
@@ -36,6 +36,6 @@ export const FinishPart = ({ star }: { readonly star: StarPlan }) => {
         ))}
       </ol>
       <p class="caution">{BENCH_CAUTION}</p>
-    </section>
+    </Part>
   )
 }

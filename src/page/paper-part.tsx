@@ -10,6 +10,7 @@ import { FiledFigure } from './filed-figure.js'
 import { JigFields } from './jig-fields.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
 import { OwnFurniture } from './own-furniture.js'
+import { Part } from './part.js'
 import type { Work } from './use-worker.js'
 import { WorkedOut } from './worked-out.js'
 
@@ -35,8 +36,7 @@ export const PaperPart = ({
   const laid = work.laid?.order
   const onRoll = document.hasIn(['shop', 'paper', 'roll'])
   return (
-    <section aria-labelledby="paper-heading" class="part">
-      <h2 id="paper-heading">The paper, the jigs and the files</h2>
+    <Part name="paper">
       <div class="fields">
         {!onRoll && (
           <ChoiceField
@@ -123,7 +123,7 @@ export const PaperPart = ({
           Save the order
         </button>
       </p>
-    </section>
+    </Part>
   )
 }
 

@@ -14,6 +14,7 @@ import { Drawn } from './drawn.js'
 import { ifEmpty, TextField } from './field.js'
 import { ListField } from './list-field.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
+import { Part } from './part.js'
 import { SawDial } from './saw-dial.js'
 import { Warnings } from './warnings.js'
 
@@ -43,8 +44,7 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
     ...(rhombus ? [] : [{ name: 'Cuts 2 and 3', cut: plan.jointCut, stop: plan.stop, stopName: 'stop' }]),
   ]
   return (
-    <section aria-labelledby="saw-heading" class="part">
-      <h2 id="saw-heading">The saw and the cuts</h2>
+    <Part name="saw">
       <div class="fields">
         <TextField
           place={['shop', 'saw', 'limit']}
@@ -126,7 +126,7 @@ export const SawPart = ({ star: plan }: { readonly star: StarPlan }) => {
           </ul>
         </>
       )}
-    </section>
+    </Part>
   )
 }
 

@@ -1,6 +1,7 @@
 import { AirFields } from './air-fields.js'
 import { useBench } from './bench.js'
 import { FieldsOf, MoreFields } from './more-fields.js'
+import { Part } from './part.js'
 import { TableOf } from './table.js'
 import { ownWoodFields, speciesFields } from './wood-fields.js'
 import { WordsOf } from './words.js'
@@ -13,8 +14,7 @@ const WOOD = ['shop', 'wood']
 export const SeasonPart = ({ laid }: { readonly laid: LaidStar | undefined }) => {
   const { document } = useBench()
   return (
-    <section aria-labelledby="season-heading" class="part">
-      <h2 id="season-heading">The wood, summer and winter</h2>
+    <Part name="season">
       <div class="fields">
         <FieldsOf fields={speciesFields(document, WOOD, { species: 'not told' })} />
       </div>
@@ -34,6 +34,6 @@ export const SeasonPart = ({ laid }: { readonly laid: LaidStar | undefined }) =>
           </>
         )}
       </WorkedOut>
-    </section>
+    </Part>
   )
 }

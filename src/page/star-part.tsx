@@ -12,6 +12,7 @@ import { type LengthStyle, showAngle, showAtMost, showLength } from '../units/sh
 import { BackingFields } from './backing-fields.js'
 import { useBench } from './bench.js'
 import { LabelledField, TextField } from './field.js'
+import { Part } from './part.js'
 import { Select } from './select.js'
 import { SHAPES, shapeChanges } from './shape-changes.js'
 import { largestRadius, STAR_SIZES, starSize, typedLength } from './star-sizes.js'
@@ -66,8 +67,7 @@ export const StarPart = ({
   const hung = readWall(wall, lengths)
   const thickness = armsAs(plan, whole.order)
   return (
-    <section aria-labelledby="star-heading" class="part">
-      <h2 id="star-heading">The star</h2>
+    <Part name="star">
       <StarView plan={plan} lengths={lengths} tone={tone} pulls={pulls} />
       {whole.stars.length > 1 && <p class="printed">{printedTold(whole, starIndex)}</p>}
       <p class="live" aria-live="polite">
@@ -129,7 +129,7 @@ export const StarPart = ({
       </div>
       <BackingFields star={plan} />
       {hung.ok && hung.value && <WallView star={star} wall={hung.value} lengths={lengths} tone={tone} />}
-    </section>
+    </Part>
   )
 }
 

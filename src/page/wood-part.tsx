@@ -11,6 +11,7 @@ import { ifEmpty } from './field.js'
 import { FileButtons } from './file-buttons.js'
 import { type FieldWords, MoreFields } from './more-fields.js'
 import { PanelsPart } from './panels-part.js'
+import { Part } from './part.js'
 import { Rows } from './rows.js'
 import type { Work } from './use-worker.js'
 import { ownWoodFields, speciesFields } from './wood-fields.js'
@@ -98,8 +99,7 @@ export const WoodPart = ({
   const { boards } = work.laid?.order ?? {}
   const boardless = order.shop.boards.length === 0
   return (
-    <section aria-labelledby="wood-heading" class="part">
-      <h2 id="wood-heading">The boards and the panel</h2>
+    <Part name="wood">
       <p class="live" aria-live="polite">
         {countText(star)}. {boardLines(star, order).join('. ')}.
         {star.backing &&
@@ -173,6 +173,6 @@ export const WoodPart = ({
         </>
       )}
       <PanelsPart work={work} stop={stop} lay={lay} />
-    </section>
+    </Part>
   )
 }
