@@ -17,27 +17,19 @@ import { showMass, showTime } from '../units/show-measure.js'
 import { SHOP } from '../units/tolerance.js'
 import { longestFastenerOf } from './backing-words.js'
 import { cutSteps } from './cut-steps.js'
-import { planedTo, thickText } from './thickness-words.js'
 
 /** How many of what is to be made. */
 export const countText = ({ order, star, arms }: StarPlan): string =>
   `${order.quantity} ${order.quantity === 1 ? 'star' : 'stars'} of ${star.points} points, ${arms} arms to cut`
 
 /** Which boards, and how many blanks they give. */
-export const boardLines = (plan: StarPlan, { lengths }: Order): string[] => {
-  const { star, thickness, boardUse, boardForQuantity } = plan
-  const width = `Board ${showSetting(star.armStrip, lengths)} wide${thickText(thickness, lengths)}`
+export const boardLines = ({ star, boardUse, boardForQuantity }: StarPlan, { lengths }: Order): string[] => {
+  const width = `Board ${showSetting(star.armStrip, lengths)} wide`
   if (!boardUse) return [`${width}, ${showLength(boardForQuantity, lengths)} of it in all`]
   const { board, blanksPerBoard, rippedOff } = boardUse
   const show = (length: Mm) => showLength(length, lengths)
   return [
-    [
-      width,
-      ...(rippedOff < SHOP ? [] : [`ripped from ${show(board.width)}`]),
-      ...(board.thickness !== undefined && planedTo(board, plan, lengths)
-        ? [`planed from ${show(board.thickness)}`]
-        : []),
-    ].join(', '),
+    `${width}${rippedOff < SHOP ? '' : `, ripped from ${show(board.width)}`}`,
     `${blanksPerBoard} ${blanksPerBoard === 1 ? 'blank' : 'blanks'} from a board of ${show(board.length)}`,
   ]
 }

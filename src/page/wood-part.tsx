@@ -1,4 +1,5 @@
 import { boardLines, countText } from '../compose/card-words.js'
+import { thickText } from '../compose/thickness-words.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { countAt, type OrderPlace } from '../order/edit-text.js'
 import type { Order } from '../order/order.js'
@@ -102,8 +103,9 @@ export const WoodPart = ({
     <Part name="wood">
       <p class="live" aria-live="polite">
         {countText(star)}. {boardLines(star, order).join('. ')}.
+        {star.thickness !== undefined && ` Arms ${showLength(star.thickness, order.lengths)} thick.`}
         {star.backing &&
-          ` Backing ${showLength(star.backing.across, order.lengths)} × ${showLength(star.backing.height, order.lengths)}, ${star.order.quantity} to cut.`}
+          ` Backing ${showLength(star.backing.across, order.lengths)} × ${showLength(star.backing.height, order.lengths)}${thickText(star.plateThickness, order.lengths)}, ${star.order.quantity} to cut.`}
       </p>
       <Rows
         place={['shop', 'boards']}
