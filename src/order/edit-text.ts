@@ -1,4 +1,5 @@
-import { type Document, isMap, isScalar, isSeq, parseDocument } from 'yaml'
+import { type Document, isMap, isScalar, isSeq, type Node, parseDocument, visit } from 'yaml'
+import { MOST_ALIASES, readYaml } from './read-yaml.js'
 import { YAML_OPTIONS } from './yaml-options.js'
 
 /** Where a value stands in an order: `['stars', 0, 'tip-angle']`. */
@@ -37,7 +38,8 @@ export const editedOrder = (text: string, place: OrderPlace, value: OrderValue |
     leaveNoEmptyGroup(document, place.slice(0, -1))
     return document.toString(AS_WRITTEN)
   }
-  const range = isScalar(node) && isSimple(value) ? node.range : undefined
+  // The range of a block text takes in the line break after it.
+  const range = isScalar(node) && !node.type?.startsWith('BLOCK') && isSimple(value) ? node.range : undefined
   if (range)
     return text.slice(0, range[0]) + scalarText(value as string | number | boolean) + text.slice(range[1])
   const written = document.createNode(value)
@@ -47,6 +49,31 @@ export const editedOrder = (text: string, place: OrderPlace, value: OrderValue |
     written.comment = node.comment ?? null
   }
   document.setIn(place, written)
+  return document.toString(AS_WRITTEN)
+}
+
+/**
+ * The order's text with every alias (`*size`) written out, so that a change of one value changes no other. A text without
+ * one, or one that cannot be read, stays as it is.
+ */
+export const withoutAliases = (text: string): string => {
+  if (!text.includes('*') || !readYaml(text).ok) return text
+  const document = orderDocument(text)
+  let found = 0
+  visit(document, {
+    Alias: (_, alias) => {
+      found += 1
+      // One that holds itself has no end.
+      if (found > MOST_ALIASES) return visit.BREAK
+      return alias.resolve(document)?.clone() as Node | undefined
+    },
+  })
+  if (found === 0 || found > MOST_ALIASES) return text
+  visit(document, {
+    Node: (_, node) => {
+      if ('anchor' in node) delete node.anchor
+    },
+  })
   return document.toString(AS_WRITTEN)
 }
 

@@ -61,7 +61,8 @@ export const readYaml = (text: string): Outcome<Source> => {
   }
 }
 
-const MOST_ALIASES = 20
+/** More than any order that is written by hand repeats. */
+export const MOST_ALIASES = 20
 
 const whole = (given: string, advice: string): Problem => ({ place: 'order file', given, advice })
 

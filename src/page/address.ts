@@ -1,4 +1,5 @@
 import { FURNITURE_NAMES, type FurnitureTexts } from '../furniture/furniture-names.js'
+import { withoutAliases } from '../order/edit-text.js'
 import type { MeasuredStars } from './measured.js'
 
 /** The maker's work: the order's text, the wall the star is judged on, what was measured on dry-fitted stars. */
@@ -50,8 +51,9 @@ export const addressOf = (
 /** Undefined where the address keeps no order. */
 export const keptIn = (address: string): Kept | undefined => {
   const kept = new URLSearchParams(address.replace(/^#/, ''))
-  const order = kept.get('order')
-  if (order === null) return undefined
+  const written = kept.get('order')
+  if (written === null) return undefined
+  const order = withoutAliases(written)
   const before = kept.get('before')
   const measured = new Map<string, Map<string, string>>()
   for (const [key, text] of kept) {

@@ -1,5 +1,5 @@
-import { useEffect, useMemo, useState } from 'preact/hooks'
-import { editedOrder, orderDocument, writtenAt } from '../order/edit-text.js'
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { editedOrder, orderDocument, withoutAliases, writtenAt } from '../order/edit-text.js'
 import { showProblem } from '../order/problem.js'
 import { readYaml } from '../order/read-yaml.js'
 import { withUnits } from '../order/unit-change.js'
@@ -62,25 +62,29 @@ export const App = ({ example }: { readonly example: string }) => {
   const star = plan && plannedStar(plan, names, shown)
   const given = useMemo((): Given => ({ text, furniture }), [text, furniture])
   const { work, ask, stop, lay } = useWorker(given, isSound(job))
-  useAddress(addressOf(isSound(job) ? { ...steps.now, before: undefined } : steps.now, look))
+  const address = addressOf(isSound(job) ? { ...steps.now, before: undefined } : steps.now, look)
+  const kept = useRef(address)
+  kept.current = address
+  useAddress(address)
   useEffect(() => {
     const opened = (): void => {
-      const given = keptIn(location.hash)
-      if (!given) return
-      take(given)
-      setLook(lookIn(location.hash))
+      const [given, look] = [keptIn(location.hash), lookIn(location.hash)]
+      if (given && take(given)) setLook(look)
+      // What is not taken must not be what a reload finds.
+      else history.replaceState(null, '', kept.current)
     }
     addEventListener('hashchange', opened)
     return () => removeEventListener('hashchange', opened)
   }, [])
 
-  /** Other work in place of this, which undo brings back; what cannot be read at all changes nothing. */
-  const take = (given: Partial<Kept> & Pick<Kept, 'order'>): void => {
+  /** Other work in place of this, which undo brings back; what cannot be read at all is not taken and changes nothing. */
+  const take = (given: Partial<Kept> & Pick<Kept, 'order'>): boolean => {
     const read = readYaml(given.order)
     setUnopened(read.ok ? [] : read.problems.map(showProblem))
-    if (!read.ok) return
+    if (!read.ok) return false
     setSteps((before) => changed(before, { before: undefined, ...given }))
     setLook(FIRST_LOOK)
+    return true
   }
   /** A step in the same work, of which what is drawn now is shown until its mistakes are mended. */
   const step = (now: Steps, to: Partial<Kept>, go = changed): Steps =>
@@ -101,7 +105,7 @@ export const App = ({ example }: { readonly example: string }) => {
   }
   const open = async (file: File): Promise<void> => {
     // What was measured belongs to the stars of the order before.
-    if (file.size <= LARGEST_FILE) take({ order: await file.text(), measured: {} })
+    if (file.size <= LARGEST_FILE) take({ order: withoutAliases(await file.text()), measured: {} })
     else setUnopened([`${file.name} is larger than 1 MB. Is this the right file?`])
   }
   const shownGiven = useMemo((): Given => ({ ...given, text: sound?.text ?? text }), [given, sound, text])
@@ -197,7 +201,10 @@ export const App = ({ example }: { readonly example: string }) => {
             )}
           </>
         ) : (
-          <OrderText text={text} onTake={(order) => setSteps((before) => step(before, { order }))} />
+          <OrderText
+            text={text}
+            onTake={(written) => setSteps((before) => step(before, { order: withoutAliases(written) }))}
+          />
         )}
       </main>
     </BenchContext.Provider>

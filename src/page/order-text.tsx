@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks'
+import { draftOf, dropDraft, keepDraft } from './draft.js'
 
 const ID = 'order-text'
 
@@ -23,10 +24,11 @@ export const OrderText = ({
   readonly text: string
   readonly onTake: (text: string) => void
 }) => {
-  const [typed, setTyped] = useState<string>()
+  const [typed, setTyped] = useState(() => draftOf(ID))
   const take = (): void => {
     if (typed !== undefined) onTake(typed)
     setTyped(undefined)
+    dropDraft()
   }
   return (
     <section aria-labelledby="text-heading" class="part">
@@ -45,7 +47,10 @@ export const OrderText = ({
         spellcheck={false}
         autoComplete="off"
         value={typed ?? text}
-        onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+        onInput={({ currentTarget: { value } }) => {
+          setTyped(value)
+          keepDraft(ID, value)
+        }}
         onChange={take}
       />
       <p class="files">

@@ -57,6 +57,9 @@ describe('an order with a mistake', () => {
           field.value.slice(field.selectionStart, field.selectionEnd),
         ),
       ).toBe('  - { name: Boathouse, points: 7, tip-angle: 380, board-width: 60 }')
+      await text.fill('stars: [{')
+      await page.reload()
+      expect(await text.inputValue()).toBe('stars: [{')
       await text.fill('stars: [')
       await page.getByRole('button', { name: 'Look at it again' }).click()
       await expect.poll(() => page.locator('.problems li').first().textContent()).toContain('not YAML')
@@ -133,6 +136,52 @@ describe('an order with a mistake', () => {
       { hash: hashOf({ order: ONE }) },
     ))
 })
+
+describe('what is not taken', () => {
+  it('is not what a reload finds: a link cut off, no order at all', () =>
+    using(
+      async (page) => {
+        await type(page, 'Kerf', '2.7')
+        const own = page.url()
+        await page.evaluate(() => {
+          location.hash = '#order=a%3A%20%5Bb'
+        })
+        await page.getByText('Not opened, nothing changed').waitFor()
+        expect(page.url()).toBe(own)
+        await page.evaluate(() => {
+          location.hash = ''
+        })
+        await expect.poll(() => page.url()).toBe(own)
+        await page.reload()
+        await page.waitForSelector('[aria-labelledby="finish-heading"]')
+        expect(await page.getByLabel('Kerf', { exact: true }).inputValue()).toBe('2.7')
+      },
+      { hash: hashOf({ order: ONE }) },
+    ))
+})
+
+it('values that an order shares by an alias are each its own on the page', () =>
+  using(
+    async (page) => {
+      await page.getByRole('button', { name: 'Weir', exact: true }).click()
+      expect(await page.getByLabel('Centre to tip', { exact: true }).inputValue()).toBe('200')
+      await type(page, 'Centre to tip', '150')
+      await page.getByRole('button', { name: 'Sluice', exact: true }).click()
+      expect(await page.getByLabel('Centre to tip', { exact: true }).inputValue()).toBe('200')
+      await page.getByRole('button', { name: 'Take Sluice away' }).click()
+      await expect.poll(() => orderOf(page)).not.toContain('Sluice')
+      expect(await page.locator('.problems li').count()).toBe(0)
+    },
+    {
+      hash: hashOf({
+        order: `# shared
+stars:
+  - { name: Sluice, points: 5, tip-angle: 45, radius: &r 200 } # the first
+  - { name: Weir, points: 6, tip-angle: 50, radius: *r }
+`,
+      }),
+    },
+  ))
 
 describe('a field that cannot be left empty', () => {
   const EVERY = `units: mm
