@@ -37,10 +37,10 @@ export const usePulls = (plan: StarPlan, size: StarSize): Pulls => {
   const { readsTo } = shop.saw
   const { at: _, ...order } = { ...plan.order, size: { by: size.value, length: sized } }
   // A pull moves one of the two: what it can be pulled to stays the same meanwhile.
-  const sizes = useKept(JSON.stringify([{ ...order, size: size.value }, shop, step]), () =>
+  const sizes = useKept([{ ...order, size: size.value }, shop, step], () =>
     pullableSize({ ...plan.order, ...order }, { shop, lengths, step }),
   )
-  const tips = useKept(JSON.stringify([{ ...order, shape: '' }, shop]), () =>
+  const tips = useKept([{ ...order, shape: '' }, shop], () =>
     pullableTipAngle({ ...plan.order, ...order }, star.tipAngle, { shop, lengths, step: readsTo }),
   )
   const [told, setTold] = useState<{
@@ -87,10 +87,11 @@ const nearestTaken = ({ limits, isTaken }: Pullable, value: number): number | un
   return isTaken(within) ? within : undefined
 }
 
-/** What was made last, until the key is another; made when it is asked for. */
-const useKept = <Value>(key: string, make: () => Value): (() => Value) => {
+/** What was made last of the same values; made when it is asked for. */
+const useKept = <Value>(of: readonly unknown[], make: () => Value): (() => Value) => {
   const kept = useRef<{ readonly key: string; readonly value: Value } | undefined>(undefined)
   return () => {
+    const key = JSON.stringify(of)
     if (kept.current?.key !== key) kept.current = { key, value: make() }
     return kept.current.value
   }
