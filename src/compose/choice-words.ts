@@ -47,11 +47,11 @@ const woodWords = ({ plan, board, perBoard }: Choice, lengths: LengthStyle): str
   const { thickness } = plan
   const wide = board?.width ?? plan.star.armStrip
   const size =
-    thickness === undefined ? `${show(wide)} wide` : `${showNumber(wide, lengths)} × ${show(thickness)}`
+    thickness === undefined ? `board ${show(wide)} wide` : `${showNumber(wide, lengths)} × ${show(thickness)}`
   const arms = perBoard ? `; ${countOf(perBoard.arms, 'arm')} a board` : ''
   const left =
     perBoard?.left === undefined ? '' : perBoard.left < SHOP ? ', none left' : `, ${show(perBoard.left)} left`
-  return `${show(plan.boardPerStar)} of board ${size}${arms}${left}`
+  return `${show(plan.boardPerStar)} of ${size}${arms}${left}`
 }
 
 const difficultyWords = ({ plan, chance }: Choice, lengths: LengthStyle): string =>

@@ -245,6 +245,18 @@ describe("the order's own stars", () => {
     expect(own(with1600(1), { quantity: 50 }).found).toEqual([])
   })
 
+  it('nor are boards of another thickness counted, which no star would be mixed from', () => {
+    const boards = (thin: number): string =>
+      `shop: { saw: { limit: 45, kerf: 2.4 }, boards: [{ width: 70, thickness: 19, length: 1600, count: 1 }, { width: 70, thickness: 12, length: 1600, count: ${thin} }] }\nstars: [${OWN} }]`
+    const asBoathouse = (thin: number) =>
+      own(boards(thin), { quantity: 3 }).found.flatMap(({ plan }) =>
+        plan.star.tipAngle === 45 && plan.star.armStrip > 69.9 ? [plan.thickness] : [],
+      )
+    expect(own(boards(2)).ownLeftOut).toEqual(['Boathouse'])
+    expect(asBoathouse(2)).toEqual([12])
+    expect(asBoathouse(1)).toEqual([])
+  })
+
   it('are compared with the backing that they have', () => {
     const backed = `shop: ${SHOP}\nstars: [${OWN}, chamfer: 3, backing: { shape: polygon, inset: 10 } }]`
     const boathouse = own(backed).found.find(({ label }) => label === 'Boathouse')

@@ -168,6 +168,20 @@ describe('the stars this shop can make', () => {
       await expect.poll(() => orderOf(page).trim()).toBe(before.trim())
     }))
 
+  it('are taken with the thickness of their board where boards differ in it', () => {
+    const board = '{ width: 60, thickness: 12, length: 2400 }'
+    const order = EXAMPLE.replace(/boards:.*\n/, (line) => `${line}    - ${board}\n`)
+    return using(
+      async (page) => {
+        await look(page)
+        const item = page.locator('.choices li', { hasText: '60.0 × 12.0 mm' }).first()
+        await item.getByRole('button', { name: /^Make Boathouse this one/ }).click()
+        await expect.poll(() => page.getByLabel('Thickness of the arms').inputValue()).toBe('12 mm')
+      },
+      { hash: `#${new URLSearchParams({ order })}` },
+    )
+  })
+
   it('are wished for again after a reload; what cannot be made is told', () =>
     using(async (page) => {
       await type(page, 'Only with so many points', '2')
