@@ -37,6 +37,8 @@ export const DEFAULTS = {
   panelGap: mm(4),
   /** What is left beside a wider cut. */
   panelGapBesideCut: mm(1),
+  /** Wood that stays between two cuts for holding tabs to hold to; common practice, no published source. */
+  tabWeb: mm(3),
   /** One seed is as good as another. */
   panelSeed: 1,
   /** Holds a plate of 200 mm against the bit and is cut with a knife. */

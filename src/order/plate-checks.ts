@@ -2,7 +2,7 @@ import type { Mm } from '../units/brand.js'
 import { mm } from '../units/convert.js'
 import type { Units } from '../units/read-length.js'
 import { showAtLeast } from '../units/show.js'
-import { SHOP } from '../units/tolerance.js'
+import { cutRoom } from './cut-room.js'
 import { DEFAULTS } from './defaults.js'
 import { asGroup, asList, type Group } from './group.js'
 import { lengthOf } from './length-of.js'
@@ -18,7 +18,7 @@ export const plateChecks = (order: Readonly<Group>, units: Units): PathProblem[]
     ...tabChecks(cutter),
     ...asList(shop?.panels).flatMap((panel, index) => {
       const path = ['shop', 'panels', index]
-      return [...edgeChecks(asGroup(panel), path, units), ...gapChecks(asGroup(panel), cutter, path, units)]
+      return [...edgeChecks(asGroup(panel), path, units), ...roomChecks(asGroup(panel), cutter, path, units)]
     }),
     ...asList(order.stars).flatMap((star, index) => {
       const backing = asGroup(asGroup(star)?.backing)
@@ -68,24 +68,33 @@ const edgeChecks = (panel: Readonly<Group> | undefined, path: Path, units: Units
     : []
 }
 
-/** In a narrower gap the cutter would run along the neighbour's edge. */
-const gapChecks = (
+/** In a narrower gap the cutter would run along the neighbour's edge, or through the tabs that hold it. */
+const roomChecks = (
   panel: Readonly<Group> | undefined,
   cutter: Readonly<Group> | undefined,
   path: Path,
   units: Units,
 ): PathProblem[] => {
-  const gap = lengthOf(panel?.gap, units)
   const removed = removedBy(cutter, units)
-  return gap !== undefined && removed !== undefined && gap < removed + SHOP
-    ? [
-        {
-          path: [...path, 'gap'],
-          given: showGiven(panel?.gap),
-          advice: `Allowed: from ${showAtLeast(mm(removed + SHOP), { units, nearest: 64 })}, for the ${cutter?.kind === 'router' ? 'bit' : 'beam'} runs there.`,
-        },
-      ]
-    : []
+  if (removed === undefined) return []
+  const tabbed = cutter?.tabs !== undefined
+  const room = cutRoom(removed, tabbed)
+  const why = tabbed
+    ? ', for the bit runs along every plate and wood must stay between for the tabs to hold to. Or take tabs out.'
+    : `, for the ${cutter?.kind === 'router' ? 'bit' : 'beam'} runs there.`
+  return (['gap', 'edge'] as const).flatMap((key) => {
+    const given = lengthOf(panel?.[key], units)
+    const least = room[key]
+    return given !== undefined && given < least
+      ? [
+          {
+            path: [...path, key],
+            given: showGiven(panel?.[key]),
+            advice: `Allowed${tabbed ? ' with tabs' : ''}: from ${showAtLeast(least, { units, nearest: 64 })}${why}`,
+          },
+        ]
+      : []
+  })
 }
 
 const removedBy = (cutter: Readonly<Group> | undefined, units: Units): number | undefined => {

@@ -1,4 +1,5 @@
 import { mm } from '../units/convert.js'
+import { cutRoom } from './cut-room.js'
 import { DEFAULTS } from './defaults.js'
 import { optional } from './optional.js'
 import type { BackingOrder, BackingPlaces, Cutter, FixingOrder, HangingOrder, Panel, Where } from './order.js'
@@ -21,16 +22,22 @@ export const toCutter = (cutter: WrittenCutter): Cutter => ({
 export const toPanel = (panel: NonNullable<WrittenShop['panels']>[number], cutter: WrittenCutter): Panel => ({
   length: panel.length,
   width: panel.width,
-  edge: panel.edge ?? DEFAULTS.panelEdge,
+  edge: panel.edge ?? usualEdge(toCutter(cutter)),
   gap: panel.gap ?? usualGap(toCutter(cutter)),
   ...optional('density', panel.density),
   ...optional('thickness', panel.thickness),
   ...optional('price', panel.price),
 })
 
-/** Between two plates, where the order leaves it open: what the cutter removes and a little wood. */
+const roomFor = (cutter: Cutter) => cutRoom(removedWidth(cutter), cutter.tabs !== undefined)
+
+/** Between two plates, where the order leaves it open: what the cutter needs, a little wood with it. */
 export const usualGap = (cutter: Cutter): Panel['gap'] =>
-  mm(Math.max(DEFAULTS.panelGap, removedWidth(cutter) + DEFAULTS.panelGapBesideCut))
+  mm(Math.max(DEFAULTS.panelGap, removedWidth(cutter) + DEFAULTS.panelGapBesideCut, roomFor(cutter).gap))
+
+/** Around all plates, where the order leaves it open. */
+export const usualEdge = (cutter: Cutter): Panel['edge'] =>
+  mm(Math.max(DEFAULTS.panelEdge, roomFor(cutter).edge))
 
 export const toBacking = (backing: WrittenBacking): BackingOrder => ({
   shape: backing.shape ?? 'star',

@@ -3,7 +3,7 @@ import { thickText } from '../compose/thickness-words.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { countAt, type OrderPlace } from '../order/edit-text.js'
 import type { Order } from '../order/order.js'
-import { usualGap } from '../order/to-plate.js'
+import { usualEdge, usualGap } from '../order/to-plate.js'
 import type { StarPlan } from '../plan/plan.js'
 import { showLength } from '../units/show.js'
 import { useBench } from './bench.js'
@@ -72,7 +72,7 @@ const moreOfPanel = (place: OrderPlace, { lengths, shop }: Order): readonly Fiel
   {
     place: [...place, 'edge'],
     label: 'Kept free all round',
-    hint: ifEmpty(DEFAULTS.panelEdge, lengths),
+    hint: ifEmpty(usualEdge(shop.cutter), lengths),
   },
   {
     place: [...place, 'gap'],

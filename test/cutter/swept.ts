@@ -81,6 +81,37 @@ export const commonArea = (a: PathsD, b: PathsD): number =>
 export const areaBeyond = (a: PathsD, b: PathsD): number =>
   Math.abs(areaPathsD(differenceD(a, b, FillRule.NonZero, DECIMALS)))
 
+/** The pieces that a sheet falls into when a disc has been led along lines, open or closed: the area of each, in mm². */
+export const piecesLeft = (sheet: Outline, lines: readonly Outline[], radius: number): number[] =>
+  differenceD(
+    inside(sheet),
+    unionD(
+      lines.flatMap((line) => {
+        const pieces = flat(line, LEAVES)
+        const end = line.vertices.at(-1)
+        // An open line ends at its last corner, from which no edge goes on.
+        const led = line.closed || !end ? pieces : pieces.map((piece) => [...piece, { x: end.x, y: end.y }])
+        return inflatePathsD(
+          led,
+          radius,
+          JoinType.Round,
+          line.closed ? EndType.Joined : EndType.Round,
+          2,
+          DECIMALS,
+          ROUND,
+        )
+      }),
+      [],
+      FillRule.NonZero,
+      DECIMALS,
+    ),
+    FillRule.NonZero,
+    DECIMALS,
+  )
+    .map((piece) => areaPathsD([piece]))
+    // Holes run the other way round.
+    .filter((area) => area > 0)
+
 /** The same, of each part that lies by itself. */
 export const partsBeyond = (a: PathsD, b: PathsD): number[] =>
   differenceD(a, b, FillRule.NonZero, DECIMALS).map((part) => Math.abs(areaPathsD([part])))

@@ -2,7 +2,7 @@
 export const PANELS_ORDER = `
 title: Quay lanterns
 shop:
-  panels: [{ length: 1220, width: 610, thickness: 4, edge: 12, gap: 6 }]
+  panels: [{ length: 1220, width: 610, thickness: 4, edge: 12, gap: 9 }]
   cutter: { kind: router, bit: 3, tabs: 3 }
 stars:
   - { name: Quay, quantity: 6, points: 5, tip-angle: 45, across: 320, thickness: 19, backing: { shape: star, inset: 12, thickness: 4, hanging: { kind: keyhole, wall: 4 }, fixing: { kind: nails, length: 15 } } }

@@ -28,7 +28,7 @@ shop:
   stop: { repeats-to: 0.1 }
   accepted-gap: 0.5
   boards: [{ name: Blue end, width: 95, thickness: 19, length: 2400, price: 6.8, count: 4, defects: [{ from: 100, to: 130 }], wood: { tangential: 0.25 %, radial: 0.15 %, density: 450 } }]
-  panels: [{ length: 1500, width: 1500, thickness: 4, price: 24, edge: 10, gap: 5, density: 680 }]
+  panels: [{ length: 1500, width: 1500, thickness: 4, price: 24, edge: 10, gap: 10, density: 680 }]
   panel-seed: 2
   cutter: { kind: router, bit: 3, tabs: 3, tab: 6, bed: { width: 900, length: 1600 } }
   jig-stock: { thickness: 12, screw: 4, pilot: 2.5, bolt: 6.5, clamp-across: 25, clamp-along: 30, clamp-slot: 6, hands: 150, register: 80, tolerance: 0.3, clearance: 10, fit: 0.1 }
