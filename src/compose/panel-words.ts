@@ -12,10 +12,12 @@ import { row } from './text-rows.js'
 
 /** `2 panels of 2440.0 mm × 1220.0 mm, price 48.00; 62 % of them becomes plates`. */
 export const useText = (use: SharedPanels, lengths: LengthStyle): string => {
-  const { panel, count } = use
+  const { panel, count, stars } = use
+  // A panel that tells no thickness is bought as thick as the plates.
+  const thickness = panel.thickness ?? stars[0]?.plateThickness
   const show = (length: Mm) => showLength(length, lengths)
   const price = panel.price === undefined ? '' : `, price ${fixed(panel.price * count, 2)}`
-  const thick = panel.thickness === undefined ? '' : ` × ${show(panel.thickness)}`
+  const thick = thickness === undefined ? '' : ` × ${show(thickness)}`
   return `${panels(count)} of ${show(panel.length)} × ${show(panel.width)}${thick}${price}; ${percent(use.yield)} of that becomes plates`
 }
 
@@ -32,9 +34,11 @@ export const worthText = ({ count, atLeast, inBoxes, bestYield, boxYield }: Shar
   return `${boxes}; ${best}`
 }
 
+const namesIn = ({ stars }: SharedPanels): string => stars.map(({ order }) => order.name).join(', ')
+
 /** What to buy for the stars that share panels, and what that is worth. */
 const buyLines = (use: SharedPanels, lengths: LengthStyle): string[] => [
-  `${use.stars.map(({ order }) => order.name).join(', ')}: ${useText(use, lengths)}.`,
+  `${namesIn(use)}: ${useText(use, lengths)}.`,
   sentence(worthText(use)),
 ]
 
@@ -107,7 +111,10 @@ export const panelText = (found: PanelPlan): string => {
   )
   return [
     'Panels for the backings',
-    ...found.uses.flatMap((use) => [...row('Buy', useText(use, lengths)), ...row('', worthText(use))]),
+    ...found.uses.flatMap((use) => [
+      ...row('Buy', `${found.uses.length > 1 ? `${namesIn(use)}: ` : ''}${useText(use, lengths)}`),
+      ...row('', worthText(use)),
+    ]),
     ...each.flat(),
     ...found.unplaced.flatMap(({ order }) => row('Not on any', `${order.name}: no panel holds its backing`)),
     ...[...bedLines(found), ...tabLines(found)].flatMap((text) => row('!', text)),

@@ -38,10 +38,17 @@ export const thicknessesAssumed = (order: Order, stars: readonly StarPlan[]): st
   const { lengths } = order
   return [
     ...byNames(stars, (star) =>
-      assumed(ARMS, armsAs(star, order), star.boards, star.otherThicknesses, lengths),
+      assumed(ARMS, star.thickness, armsAs(star, order), star.boards, star.otherThicknesses, lengths),
     ),
     ...byNames(stars, (star) =>
-      assumed(PLATES, plateAs(star, order), star.panels, star.otherPlateThicknesses, lengths),
+      assumed(
+        PLATES,
+        star.plateThickness,
+        plateAs(star, order),
+        star.panels,
+        star.otherPlateThicknesses,
+        lengths,
+      ),
     ),
   ]
 }
@@ -52,19 +59,22 @@ const PLATES = ['backing', 'panels', "the backing's thickness"] as const
 
 const assumed = (
   [what, sheets, key]: readonly [string, string, string],
+  thickness: Mm | undefined,
+  /** Absent where the order states the thickness. */
   as: string | undefined,
   used: readonly (Board | Panel)[],
   others: readonly Mm[],
   lengths: LengthStyle,
 ): string | undefined => {
-  if (as === undefined) return undefined
-  const untold = used.some(({ thickness }) => thickness === undefined)
-  if (others.length === 0 && !untold) return undefined
+  if (thickness === undefined) return undefined
+  const untold = used.some((sheet) => sheet.thickness === undefined)
+  const chosen = as !== undefined && others.length > 0
+  if (!chosen && !untold) return undefined
   const shown = others.map((each) => showLength(each, lengths)).join(', ')
   return [
-    `${what} ${as.replace(', ', ' thick, ')}`,
+    `${what} ${as === undefined ? `${showLength(thickness, lengths)} thick` : as.replace(', ', ' thick, ')}`,
     ...(untold ? [`${sheets} that tell none are taken to be so too`] : []),
-    ...(others.length === 0 ? [] : [`give ${key} for another (${shown})`]),
+    ...(chosen ? [`give ${key} for another (${shown})`] : []),
   ].join('; ')
 }
 

@@ -22,8 +22,8 @@ export interface PanelStep {
 export type PanelSteps = Steps<PanelStep, PanelPlan>
 
 /**
- * Stars of one plate thickness share panels. Of the panels of it that hold all of them the cheapest is taken, or the least
- * area where prices are missing; one that does not go onto the cutter's bed only where no other holds the plate.
+ * Stars of one plate thickness share panels. Of the panels of it that hold all of them the cheapest is taken, of those
+ * that cost alike the least area; one that does not go onto the cutter's bed only where no other holds the plate.
  */
 export function* panelSteps(plan: Plan): PanelSteps {
   const backed = plan.stars.filter(isBacked)
@@ -35,10 +35,11 @@ export function* panelSteps(plan: Plan): PanelSteps {
     let best: Nested | undefined
     for (const panel of panelsFor(stars, shop)) {
       // Not even the fewest panels of this kind could be cheaper.
-      if (best && priceOf(panel) * fewestPanels(wantedOf(stars), sheetOf(panel)) >= costOf(best)) continue
+      const least = costOf(panel, fewestPanels(wantedOf(stars), sheetOf(panel)))
+      if (best && !isCheaper(least, best.cost)) continue
       const nested: Nested = yield* nestOn(stars, panel, shop.panelSeed, stopped)
       stopped ||= nested.stopped
-      if (nested.holdsAll && (!best || costOf(nested) < costOf(best))) best = nested
+      if (nested.holdsAll && (!best || isCheaper(nested.cost, best.cost))) best = nested
     }
     if (best) {
       filled.push(...best.filled)
@@ -64,17 +65,21 @@ const panelsFor = (stars: readonly Backed[], shop: Shop): readonly Panel[] => {
   return shop.panels.filter((panel) => each.every((panels) => panels.includes(panel)))
 }
 
-/** Stars whose plates are equally thick, together where all may be cut from one panel, else one by one. */
+/** Stars whose plates are equally thick, as many together as may be cut from one panel. */
 const groupsOf = (stars: readonly Backed[], shop: Shop): Backed[][] => {
+  const choices = new Map(stars.map((star) => [star, panelsOf(star, shop).length]))
   const groups: Backed[][] = []
-  for (const star of stars.filter((each) => panelsOf(each, shop).length > 0)) {
-    const same = groups.find(([first]) => sameThickness(first, star))
-    if (same) same.push(star)
+  // A star that few panels hold has the first choice.
+  for (const star of stars.toSorted((a, b) => (choices.get(a) ?? 0) - (choices.get(b) ?? 0))) {
+    if (choices.get(star) === 0) continue
+    const joined = groups.find(
+      (group) => sameThickness(group[0], star) && panelsFor([...group, star], shop).length > 0,
+    )
+    if (joined) joined.push(star)
     else groups.push([star])
   }
-  return groups.flatMap((group) =>
-    panelsFor(group, shop).length > 0 ? [group] : group.map((star) => [star]),
-  )
+  const inOrder = groups.map((group) => stars.filter((star) => group.includes(star)))
+  return inOrder.toSorted(([a], [b]) => (a && b ? stars.indexOf(a) - stars.indexOf(b) : 0))
 }
 
 const sameThickness = (a: Backed | undefined, b: Backed): boolean =>
@@ -84,16 +89,26 @@ const sameThickness = (a: Backed | undefined, b: Backed): boolean =>
 interface Nested {
   readonly filled: readonly FilledPanel[]
   readonly use: SharedPanels
+  readonly cost: Cost
   readonly holdsAll: boolean
   readonly stopped: boolean
 }
 
-const costOf = ({ use: { panel, count } }: Nested): number => count * priceOf(panel)
+/** Of so many panels: what is paid, and their area. One without a price is the maker's already and costs nothing. */
+interface Cost {
+  readonly money: number
+  /** In mm². */
+  readonly area: number
+}
 
-const priceOf = (panel: Panel): number => panel.price ?? panel.length * panel.width * UNPRICED
+const costOf = ({ price = 0, length, width }: Panel, count: number): Cost => ({
+  money: count * price,
+  area: count * length * width,
+})
 
-/** A panel without a price ranks by its area alone, in m². */
-const UNPRICED = 1e-6
+/** Of two that cost alike the one of less area is the cheaper. */
+const isCheaper = (one: Cost, other: Cost): boolean =>
+  one.money === other.money ? one.area < other.area : one.money < other.money
 
 function* nestOn(
   stars: readonly Backed[],
@@ -118,6 +133,7 @@ function* nestOn(
   return {
     filled,
     use: useOf(stars, panel, sheet, panels.length),
+    cost: costOf(panel, panels.length),
     holdsAll: unplaced.every((count) => count === 0),
     stopped: ended,
   }
