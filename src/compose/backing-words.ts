@@ -20,8 +20,8 @@ export const backingText = (
 }
 
 /** `two cord holes, 5.0 mm, 40.0 mm apart, 61.3 mm above the centre; ...` */
-export const hangingText = ({ backing }: StarPlan, lengths: LengthStyle): string | undefined => {
-  const { hanging, order } = backing ?? {}
+export const hangingText = (plan: StarPlan, lengths: LengthStyle): string | undefined => {
+  const { hanging, order } = plan.backing ?? {}
   if (!hanging || !order?.hanging) return undefined
   const show = (length: Mm) => showLength(length, lengths)
   const { hole, slot } = order.hanging
@@ -31,7 +31,7 @@ export const hangingText = ({ backing }: StarPlan, lengths: LengthStyle): string
     case 'cord':
       return `two holes of ${show(hole)} for a cord${apart}, ${above}; hollow the arm behind them for the knots before the plate goes on`
     case 'screws':
-      return `two holes of ${show(hole)} for a hanger's screws${apart}, ${above}`
+      return `two holes of ${show(hole)} for a hanger's screws${apart}, ${above}; screws ${lengthAllowed(plan, lengths)}`
     case 'keyhole':
       return `a keyhole for a screw whose head passes ${show(hole)} and whose shank passes ${show(slot)}; the screw rests ${above}; hollow the arm behind it for the screw's head before the plate goes on`
   }
@@ -48,15 +48,18 @@ const missingThickness = ({ thickness, plateThickness }: StarPlan): string => {
   return plateThickness === undefined ? 'both thicknesses' : "the arms' thickness"
 }
 
+/** `up to 21.0 mm long, or they come through`. */
+const lengthAllowed = (plan: StarPlan, lengths: LengthStyle): string => {
+  const longest = longestFastenerOf(plan)
+  return longest === undefined
+    ? `shorter than plate and arm together: give ${missingThickness(plan)} to have it checked`
+    : `up to ${showAtMost(longest, lengths)} long, or they come through`
+}
+
 /** `two nails in each arm, ...; up to 21.0 mm long`. */
 export const fixingText = (plan: StarPlan, lengths: LengthStyle): string | undefined => {
   const fixing = plan.backing?.fixing
   if (!fixing) return undefined
-  const longest = longestFastenerOf(plan)
-  const long =
-    longest === undefined
-      ? `shorter than plate and arm together: give ${missingThickness(plan)} to have it checked`
-      : `up to ${showAtMost(longest, lengths)} long, or they come through`
   const own = fixing.length === undefined ? '' : ` ${showLength(fixing.length, lengths)} long`
-  return `two ${fixing.kind}${own} in each arm, ${fixing.marks.length} in all, ${showAtMost(fixing.clear, lengths)} or more from edges, joints and holes; ${long}`
+  return `two ${fixing.kind}${own} in each arm, ${fixing.marks.length} in all, ${showAtMost(fixing.clear, lengths)} or more from edges, joints and holes; ${lengthAllowed(plan, lengths)}`
 }

@@ -65,7 +65,7 @@ export const workingOrder = (plan: StarPlan, { lengths, shop, climate }: Order):
         ]
       : []),
     `Finish${finish ? `, ${finish.coats} ${finish.coats === 1 ? 'coat' : 'coats'}` : ''}${when(finish?.dries, (time) => ` ${time} apart`)}: both faces and all edges alike${backing ? ', the backing too' : ''}.`,
-    `Hanging${when(finish?.cures, (time) => ` after ${time}`)}: ${hungBy(plan)}; ${
+    `Hanging${when(finish?.cures, (time) => ` after ${time}`)}: ${hungBy(plan, lengths)}; ${
       weight?.whole ? `hanger for ${showMass(weight.whole.hanger, lengths.units)}; ` : ''
     }pull by hand first.`,
   ]
@@ -104,14 +104,15 @@ const hollowText = ({ backing }: StarPlan): string => {
   }
 }
 
-const hungBy = ({ backing }: StarPlan): string => {
-  switch (backing?.hanging?.kind) {
+const hungBy = (plan: StarPlan, lengths: LengthStyle): string => {
+  const longest = longestFastenerOf(plan)
+  switch (plan.backing?.hanging?.kind) {
     case 'cord':
       return "by a cord through the backing's two holes"
     case 'keyhole':
       return "by the backing's keyhole"
     case 'screws':
-      return "by a hanger on the backing's two screw holes"
+      return `by a hanger on the backing's two screw holes${longest === undefined ? '' : `, screws up to ${showAtMost(longest, lengths)} long`}`
     default:
       return 'above the centre, on the top arm'
   }

@@ -2,7 +2,7 @@ import { withTabs } from '../cutter/tabs.js'
 import type { Shape } from '../drawing/model.js'
 import { cross, path } from '../drawing/shapes.js'
 import { boxOf } from '../geometry/outline.js'
-import { point } from '../geometry/point.js'
+import { type Point, point } from '../geometry/point.js'
 import type { Cutter } from '../order/order.js'
 import { removedWidth } from '../order/removed-width.js'
 import type { BackingPlan } from '../plate/plan-backing.js'
@@ -33,12 +33,18 @@ export const plateCuts = (plate: BackingPlan, cutter: Cutter): Shape[] => {
   ]
 }
 
-/** The word UP above the plate's centre, or wherever on the plate it finds room; nothing where it finds none. */
+/** The word UP above the plate's centre, or wherever on the plate it finds room; else an arrow; nothing where that has none. */
 export const upMark = (plate: BackingPlan): Shape[] => {
   const crosses = [...nailMarks(plate), ...cross('GUIDE', point(0, 0), CENTRE_CROSS)]
   const marks = crosses.flatMap((mark) => (mark.kind === 'path' ? [mark] : []))
   const part = { ...plate.part, marks }
   const above = boxOf([plate.outline]).max.y / 2
-  const near = partLettering(part, [{ text: 'UP', near: point(0, above), turn: radians(0) }])
-  return near.length > 0 ? near : partLettering(part, [{ text: 'UP', turn: radians(0) }])
+  const lettered = (text: string, near?: Point): Shape[] =>
+    partLettering(part, [{ text, turn: radians(0), ...(near ? { near } : {}) }])
+  const tried = ['UP', '↑'].flatMap((text) => [() => lettered(text, point(0, above)), () => lettered(text)])
+  for (const letter of tried) {
+    const found = letter()
+    if (found.length > 0) return found
+  }
+  return []
 }

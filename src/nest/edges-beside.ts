@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/point.js'
-import type { Polygon } from './no-fit.js'
+import type { Polygon } from './polygon.js'
 
 /** From one corner to the next. */
 type Side = readonly [Point, Point]

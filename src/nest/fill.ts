@@ -1,8 +1,9 @@
 import { difference, FillRule, type Path64 } from 'clipper2-ts'
 import { type Point, point } from '../geometry/point.js'
-import { isWithin, PER_MM, type Polygon, toPath, toPolygon } from './no-fit.js'
+import { isWithin, PER_MM, toPath, toPolygon } from './no-fit.js'
 import { corners, isEmpty, type Panel, type Placed, type Room, roomFor, turned } from './panel.js'
 import type { PlateSet } from './plate-set.js'
+import type { Polygon } from './polygon.js'
 import { type Steps, toldAs } from './run-steps.js'
 
 /** The room without what the rounding of its corners would add. */

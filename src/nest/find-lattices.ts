@@ -1,7 +1,8 @@
 import { NEIGHBOURS, type Point, point, scale, subtract } from '../geometry/point.js'
 import * as maths from '../units/maths.js'
 import { areaPerPlate, cross, isClear, type Lattice, type Surroundings } from './lattice.js'
-import { isWithin, type Polygon } from './no-fit.js'
+import { isWithin } from './no-fit.js'
+import type { Polygon } from './polygon.js'
 import type { Steps } from './run-steps.js'
 
 /** Directions of a row that are tried over half a turn. */

@@ -1,7 +1,8 @@
 import { type Point, point } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
 import * as maths from '../units/maths.js'
-import { halfTurned, isWithin, noFit, type Polygon } from './no-fit.js'
+import { halfTurned, isWithin, noFit } from './no-fit.js'
+import type { Polygon } from './polygon.js'
 import type { Steps } from './run-steps.js'
 import { symmetryOf } from './symmetry.js'
 

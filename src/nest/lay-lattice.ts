@@ -1,8 +1,9 @@
 import { add, type Point, point, scale, turn } from '../geometry/point.js'
 import { radians } from '../units/convert.js'
 import { cross, type Lattice } from './lattice.js'
-import { halfTurned, type Polygon } from './no-fit.js'
+import { halfTurned } from './no-fit.js'
 import { isEmpty, type Panel, type Room, roomFor, turned } from './panel.js'
+import type { Polygon } from './polygon.js'
 
 /** A lattice turned about the origin and moved by a part of its cell. */
 export interface Laid {

@@ -2,9 +2,10 @@ import { type Outline, outlineSize, signedArea } from '../geometry/outline.js'
 import { areaBound, fewestPanels } from './area-bound.js'
 import { fill } from './fill.js'
 import { inBoxes } from './in-boxes.js'
-import { containing } from './no-fit.js'
+import { lonePlate } from './lone-plate.js'
 import type { Panel, Placed } from './panel.js'
 import { type PlateSet, plateSet } from './plate-set.js'
+import { containing } from './polygon.js'
 import { type Boxed, rowsOfBoxes } from './rows-of-boxes.js'
 import { lastOf, type Steps, untilStopped } from './run-steps.js'
 import { STEPS, searchPanel } from './search-panel.js'
@@ -130,10 +131,29 @@ function* nestInOrder(
     else for (; left > 0; left -= full.length) panels.push(full.slice(0, left))
   }
   const boxed = rowsOfBoxes(after, panel)
+  const alone = eachAlone(
+    wanted.map(({ outline }, plate) => ({
+      outline,
+      count: (unplaced[plate] ?? 0) + (boxed.unplaced[plate] ?? 0),
+    })),
+    panel,
+  )
   return {
-    panels: [...panels, ...boxed.panels],
-    unplaced: unplaced.map((count, plate) => count + (boxed.unplaced[plate] ?? 0)),
+    panels: [...panels, ...boxed.panels, ...alone.panels],
+    unplaced: alone.unplaced,
     stopped,
+  }
+}
+
+/** Plates that go on only turned, and that no lattice laid, have a panel each. */
+const eachAlone = (wanted: readonly Wanted[], panel: Panel): Boxed => {
+  const laid = wanted.map(({ outline, count }) => (count === 0 ? undefined : lonePlate(outline, panel)))
+  return {
+    panels: wanted.flatMap(({ count }, plate) => {
+      const alone = laid[plate]
+      return alone ? Array.from({ length: count }, (): Placed[] => [{ plate, ...alone }]) : []
+    }),
+    unplaced: wanted.map(({ count }, plate) => (laid[plate] ? 0 : count)),
   }
 }
 

@@ -1,7 +1,7 @@
 import { type Point, point, turn } from '../geometry/point.js'
 import type { Mm } from '../units/brand.js'
 import { radians } from '../units/convert.js'
-import type { Polygon } from './no-fit.js'
+import type { Polygon } from './polygon.js'
 
 /** A sheet to cut plates from: its lower left corner is the origin. */
 export interface Panel {

@@ -1,6 +1,7 @@
 import type { Mm } from '../units/brand.js'
-import { noFit, type Polygon } from './no-fit.js'
+import { noFit } from './no-fit.js'
 import { type Placed, turned } from './panel.js'
+import type { Polygon } from './polygon.js'
 import type { Steps } from './run-steps.js'
 import { symmetryOf } from './symmetry.js'
 

@@ -1,7 +1,7 @@
 import { distance } from '../geometry/point.js'
 import { WRITTEN } from '../units/tolerance.js'
-import type { Polygon } from './no-fit.js'
 import { turned } from './panel.js'
+import type { Polygon } from './polygon.js'
 
 /** How often the plate looks the same while it is turned once about its origin. */
 export const symmetryOf = (polygon: Polygon): number => {

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { editedOrder, orderDocument, withoutAliases, writtenAt } from '../order/edit-text.js'
+import { isGroup } from '../order/group.js'
 import { showProblem } from '../order/problem.js'
 import { readYaml } from '../order/read-yaml.js'
 import { withUnits } from '../order/unit-change.js'
@@ -52,8 +53,8 @@ export const App = ({ example }: { readonly example: string }) => {
   const { order: text, wall, measured, furniture, before } = steps.now
   const job = useMemo(() => jobOf(text), [text])
   const sound = useSound(job, before)
-  // A text that is no YAML has nothing in it that can be told.
-  const readable = useMemo(() => isSound(job) || readYaml(text).ok, [job, text])
+  // A text that is no YAML, or no group of keys, has nothing in it that can be told.
+  const readable = useMemo(() => isSound(job) || isOrderLike(text), [job, text])
   const document = useMemo(() => orderDocument(readable ? text : ''), [readable, text])
   const names = useMemo(() => writtenStars(document), [document])
   const units = unitsMeant(writtenAt(document, ['units']))
@@ -209,6 +210,11 @@ export const App = ({ example }: { readonly example: string }) => {
       </main>
     </BenchContext.Provider>
   )
+}
+
+const isOrderLike = (text: string): boolean => {
+  const read = readYaml(text)
+  return read.ok && isGroup(read.value.root)
 }
 
 const keptExample = (example: string): Kept => ({ order: example, wall: '', measured: {}, furniture: {} })

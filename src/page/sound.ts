@@ -1,6 +1,6 @@
 import { countAt, type OrderDocument, writtenAt } from '../order/edit-text.js'
 import { starName } from '../order/star-name.js'
-import type { Plan, StarPlan } from '../plan/plan.js'
+import { type Plan, planOrder, type StarPlan } from '../plan/plan.js'
 import type { Units } from '../units/read-length.js'
 import type { Job } from './job.js'
 
@@ -10,10 +10,13 @@ export type Sound = Job & { readonly plan: Plan }
 export const isSound = (job: Job): job is Sound => job.plan !== undefined
 
 /** Told in the units that the order is written in, which may be other ones since its mistakes. */
-export const inUnits = (plan: Plan, units: Units): Plan =>
-  plan.order.lengths.units === units
-    ? plan
-    : { ...plan, order: { ...plan.order, lengths: { ...plan.order.lengths, units } } }
+export const inUnits = (plan: Plan, units: Units): Plan => {
+  const { order } = plan
+  if (order.lengths.units === units) return plan
+  // Warnings are worded as the order is planned.
+  const told = planOrder({ ...order, lengths: { ...order.lengths, units } })
+  return told.ok ? told.value : plan
+}
 
 /** Names of the stars as the order is written, mistakes and all. */
 export const writtenStars = (document: OrderDocument): readonly string[] => {

@@ -35,7 +35,9 @@ export const StarsList = ({
       type="button"
       class="quiet"
       onClick={() => {
-        change([['stars', names.length], freshStar(units, freeName(names))])
+        const star = freshStar(units, freeName(names))
+        // Of an order that says `stars:` and no more there is no list to add to.
+        change(names.length === 0 ? [['stars'], [star]] : [['stars', names.length], star])
         onShow(names.length)
       }}
     >

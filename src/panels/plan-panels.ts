@@ -73,7 +73,8 @@ const groupsOf = (stars: readonly Backed[], shop: Shop): Backed[][] => {
   for (const star of stars.toSorted((a, b) => (choices.get(a) ?? 0) - (choices.get(b) ?? 0))) {
     if (choices.get(star) === 0) continue
     const joined = groups.find(
-      (group) => sameThickness(group[0], star) && panelsFor([...group, star], shop).length > 0,
+      (group) =>
+        group.every((each) => sameThickness(each, star)) && panelsFor([...group, star], shop).length > 0,
     )
     if (joined) joined.push(star)
     else groups.push([star])
@@ -82,9 +83,9 @@ const groupsOf = (stars: readonly Backed[], shop: Shop): Backed[][] => {
   return inOrder.toSorted(([a], [b]) => (a && b ? stars.indexOf(a) - stars.indexOf(b) : 0))
 }
 
-const sameThickness = (a: Backed | undefined, b: Backed): boolean =>
-  a?.plateThickness === b.plateThickness ||
-  Math.abs((a?.plateThickness ?? Infinity) - (b.plateThickness ?? Infinity)) <= SHOP
+/** One that tells no thickness goes with any. */
+const sameThickness = ({ plateThickness: a }: Backed, { plateThickness: b }: Backed): boolean =>
+  a === undefined || b === undefined || Math.abs(a - b) <= SHOP
 
 interface Nested {
   readonly filled: readonly FilledPanel[]

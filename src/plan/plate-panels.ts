@@ -1,4 +1,5 @@
 import { goesInto } from '../geometry/goes-into.js'
+import { lonePlate } from '../nest/lone-plate.js'
 import type { Cutter, Panel, StarOrder } from '../order/order.js'
 import type { BackingPlan } from '../plate/plan-backing.js'
 import type { Mm } from '../units/brand.js'
@@ -16,7 +17,7 @@ export interface PlatePanels {
 }
 
 export const platePanels = (
-  plate: Pick<BackingPlan, 'across' | 'height' | 'thickness'>,
+  plate: Pick<BackingPlan, 'outline' | 'thickness'>,
   listed: readonly Panel[],
 ): PlatePanels => {
   const holding = listed.filter((panel) => holds(panel, plate))
@@ -38,11 +39,9 @@ export const supposedThickness = (
   backing?.thickness ??
   (others.every(({ thickness }) => thickness === first?.thickness) ? first?.thickness : undefined)
 
-/** Does the panel hold the plate, lying or standing? */
-const holds = (
-  { length, width, edge }: Panel,
-  { across, height }: Pick<BackingPlan, 'across' | 'height'>,
-): boolean => goesInto(across, height, { length: length - 2 * edge, width: width - 2 * edge })
+/** Does the panel hold the plate, turned as it may be? */
+const holds = ({ length, width, edge, gap }: Panel, { outline }: Pick<BackingPlan, 'outline'>): boolean =>
+  lonePlate(outline, { width: length, height: width, edge, gap }) !== undefined
 
 /** Does the panel go onto the cutter's bed, either way round? A cutter without a bed takes any. */
 export const goesOnBed = ({ length, width }: Panel, { bed }: Cutter): boolean =>

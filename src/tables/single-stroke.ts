@@ -22,7 +22,24 @@ const read = (written: string): StrokeGlyph => {
   }
 }
 
-/** Hershey's simplex roman letters. */
-export const STROKE_GLYPHS: ReadonlyMap<string, StrokeGlyph> = new Map(
-  Object.entries(table.glyphs).map(([sign, written]) => [sign, read(written)]),
-)
+/** Drawn by us, for parts that have no room for a word. */
+const ARROW: StrokeGlyph = {
+  width: 0.5 * STROKE_CAPITAL,
+  strokes: [
+    [
+      [0.25 * STROKE_CAPITAL, 0],
+      [0.25 * STROKE_CAPITAL, STROKE_CAPITAL],
+    ],
+    [
+      [0.05 * STROKE_CAPITAL, 0.7 * STROKE_CAPITAL],
+      [0.25 * STROKE_CAPITAL, STROKE_CAPITAL],
+      [0.45 * STROKE_CAPITAL, 0.7 * STROKE_CAPITAL],
+    ],
+  ],
+}
+
+/** Hershey's simplex roman letters, and an arrow. */
+export const STROKE_GLYPHS: ReadonlyMap<string, StrokeGlyph> = new Map([
+  ...Object.entries(table.glyphs).map(([sign, written]) => [sign, read(written)] as const),
+  ['↑', ARROW],
+])

@@ -3,7 +3,7 @@ import { closedOutline, signedArea } from '../../src/geometry/outline.js'
 import { solveStar, starOutline } from '../../src/geometry/star.js'
 import { findLattices } from '../../src/nest/find-lattices.js'
 import { areaPerPlate, surroundings } from '../../src/nest/lattice.js'
-import type { Polygon } from '../../src/nest/no-fit.js'
+import type { Polygon } from '../../src/nest/polygon.js'
 import { lastOf } from '../../src/nest/run-steps.js'
 import { degrees, mm } from '../../src/units/convert.js'
 
