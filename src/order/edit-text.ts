@@ -107,6 +107,7 @@ const isSimple = (value: OrderValue): boolean => typeof value !== 'object'
 /** A number stays a number; words that YAML could take for something else are quoted. */
 const scalarText = (value: string | number | boolean): string => {
   if (typeof value !== 'string') return String(value)
-  const read: unknown = orderDocument(value).toJS()
+  const { contents } = orderDocument(value)
+  const read: unknown = isScalar(contents) ? contents.value : undefined
   return PLAIN.test(value) && read === value && value === value.trim() ? value : JSON.stringify(value)
 }

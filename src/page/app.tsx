@@ -11,6 +11,7 @@ import { type Bench, BenchContext, type Change } from './bench.js'
 import { besideOf } from './beside.js'
 import { ChancePart } from './chance-part.js'
 import { ChoosePart } from './choose-part.js'
+import { dropDraft } from './draft.js'
 import { DryFitPart } from './dry-fit-part.js'
 import { TextField } from './field.js'
 import { FinishPart } from './finish-part.js'
@@ -20,9 +21,10 @@ import { measuredAfter, measuredOf, measuredWithUnit, withUnit } from './measure
 import { NewOrderButtons } from './new-order-buttons.js'
 import { OpenField } from './open-field.js'
 import { OrderText } from './order-text.js'
+import { OutdatedBar } from './outdated-bar.js'
 import { PaperPart } from './paper-part.js'
 import { Contents } from './part.js'
-import { Problems } from './problems.js'
+import { Problems, showProblems } from './problems.js'
 import { SawPart } from './saw-part.js'
 import { SeasonPart } from './season-part.js'
 import { inUnits, isSound, plannedStar, type Sound, writtenStars } from './sound.js'
@@ -45,6 +47,8 @@ const LARGEST_FILE = 1024 * 1024
 export const App = ({ example }: { readonly example: string }) => {
   const [steps, setSteps] = useState(() => stepsFrom(keptIn(location.hash) ?? keptExample(example)))
   const [pulled, setPulled] = useState(false)
+  /** How many orders were taken in place of another: nothing typed in the one before stays in the fields. */
+  const [taken, setTaken] = useState(0)
   const [unopened, setUnopened] = useState<readonly string[]>([])
   const [look, setLook] = useState(() => lookIn(location.hash))
   /** The star comes first, and what is below it when it has been painted. */
@@ -85,6 +89,8 @@ export const App = ({ example }: { readonly example: string }) => {
     if (!read.ok) return false
     setSteps((before) => changed(before, { before: undefined, ...given }))
     setLook(FIRST_LOOK)
+    setTaken((before) => before + 1)
+    dropDraft()
     return true
   }
   /** A step in the same work, of which what is drawn now is shown until its mistakes are mended. */
@@ -128,7 +134,7 @@ export const App = ({ example }: { readonly example: string }) => {
     },
   }
   return (
-    <BenchContext.Provider value={bench}>
+    <BenchContext.Provider key={taken} value={bench}>
       <header>
         <h1>{plan?.order.title ?? 'An order with mistakes'}</h1>
         <p class="maker">Starwright: flat wooden stars, from the saw to the wall</p>
@@ -157,7 +163,7 @@ export const App = ({ example }: { readonly example: string }) => {
         )}
         {star && <Contents />}
       </header>
-      <main>
+      <main class={isSound(job) ? '' : 'outdated'}>
         {star ? (
           <>
             <StarPart
@@ -208,6 +214,7 @@ export const App = ({ example }: { readonly example: string }) => {
           />
         )}
       </main>
+      {star && !isSound(job) && <OutdatedBar onShow={showProblems} />}
     </BenchContext.Provider>
   )
 }

@@ -1,21 +1,23 @@
 /*
  * What is typed and not yet left is no part of the order, and so not of the address: the browser's tab keeps it for a
- * reload. Where it keeps nothing, as in some private windows, it is lost.
+ * reload, with the address it belongs to. Where it keeps nothing, as in some private windows, it is lost.
  */
 
 const KEY = 'being typed'
 
 /** @param id of the field */
 export const keepDraft = (id: string, text: string): void =>
-  attempt(() => sessionStorage.setItem(KEY, JSON.stringify({ id, text })))
+  attempt(() => sessionStorage.setItem(KEY, JSON.stringify({ id, text, address: location.hash })))
 
 export const dropDraft = (): void => attempt(() => sessionStorage.removeItem(KEY))
 
-/** What was being typed in a field before the reload. */
+/** What was being typed in a field before the reload; of another order nothing. */
 export const draftOf = (field: string): string | undefined =>
   attempt(() => {
-    const { id, text }: { id?: unknown; text?: unknown } = JSON.parse(sessionStorage.getItem(KEY) ?? '{}')
-    return id === field && typeof text === 'string' ? text : undefined
+    const { id, text, address }: { id?: unknown; text?: unknown; address?: unknown } = JSON.parse(
+      sessionStorage.getItem(KEY) ?? '{}',
+    )
+    return id === field && address === location.hash && typeof text === 'string' ? text : undefined
   })
 
 const attempt = <Value>(what: () => Value): Value | undefined => {

@@ -167,11 +167,15 @@ const FitTold = ({
       <WordsOf words={outcomes(fit, order, 'name')} />
       <p class="files">
         {(fit.verdict === 'turn' || fit.verdict === 'closes') && (
-          <button type="button" onClick={() => onBias(fit)}>
+          <button type="button" disabled={!job.plan} onClick={() => onBias(fit)}>
             Plan with this saw as it cuts
           </button>
         )}
-        <button type="button" onClick={() => saveAs(dryFitFile(fit.plan, 'svg'), writeSvg(drawing))}>
+        <button
+          type="button"
+          disabled={!job.plan}
+          onClick={() => saveAs(dryFitFile(fit.plan, 'svg'), writeSvg(drawing))}
+        >
           Save SVG<span class="unseen"> of the dry fit</span>
         </button>
         <AskedFile

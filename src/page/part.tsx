@@ -37,13 +37,16 @@ export const Part = ({
 
 /** Every part one press away: on a phone they are far apart. No links, for the address keeps the order. */
 export const Contents = () => (
-  <nav class="contents" aria-label="Parts of the page">
-    {Object.entries(PARTS).map(([name, words]) => (
-      <button key={name} type="button" class="way" onClick={() => goToPart(name)}>
-        {words}
-      </button>
-    ))}
-  </nav>
+  <details class="more">
+    <summary>Parts of this page</summary>
+    <nav class="contents" aria-label="Parts of the page">
+      {Object.entries(PARTS).map(([name, words]) => (
+        <button key={name} type="button" class="quiet" onClick={() => goToPart(name)}>
+          {words}
+        </button>
+      ))}
+    </nav>
+  </details>
 )
 
 const goToPart = (name: string): void => {

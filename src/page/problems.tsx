@@ -4,6 +4,14 @@ import { fieldOf } from './field-of.js'
 import { markLine } from './order-text.js'
 import { placeOf, toldAtField } from './problem-place.js'
 
+const ID = 'problems'
+
+export const showProblems = (): void => {
+  const list = document.getElementById(ID)
+  list?.focus({ preventScroll: true })
+  list?.scrollIntoView()
+}
+
 /** Everything that must be mended before the numbers below hold again, each with a way to its field. */
 export const Problems = ({
   problems,
@@ -21,7 +29,7 @@ export const Problems = ({
   readonly drawn: boolean
   readonly onShow: (starIndex: number) => void
 }) => (
-  <div role="status" aria-live="polite" class="problems">
+  <div id={ID} role="status" aria-live="polite" class="problems" tabIndex={-1}>
     {problems.length > 0 && (
       <>
         <p>

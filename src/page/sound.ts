@@ -27,8 +27,8 @@ export const writtenStars = (document: OrderDocument): readonly string[] => {
 }
 
 /**
- * A star of the written order as the plan has it. The plan may be that of an order before the mistakes of this one, in
- * which a star had another name, or with fewer stars or more: then one is known by its name, and a new one has no plan.
+ * A star of the written order as the plan has it, while the plan may be that of an order before the mistakes of this one:
+ * with other names, fewer stars or more. Undefined where none is, or where it cannot be told which.
  *
  * @param written names of the stars as the order is written
  */
@@ -37,8 +37,13 @@ export const plannedStar = (
   written: readonly string[],
   index: number,
 ): StarPlan | undefined => {
-  const renamed = stars.filter(({ order }, at) => order.name !== written[at]).length
-  return stars.length === written.length && renamed <= 1
-    ? stars[index]
-    : stars.find(({ order }) => order.name === written[index])
+  const inPlace = stars[index]
+  if (inPlace?.order.name === written[index]) return inPlace
+  // A star that still has its name where it stood is itself, and no other of that name.
+  const named = stars.find(
+    ({ order }, place) => order.name === written[index] && written[place] !== order.name,
+  )
+  if (stars.length !== written.length) return named
+  const isRenamed = named === undefined && inPlace !== undefined && !written.includes(inPlace.order.name)
+  return isRenamed ? inPlace : undefined
 }

@@ -48,7 +48,7 @@ export const StarPart = ({
   readonly wall: string
   readonly onWall: (wall: string) => void
 }) => {
-  const { change, document, starIndex, plan: whole } = useBench()
+  const { job, change, document, starIndex, plan: whole } = useBench()
   const { lengths, shop } = whole.order
   const { star } = plan
   const at = (key: string) => ['stars', starIndex, key] as const
@@ -68,7 +68,7 @@ export const StarPart = ({
   const thickness = armsAs(plan, whole.order)
   return (
     <Part name="star">
-      <StarView plan={plan} lengths={lengths} tone={tone} pulls={pulls} />
+      <StarView plan={plan} lengths={lengths} tone={tone} pulls={pulls} held={!job.plan} />
       {whole.stars.length > 1 && <p class="printed">{printedTold(whole, starIndex)}</p>}
       <p class="live" aria-live="polite">
         {plan.order.name}, {plan.order.quantity === 1 ? 'one star' : `${plan.order.quantity} stars`}:{' '}
@@ -78,7 +78,9 @@ export const StarPart = ({
       </p>
       <Warnings of={plan.warnings.filter(({ code }) => BEYOND_SAW.includes(code))} />
       <p class="hint">
-        Pull the tip for the size, the valley for slimmer or fatter.{' '}
+        {job.plan
+          ? 'Pull the tip for the size, the valley for slimmer or fatter.'
+          : 'Once the mistakes are mended, the star can be pulled again.'}{' '}
         {rangeTold(plan, largestRadius(plan, shop.saw), lengths)}
       </p>
       <div class="fields">

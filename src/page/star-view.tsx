@@ -17,6 +17,8 @@ interface Props {
   readonly lengths: LengthStyle
   readonly tone: WoodTone
   readonly pulls: Pulls
+  /** Not to be pulled: it is drawn as the order was before its mistakes. */
+  readonly held: boolean
 }
 
 /** From the tip that is pulled to the valley that is, at least: grips that touch are pulled by mistake. */
@@ -114,31 +116,35 @@ export const StarView = (props: Props) => {
       <Figure x={0} y={-star.radius * 0.62} size={text * 0.95}>
         {showAngle(star.tipAngle)}
       </Figure>
-      <Grip
-        drawn={drawn}
-        at={point(0, star.radius)}
-        size={size}
-        name="Size of the star, centre to tip"
-        value={Math.round(star.radius)}
-        limits={{ least: Math.round(pulls.radii.least), most: Math.round(pulls.radii.most) }}
-        valueText={showLength(star.radius, lengths)}
-        onPull={pullTip}
-        onStep={pulls.bySizeSteps}
-        onEnd={(end) => end === 'most' && largest !== undefined && pulls.toRadius(largest, false)}
-        onHold={(holds) => setHeld(holds ? fits : undefined)}
-      />
-      <Grip
-        drawn={drawn}
-        at={scale(polar(1, way), star.valleyRadius)}
-        size={size}
-        name="Tip angle, slimmer or fatter"
-        value={star.tipAngle}
-        limits={pulls.tipAngles}
-        valueText={showAngle(star.tipAngle)}
-        onPull={pullValley}
-        onStep={pulls.byTipAngleSteps}
-        onEnd={(end) => cut && pulls.toTipAngle(cut[end], false)}
-      />
+      {!props.held && (
+        <>
+          <Grip
+            drawn={drawn}
+            at={point(0, star.radius)}
+            size={size}
+            name="Size of the star, centre to tip"
+            value={Math.round(star.radius)}
+            limits={{ least: Math.round(pulls.radii.least), most: Math.round(pulls.radii.most) }}
+            valueText={showLength(star.radius, lengths)}
+            onPull={pullTip}
+            onStep={pulls.bySizeSteps}
+            onEnd={(end) => end === 'most' && largest !== undefined && pulls.toRadius(largest, false)}
+            onHold={(holds) => setHeld(holds ? fits : undefined)}
+          />
+          <Grip
+            drawn={drawn}
+            at={scale(polar(1, way), star.valleyRadius)}
+            size={size}
+            name="Tip angle, slimmer or fatter"
+            value={star.tipAngle}
+            limits={pulls.tipAngles}
+            valueText={showAngle(star.tipAngle)}
+            onPull={pullValley}
+            onStep={pulls.byTipAngleSteps}
+            onEnd={(end) => cut && pulls.toTipAngle(cut[end], false)}
+          />
+        </>
+      )}
     </svg>
   )
 }

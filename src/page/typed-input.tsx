@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { draftOf, dropDraft, keepDraft } from './draft.js'
 import { goTo } from './field-of.js'
 
@@ -29,6 +29,13 @@ export const TypedInput = ({
   useEffect(() => {
     if (open.current !== undefined && input.current) goTo(input.current)
   }, [])
+  // A field that goes away with its order is not left by the maker, though the browser says so.
+  useLayoutEffect(
+    () => () => {
+      open.current = undefined
+    },
+    [],
+  )
   const type = (given: string): void => {
     open.current = given
     setTyped(given)

@@ -169,6 +169,7 @@ it('a new order has nothing of the old one but its shop, where that is wanted; u
     const inShop = await orderOf(page)
     expect(inShop).toContain('boards:')
     expect(inShop).not.toMatch(/title|space|Boathouse/)
+    await unfold(page)
     await page.getByRole('button', { name: 'For another shop a new order' }).click()
     await expect.poll(() => orderOf(page)).not.toContain('shop')
     await page.reload()

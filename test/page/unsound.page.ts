@@ -26,6 +26,15 @@ describe('an order with a mistake', () => {
         const before = await told(page)
         await type(page, 'Kerf', '99')
         await page.locator('.problems li').first().waitFor()
+        // Wherever one looks it stands there that these are old figures, and nothing is pulled unseen.
+        await page.locator('#finish-heading').scrollIntoViewIfNeeded()
+        const bar = page.getByRole('complementary', { name: 'Figures of the order before' })
+        const box = await bar.boundingBox()
+        const { height } = page.viewportSize() ?? { height: 0 }
+        expect((box?.y ?? 0) + (box?.height ?? 0)).toBeCloseTo(height, 0)
+        expect(await page.getByRole('slider').count()).toBe(0)
+        await bar.getByRole('button').click()
+        expect(await page.evaluate(() => document.activeElement?.id)).toBe('problems')
         await page.reload()
         await page.waitForSelector('[aria-labelledby="finish-heading"]')
         expect(await told(page)).toBe(before)
@@ -35,6 +44,8 @@ describe('an order with a mistake', () => {
         await expect.poll(() => page.locator('.problems li').count()).toBe(0)
         expect(orderOf(page)).toBe(ONE)
         expect(page.url()).not.toContain('before=')
+        expect(await bar.count()).toBe(0)
+        expect(await page.getByRole('slider').count()).toBe(2)
       },
       { hash: hashOf({ order: ONE }) },
     ))
@@ -122,16 +133,55 @@ describe('an order with a mistake', () => {
         await page.getByLabel('Text of the order').waitFor()
         await page.getByRole('button', { name: 'Boathouse', exact: true }).click()
         await expect.poll(() => told(page)).toMatch(/^Boathouse/)
-        await page.getByRole('button', { name: 'Take Boathouse away' }).click()
+        await page.getByRole('button', { name: 'Star 2', exact: true }).click()
         await expect.poll(() => told(page)).toMatch(/^Star 2/)
         await type(page, 'Tip angle, degrees', '40')
         await expect.poll(() => page.locator('.problems li').count()).toBe(0)
-        expect(await page.getByRole('navigation').getByRole('button').allTextContents()).toEqual([
-          'Star 2',
-          'Star 3',
-          'Add a star',
-          'Take Star 2 away',
-        ])
+        await page.getByRole('button', { name: 'Boathouse', exact: true }).click()
+        await page.getByRole('button', { name: 'Take Boathouse away' }).click()
+        await expect.poll(() => told(page)).toMatch(/^Star 2/)
+        expect(
+          await page
+            .getByRole('navigation', { name: 'Stars of the order' })
+            .getByRole('button')
+            .allTextContents(),
+        ).toEqual(['Star 2', 'Star 3', 'Add a star', 'Take Star 2 away'])
+      },
+      { hash: hashOf({ order: ONE }) },
+    ))
+})
+
+describe('what is being typed', () => {
+  it('goes into no other order that is opened meanwhile', () =>
+    using(
+      async (page) => {
+        const field = page.getByLabel('Board width it takes', { exact: true })
+        await field.fill('33')
+        const other = ONE.replace('Boathouse', 'Chapel').replace('60 }', '72 }')
+        await page.evaluate(
+          (hash) => {
+            location.hash = hash
+          },
+          hashOf({ order: other }),
+        )
+        await expect.poll(() => told(page)).toMatch(/^Chapel/)
+        expect(await field.inputValue()).toBe('72')
+        await field.fill('44')
+        await page.goto(`${PAGE.href}?other${hashOf({ order: ONE })}`)
+        await page.waitForSelector('[aria-labelledby="finish-heading"]')
+        expect(await field.inputValue()).toBe('60')
+        expect(orderOf(page)).toBe(ONE)
+      },
+      { hash: hashOf({ order: ONE }) },
+    ))
+
+  it('may begin like an alias of YAML', () =>
+    using(
+      async (page) => {
+        await type(page, 'A line of your own', '*oak')
+        await expect.poll(() => orderOf(page)).toContain('note: "*oak"')
+        await type(page, 'Board width it takes', '*r')
+        await expect.poll(() => page.locator('.problems li').textContent()).toContain('Given "*r"')
       },
       { hash: hashOf({ order: ONE }) },
     ))

@@ -250,7 +250,7 @@ describe('plates that take fewer tabs than were asked for', () => {
     planPanels(
       planOf(
         order(
-          SHEET,
+          SHEET.replace('gap: 5', 'gap: 10'),
           `${disc('A', 3)}, { name: B, regular: 5/2, across: 200, backing: { shape: star, inset: 6 } }`,
         ).replace('shop:', `shop:\n  cutter: ${cutter}`),
       ),

@@ -20,6 +20,17 @@ export const PLATES: readonly BadOrder[] = [
     ],
   ],
   [
+    'tabs that the bit would cut on its way round the neighbour, or along the rim',
+    [
+      'shop: { cutter: { kind: router, bit: 3, tabs: 3 }, panels: [{ length: 900, width: 600, gap: 4, edge: 5 }] }',
+      star('inset: 9'),
+    ],
+    [
+      'shop.panels[0].gap, line 1: given 4. Allowed with tabs: from 9.0 mm, for the bit runs along every plate and wood must stay between for the tabs to hold to. Or take tabs out.',
+      'shop.panels[0].edge, line 1: given 5. Allowed with tabs: from 6.0 mm, for the bit runs along every plate and wood must stay between for the tabs to hold to. Or take tabs out.',
+    ],
+  ],
+  [
     'half a seed',
     ['shop: { panel-seed: 1.5 }', star('inset: 9')],
     ['shop.panel-seed, line 1: given 1.5. Allowed: a whole number from 0 to 999999999.'],
