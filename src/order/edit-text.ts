@@ -22,6 +22,12 @@ export const orderDocument = (text: string): OrderDocument => parseDocument(text
 /** Widths of the writer are set so that it breaks no line of the maker's. */
 const AS_WRITTEN = { lineWidth: 0, flowCollectionPadding: true } as const
 
+/** With the line breaks of the text it was. */
+const writtenAs = (document: OrderDocument, text: string): string => {
+  const written = document.toString(AS_WRITTEN)
+  return text.includes('\r\n') ? written.replaceAll(/\r?\n/g, '\r\n') : written
+}
+
 /** Signs that a word can hold anywhere in YAML without quotes. */
 const PLAIN = /^[\p{L}\d][\p{L}\d ./½¼¾°'"+-]*$/u
 
@@ -36,7 +42,7 @@ export const editedOrder = (text: string, place: OrderPlace, value: OrderValue |
     if (node === undefined) return text
     document.deleteIn(place)
     leaveNoEmptyGroup(document, place.slice(0, -1))
-    return document.toString(AS_WRITTEN)
+    return writtenAs(document, text)
   }
   // The range of a block text takes in the line break after it.
   const range = isScalar(node) && !node.type?.startsWith('BLOCK') && isSimple(value) ? node.range : undefined
@@ -49,7 +55,7 @@ export const editedOrder = (text: string, place: OrderPlace, value: OrderValue |
     written.comment = node.comment ?? null
   }
   document.setIn(place, written)
-  return document.toString(AS_WRITTEN)
+  return writtenAs(document, text)
 }
 
 /**
@@ -74,7 +80,7 @@ export const withoutAliases = (text: string): string => {
       if ('anchor' in node) delete node.anchor
     },
   })
-  return document.toString(AS_WRITTEN)
+  return writtenAs(document, text)
 }
 
 /** A backing with every key left open is still a backing, a star still a star; other groups say nothing then. */

@@ -95,7 +95,11 @@ export const DryFitPart = ({
           choices={OPENS}
           onChoose={(end) => type('opens-at', end)}
         />
-        {field('gap', 'How wide it gapes', 'such as 2.8 mm; 0 when it closes')}
+        {field(
+          'gap',
+          'How wide it gapes',
+          `such as ${order.lengths.units === 'mm' ? '2.8 mm' : '7/64 in'}; 0 when it closes`,
+        )}
         {FIELDS.map(({ key, label, hint }) => field(key, label, hint))}
         {TOOLS.map(({ key, label, tools }) => (
           <Select

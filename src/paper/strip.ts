@@ -121,5 +121,5 @@ export const correctionText = ({ across, along }: PrintedCheck, lengths: LengthS
       ? `${fixed(toStep(off, 0.1, Math.ceil), 1)} mm`
       : `${fixed(toStep(toInches(mm(off)), 0.001, Math.ceil), 3)} in`
   const fineness = used.map(({ words }) => words).join(' and ')
-  return `Corrected for a printer that makes ${read(across)} across the sheet and ${read(along)} along it. As they were read to ${fineness}, ${showLength(sample, lengths)} on this sheet may still be off by ${open}.`
+  return `Corrected for a printer that makes ${read(across)} across the print check and ${read(along)} along it. As they were read to ${fineness}, ${showLength(sample, lengths)} on this sheet may still be off by ${open}.`
 }

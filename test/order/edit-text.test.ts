@@ -27,6 +27,13 @@ describe('a text of several lines', () => {
   )
 })
 
+it('line breaks stay as they were when a key is added', () => {
+  const text = BLOCK.replaceAll('\n', '\r\n')
+  const edited = editedOrder(text, ['shop', 'saw', 'kerf'], 2.4)
+  expect(edited.match(/\n/g)?.length).toBe(edited.match(/\r\n/g)?.length)
+  expect(parse(edited).shop).toEqual({ saw: { kerf: 2.4 } })
+})
+
 describe('aliases', () => {
   const SHARED = `shop: &shop { saw: { kerf: 2.4 } } # ours
 stars:

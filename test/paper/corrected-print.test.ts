@@ -137,22 +137,22 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     [
       'mm',
       readMm({ across: 0.992, along: 1.004 }),
-      'Corrected for a printer that makes 148.8 for 150 mm across the sheet and 150.6 for 150 mm along it. As they were read to half a millimetre, 100.0 mm on this sheet may still be off by 0.4 mm.',
+      'Corrected for a printer that makes 148.8 for 150 mm across the print check and 150.6 for 150 mm along it. As they were read to half a millimetre, 100.0 mm on this sheet may still be off by 0.4 mm.',
     ],
     [
       'in',
       readInches({ across: 0.992, along: 1.004 }),
-      'Corrected for a printer that makes 5.952 for 6 in across the sheet and 6.024 for 6 in along it. As they were read to 1/64 in, 4 in on this sheet may still be off by 0.011 in.',
+      'Corrected for a printer that makes 5.952 for 6 in across the print check and 6.024 for 6 in along it. As they were read to 1/64 in, 4 in on this sheet may still be off by 0.011 in.',
     ],
     [
       'mm',
       readInches({ across: 0.992, along: 1.004 }),
-      'Corrected for a printer that makes 5.952 for 6 in across the sheet and 6.024 for 6 in along it. As they were read to 1/64 in, 100.0 mm on this sheet may still be off by 0.3 mm.',
+      'Corrected for a printer that makes 5.952 for 6 in across the print check and 6.024 for 6 in along it. As they were read to 1/64 in, 100.0 mm on this sheet may still be off by 0.3 mm.',
     ],
     [
       'in',
       'printed: { across: 148.8 mm, along: 5 31/32 in }',
-      'Corrected for a printer that makes 148.8 for 150 mm across the sheet and 5.969 for 6 in along it. As they were read to half a millimetre and 1/64 in, 4 in on this sheet may still be off by 0.014 in.',
+      'Corrected for a printer that makes 148.8 for 150 mm across the print check and 5.969 for 6 in along it. As they were read to half a millimetre and 1/64 in, 4 in on this sheet may still be off by 0.014 in.',
     ],
   ])(
     'in %s: every page of patterns says what was corrected and what is left uncertain',
@@ -200,7 +200,7 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     expect(cards?.length).toBeGreaterThan(0)
     // Half a millimetre of 150 mm is 1 in 300: 0.34 mm of 100 mm, rounded up.
     for (const page of cards ?? []) {
-      expect(wordsOn(page)).toMatch(/Corrected for a printer that makes 148.8 for 150 mm across the sheet/)
+      expect(wordsOn(page)).toMatch(/Corrected for a printer that makes 148.8 for 150 mm across the print check/)
       expect(wordsOn(page)).toContain('100.0 mm on this sheet may still be off by 0.4 mm.')
     }
     for (const page of check ?? []) {
