@@ -14,7 +14,8 @@ import { row } from './text-rows.js'
 export const useText = (use: SharedPanels, lengths: LengthStyle): string => {
   const { panel, count, stars } = use
   // A panel that tells no thickness is bought as thick as the plates.
-  const thickness = panel.thickness ?? stars[0]?.plateThickness
+  const thickness =
+    panel.thickness ?? stars.find(({ plateThickness }) => plateThickness !== undefined)?.plateThickness
   const show = (length: Mm) => showLength(length, lengths)
   const price = panel.price === undefined ? '' : `, price ${fixed(panel.price * count, 2)}`
   const thick = thickness === undefined ? '' : ` × ${show(thickness)}`

@@ -1,6 +1,7 @@
 import { FURNITURE_NAMES, type FurnitureTexts } from '../furniture/furniture-names.js'
 import { withoutAliases } from '../order/edit-text.js'
 import type { MeasuredStars } from './measured.js'
+import type { Before } from './sound.js'
 
 /** The maker's work: the order's text, the wall the star is judged on, what was measured on dry-fitted stars. */
 export interface Kept {
@@ -10,7 +11,7 @@ export interface Kept {
   /** Pieces of sheet furniture in place of ours, as SVG. */
   readonly furniture: FurnitureTexts
   /** The order before its mistakes, which is drawn and told until they are mended; absent where it has none. */
-  readonly before?: string | undefined
+  readonly before?: Before | undefined
 }
 
 /** How it is looked at, which no undo changes: the star that is shown, counted from 0, and its tone of wood. */
@@ -37,7 +38,12 @@ export const addressOf = (
 ): string =>
   `#${new URLSearchParams([
     ['order', order],
-    ...(before === undefined ? [] : [['before', before]]),
+    ...(before === undefined
+      ? []
+      : [
+          ['before', before.order],
+          ['before-stars', before.stars.join(' ')],
+        ]),
     ...(wall === '' ? [] : [['wall', wall]]),
     ...(shown === 0 ? [] : [['shown', String(shown + 1)]]),
     ...(tone === '' ? [] : [['tone', tone]]),
@@ -63,7 +69,14 @@ export const keptIn = (address: string): Kept | undefined => {
   }
   return {
     order,
-    ...(before === null ? {} : { before }),
+    ...(before === null
+      ? {}
+      : {
+          before: {
+            order: before,
+            stars: (kept.get('before-stars') ?? '').split(' ').filter(Boolean).map(Number),
+          },
+        }),
     wall: kept.get('wall') ?? '',
     furniture: Object.fromEntries(
       FURNITURE_NAMES.flatMap((name) => {

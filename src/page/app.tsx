@@ -27,7 +27,7 @@ import { Contents } from './part.js'
 import { Problems, showProblems } from './problems.js'
 import { SawPart } from './saw-part.js'
 import { SeasonPart } from './season-part.js'
-import { inUnits, isSound, plannedStar, type Sound, writtenStars } from './sound.js'
+import { inPlace, inUnits, isSound, plannedStar, type Sound, stoodAfter, writtenStars } from './sound.js'
 import { StarPart } from './star-part.js'
 import { StarsList } from './stars-list.js'
 import { changed, changedOn, type Steps, stepsFrom } from './steps.js'
@@ -56,7 +56,7 @@ export const App = ({ example }: { readonly example: string }) => {
   const setShown = (shown: number): void => setLook((before) => ({ ...before, shown }))
   const { order: text, wall, measured, furniture, before } = steps.now
   const job = useMemo(() => jobOf(text), [text])
-  const sound = useSound(job, before)
+  const sound = useSound(job, before?.order)
   // A text that is no YAML, or no group of keys, has nothing in it that can be told.
   const readable = useMemo(() => isSound(job) || isOrderLike(text), [job, text])
   const document = useMemo(() => orderDocument(readable ? text : ''), [readable, text])
@@ -64,7 +64,8 @@ export const App = ({ example }: { readonly example: string }) => {
   const units = unitsMeant(writtenAt(document, ['units']))
   const plan = useMemo(() => sound && inUnits(sound.plan, units), [sound, units])
   const shown = Math.max(0, Math.min(look.shown, names.length - 1))
-  const star = plan && plannedStar(plan, names, shown)
+  const stood = isSound(job) ? inPlace(names.length) : (before?.stars ?? [])
+  const star = plan && plannedStar(plan, stood, shown)
   const given = useMemo((): Given => ({ text, furniture }), [text, furniture])
   const { work, ask, stop, lay } = useWorker(given, isSound(job))
   const address = addressOf(isSound(job) ? { ...steps.now, before: undefined } : steps.now, look)
@@ -93,12 +94,27 @@ export const App = ({ example }: { readonly example: string }) => {
     dropDraft()
     return true
   }
-  /** A step in the same work, of which what is drawn now is shown until its mistakes are mended. */
-  const step = (now: Steps, to: Partial<Kept>, go = changed): Steps =>
-    go(now, { ...to, before: now.now.order === text ? sound?.text : now.now.before })
+  /**
+   * A step in the same work, of which what is drawn now is shown until its mistakes are mended.
+   *
+   * @param changes of the order, or that all of its text is another
+   */
+  const step = (
+    now: Steps,
+    to: Partial<Kept>,
+    changes: readonly Change[] | 'all' = [],
+    go = changed,
+  ): Steps => {
+    const drawn = sound && { order: sound.text, stars: stood }
+    const last = now.now.order === text ? drawn : now.now.before
+    return go(now, {
+      ...to,
+      before: last && { ...last, stars: changes === 'all' ? [] : stoodAfter(last.stars, changes) },
+    })
+  }
   const change = (...changes: readonly Change[]): void => {
     setPulled(false)
-    setSteps((before) => step(before, afterChanges(before, changes)))
+    setSteps((before) => step(before, afterChanges(before, changes), changes))
   }
   const changeUnits = (wanted: Units): void => {
     if (wanted === units) return
@@ -130,7 +146,7 @@ export const App = ({ example }: { readonly example: string }) => {
     change,
     pull: (on, ...changes) => {
       setPulled(true)
-      setSteps((before) => step(before, afterChanges(before, changes), on ? changedOn : changed))
+      setSteps((before) => step(before, afterChanges(before, changes), changes, on ? changedOn : changed))
     },
   }
   return (
@@ -210,7 +226,9 @@ export const App = ({ example }: { readonly example: string }) => {
         ) : (
           <OrderText
             text={text}
-            onTake={(written) => setSteps((before) => step(before, { order: withoutAliases(written) }))}
+            onTake={(written) =>
+              setSteps((before) => step(before, { order: withoutAliases(written) }, 'all'))
+            }
           />
         )}
       </main>

@@ -100,6 +100,7 @@ export const ChoicesOf = ({
 }: Partial<Described> & {
   readonly value: string
   readonly choices: readonly Choice[]
+  readonly disabled?: boolean
   readonly onChoose: (value: string) => void
 }) => (
   <select {...described} onChange={({ currentTarget: { value } }) => onChoose(value)}>

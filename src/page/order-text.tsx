@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { draftOf, dropDraft, keepDraft } from './draft.js'
 
 const ID = 'order-text'
@@ -25,8 +25,16 @@ export const OrderText = ({
   readonly onTake: (text: string) => void
 }) => {
   const [typed, setTyped] = useState(() => draftOf(ID))
+  const gone = useRef(false)
+  // A text that goes away with its order is not left by the maker, though the browser says so.
+  useLayoutEffect(
+    () => () => {
+      gone.current = true
+    },
+    [],
+  )
   const take = (): void => {
-    if (typed !== undefined) onTake(typed)
+    if (typed !== undefined && !gone.current) onTake(typed)
     setTyped(undefined)
     dropDraft()
   }

@@ -2,6 +2,7 @@ import { countAt, type OrderDocument, writtenAt } from '../order/edit-text.js'
 import { starName } from '../order/star-name.js'
 import { type Plan, planOrder, type StarPlan } from '../plan/plan.js'
 import type { Units } from '../units/read-length.js'
+import type { Change } from './bench.js'
 import type { Job } from './job.js'
 
 /** An order without mistakes, and its plan. */
@@ -26,24 +27,34 @@ export const writtenStars = (document: OrderDocument): readonly string[] => {
   )
 }
 
-/**
- * A star of the written order as the plan has it, while the plan may be that of an order before the mistakes of this one:
- * with other names, fewer stars or more. Undefined where none is, or where it cannot be told which.
- *
- * @param written names of the stars as the order is written
- */
+/** The order before the mistakes of a written one. */
+export interface Before {
+  readonly order: string
+  /** Where each star of the written order stood in it, counted from 0; {@link NEW} for one that it had not. */
+  readonly stars: readonly number[]
+}
+
+const NEW = -1
+
+/** @param count of stars */
+export const inPlace = (count: number): readonly number[] =>
+  Array.from({ length: count }, (_, index) => index)
+
+/** Where the stars stood that are there after the changes: one that is taken away or added moves those after it. */
+export const stoodAfter = (stood: readonly number[], changes: readonly Change[]): readonly number[] =>
+  changes.reduce((before, [[list, index, ...deeper], value]) => {
+    if (list !== 'stars' || deeper.length > 0) return before
+    if (typeof index !== 'number') return Array.isArray(value) ? value.map(() => NEW) : []
+    if (value === undefined) return before.filter((_, each) => each !== index)
+    return index < before.length ? before.with(index, NEW) : before.concat(NEW)
+  }, stood)
+
+/** A star of the written order as the plan of the order before has it; undefined for one that is new. */
 export const plannedStar = (
   { stars }: Plan,
-  written: readonly string[],
+  stood: readonly number[],
   index: number,
 ): StarPlan | undefined => {
-  const inPlace = stars[index]
-  if (inPlace?.order.name === written[index]) return inPlace
-  // A star that still has its name where it stood is itself, and no other of that name.
-  const named = stars.find(
-    ({ order }, place) => order.name === written[index] && written[place] !== order.name,
-  )
-  if (stars.length !== written.length) return named
-  const isRenamed = named === undefined && inPlace !== undefined && !written.includes(inPlace.order.name)
-  return isRenamed ? inPlace : undefined
+  const place = stood[index] ?? NEW
+  return place === NEW ? undefined : stars[place]
 }

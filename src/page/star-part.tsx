@@ -80,7 +80,7 @@ export const StarPart = ({
       <p class="hint">
         {job.plan
           ? 'Pull the tip for the size, the valley for slimmer or fatter.'
-          : 'Once the mistakes are mended, the star can be pulled again.'}{' '}
+          : 'Once the mistakes are mended, the star can be pulled again, and given another shape or measure: both go by its figures.'}{' '}
         {rangeTold(plan, largestRadius(plan, shop.saw), lengths)}
       </p>
       <div class="fields">
@@ -91,6 +91,7 @@ export const StarPart = ({
           label="Shape"
           value={shape}
           choices={SHAPES}
+          held={!job.plan}
           onChoose={(chosen) => change(...shapeChanges(starIndex, star, chosen, shop.saw.readsTo))}
         />
         {shape === 'regular' ? (
@@ -99,7 +100,14 @@ export const StarPart = ({
           <TextField place={at('points')} label="Points" hint={`${FEWEST_POINTS} to ${MOST_POINTS}`} />
         )}
         {shape === 'tip-angle' && <TextField place={at('tip-angle')} label="Tip angle, degrees" />}
-        <Select id="size" label="Size by" value={size.value} choices={STAR_SIZES} onChoose={chooseSize} />
+        <Select
+          id="size"
+          label="Size by"
+          value={size.value}
+          choices={STAR_SIZES}
+          held={!job.plan}
+          onChoose={chooseSize}
+        />
         <TextField place={at(size.value)} label={size.words} also={[at(SIZE_KEYS[0])]} />
         <TextField
           place={at('thickness')}

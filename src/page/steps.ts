@@ -15,7 +15,7 @@ const MOST_STEPS = 200
 export const stepsFrom = ({ before, ...now }: Kept): Steps =>
   before === undefined
     ? { past: [], now, future: [] }
-    : { past: [{ ...now, order: before }], now: { ...now, before }, future: [] }
+    : { past: [{ ...now, order: before.order }], now: { ...now, before }, future: [] }
 
 /** A change that can be undone. */
 export const changed = (steps: Steps, change: Partial<Kept>): Steps => {

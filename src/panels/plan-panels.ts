@@ -4,8 +4,8 @@ import type { Placed, Panel as Sheet } from '../nest/panel.js'
 import { lastOf, type Steps, toldAs } from '../nest/run-steps.js'
 import type { Panel, Shop } from '../order/order.js'
 import type { Plan } from '../plan/plan.js'
-import { goesOnBed } from '../plan/plate-panels.js'
-import { SHOP } from '../units/tolerance.js'
+import { type Cost, costOf, costTogether, isCheaper } from './panel-cost.js'
+import { groupsOf, panelsFor, partedGroups } from './panel-groups.js'
 import { type Backed, type FilledPanel, isBacked, type LaidPlate, type PanelPlan } from './panel-plan.js'
 import { panelWorth, type SharedPanels, useOf } from './panel-worth.js'
 
@@ -23,69 +23,69 @@ export type PanelSteps = Steps<PanelStep, PanelPlan>
 
 /**
  * Stars of one plate thickness share panels. Of the panels of it that hold all of them the cheapest is taken, of those
- * that cost alike the least area; one that does not go onto the cutter's bed only where no other holds the plate.
+ * that cost alike the least area; one that does not go onto the cutter's bed only where no other holds the plate. Where
+ * some of them come cheaper on panels of their own, they have those.
  */
 export function* panelSteps(plan: Plan): PanelSteps {
   const backed = plan.stars.filter(isBacked)
   const { shop } = plan.order
-  const filled: FilledPanel[] = []
-  const uses: SharedPanels[] = []
+  const laid: Nested[] = []
   let stopped = false
   for (const stars of groupsOf(backed, shop)) {
-    let best: Nested | undefined
-    for (const panel of panelsFor(stars, shop)) {
-      // Not even the fewest panels of this kind could be cheaper.
-      const least = costOf(panel, fewestPanels(wantedOf(stars), sheetOf(panel)))
-      if (best && !isCheaper(least, best.cost)) continue
-      const nested: Nested = yield* nestOn(stars, panel, shop.panelSeed, stopped)
-      stopped ||= nested.stopped
-      if (nested.holdsAll && (!best || isCheaper(nested.cost, best.cost))) best = nested
-    }
-    if (best) {
-      filled.push(...best.filled)
-      uses.push(best.use)
-    }
+    const cheapest: Cheapest = yield* cheapestOf(stars, shop, stopped)
+    stopped = cheapest.stopped
+    laid.push(...cheapest.laid)
   }
-  const unplaced = backed.filter((star) => !uses.some(({ stars }) => stars.includes(star)))
-  return { plan, panels: filled, uses, unplaced, stopped }
+  const unplaced = backed.filter((star) => !laid.some(({ use }) => use.stars.includes(star)))
+  return {
+    plan,
+    panels: laid.flatMap(({ filled }) => filled),
+    uses: laid.map(({ use }) => use),
+    unplaced,
+    stopped,
+  }
 }
+
+interface Cheapest {
+  readonly laid: readonly Nested[]
+  readonly stopped: boolean
+}
+
+function* cheapestOf(stars: readonly Backed[], shop: Shop, ended: boolean): Steps<PanelStep, Cheapest> {
+  let stopped = ended
+  let best: Nested | undefined
+  for (const panel of panelsFor(stars, shop)) {
+    // Not even the fewest panels of this kind could be cheaper.
+    if (best && !isCheaper(leastCost(stars, panel), best.cost)) continue
+    const nested: Nested = yield* nestOn(stars, panel, shop.panelSeed, stopped)
+    stopped ||= nested.stopped
+    if (nested.holdsAll && (!best || isCheaper(nested.cost, best.cost))) best = nested
+  }
+  const together: Cheapest = { laid: best ? [best] : [], stopped }
+  const parts = stopped ? [] : partedGroups(stars, shop)
+  const least = costTogether(
+    parts.map((part) => leastOf(panelsFor(part, shop).map((panel) => leastCost(part, panel)))),
+  )
+  if (parts.length === 0 || (best && !isCheaper(least, best.cost))) return together
+  const apart: Nested[] = []
+  for (const part of parts) {
+    const found: Cheapest = yield* cheapestOf(part, shop, stopped)
+    stopped = found.stopped
+    apart.push(...found.laid)
+  }
+  const isAll = stars.every((star) => apart.some(({ use }) => use.stars.includes(star)))
+  const isBetter = isAll && (!best || isCheaper(costTogether(apart.map(({ cost }) => cost)), best.cost))
+  return isBetter ? { laid: apart, stopped } : { ...together, stopped }
+}
+
+const leastOf = (costs: readonly Cost[]): Cost =>
+  costs.reduce((least, cost) => (isCheaper(cost, least) ? cost : least))
+
+const leastCost = (stars: readonly Backed[], panel: Panel): Cost =>
+  costOf(panel, fewestPanels(wantedOf(stars), sheetOf(panel)))
 
 /** All steps at once. */
 export const planPanels = (plan: Plan): PanelPlan => lastOf(panelSteps(plan))
-
-/** Panels to cut a star's plate from: those that go onto the bed, if one of them holds it. */
-const panelsOf = ({ panels }: Backed, { cutter }: Shop): readonly Panel[] => {
-  const onBed = panels.filter((panel) => goesOnBed(panel, cutter))
-  return onBed.length > 0 ? onBed : panels
-}
-
-/** Panels to cut the plates of all these stars from. */
-const panelsFor = (stars: readonly Backed[], shop: Shop): readonly Panel[] => {
-  const each = stars.map((star) => panelsOf(star, shop))
-  return shop.panels.filter((panel) => each.every((panels) => panels.includes(panel)))
-}
-
-/** Stars whose plates are equally thick, as many together as may be cut from one panel. */
-const groupsOf = (stars: readonly Backed[], shop: Shop): Backed[][] => {
-  const choices = new Map(stars.map((star) => [star, panelsOf(star, shop).length]))
-  const groups: Backed[][] = []
-  // A star that few panels hold has the first choice.
-  for (const star of stars.toSorted((a, b) => (choices.get(a) ?? 0) - (choices.get(b) ?? 0))) {
-    if (choices.get(star) === 0) continue
-    const joined = groups.find(
-      (group) =>
-        group.every((each) => sameThickness(each, star)) && panelsFor([...group, star], shop).length > 0,
-    )
-    if (joined) joined.push(star)
-    else groups.push([star])
-  }
-  const inOrder = groups.map((group) => stars.filter((star) => group.includes(star)))
-  return inOrder.toSorted(([a], [b]) => (a && b ? stars.indexOf(a) - stars.indexOf(b) : 0))
-}
-
-/** One that tells no thickness goes with any. */
-const sameThickness = ({ plateThickness: a }: Backed, { plateThickness: b }: Backed): boolean =>
-  a === undefined || b === undefined || Math.abs(a - b) <= SHOP
 
 interface Nested {
   readonly filled: readonly FilledPanel[]
@@ -94,22 +94,6 @@ interface Nested {
   readonly holdsAll: boolean
   readonly stopped: boolean
 }
-
-/** Of so many panels: what is paid, and their area. One without a price is the maker's already and costs nothing. */
-interface Cost {
-  readonly money: number
-  /** In mm². */
-  readonly area: number
-}
-
-const costOf = ({ price = 0, length, width }: Panel, count: number): Cost => ({
-  money: count * price,
-  area: count * length * width,
-})
-
-/** Of two that cost alike the one of less area is the cheaper. */
-const isCheaper = (one: Cost, other: Cost): boolean =>
-  one.money === other.money ? one.area < other.area : one.money < other.money
 
 function* nestOn(
   stars: readonly Backed[],

@@ -43,7 +43,9 @@ describe('a mistake', () => {
         await page.getByRole('button', { name: 'Kerf', exact: true }).click()
         await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('at-shop-saw-kerf')
       },
-      { hash: `${hash.replace('kerf%3A+2.4', 'kerf%3A+99')}&${new URLSearchParams({ before: TWO })}` },
+      {
+        hash: `${hash.replace('kerf%3A+2.4', 'kerf%3A+99')}&${new URLSearchParams({ before: TWO, 'before-stars': '0 1' })}`,
+      },
     ))
 
   it('of a star that is not shown brings the star', () =>

@@ -1,24 +1,37 @@
 import { describe, expect, it } from 'vitest'
-import { plannedStar } from '../../src/page/sound.js'
+import type { Change } from '../../src/page/bench.js'
+import { inPlace, plannedStar, stoodAfter } from '../../src/page/sound.js'
 import { planOf } from '../orders.js'
 
 const plan = planOf(`stars:
-  - { name: Jetty, points: 5, tip-angle: 45, across: 300 }
-  - { name: Pier, points: 6, tip-angle: 45, across: 300 }
+  - { points: 5, tip-angle: 45, across: 300 }
+  - { points: 6, tip-angle: 45, across: 300 }
+  - { points: 7, tip-angle: 45, across: 300 }
 `)
 
-describe('of a plan from before the mistakes', () => {
+const ADDED: Change = [['stars', 2], { name: 'Star 2' }]
+const away = (index: number): Change => [['stars', index], undefined]
+
+describe('the stars of an order with mistakes are known by where they stood', () => {
   it.each([
-    ['as planned', ['Jetty', 'Pier'], ['Jetty', 'Pier']],
-    ['one renamed', ['Jetty', 'Quay'], ['Jetty', 'Pier']],
-    ['both renamed', ['Mole', 'Quay'], ['Jetty', 'Pier']],
-    ['one given the name of the other', ['Pier', 'Pier'], ['Jetty', 'Pier']],
-    ['the first taken away', ['Pier'], ['Pier']],
-    ['a third added', ['Jetty', 'Pier', 'Star 3'], ['Jetty', 'Pier', undefined]],
-    // Swapped, or one taken away and another added: which is which cannot be told.
-    ['names swapped', ['Pier', 'Jetty'], [undefined, undefined]],
-    ['the first taken away, another added', ['Pier', 'Star 3'], [undefined, undefined]],
-  ] as const)('%s', (_, written, expected) => {
-    expect(written.map((_, index) => plannedStar(plan, written, index)?.order.name)).toEqual(expected)
-  })
+    ['nothing changed', [], [5, 6, 7]],
+    [
+      'names swapped',
+      [
+        [['stars', 0, 'name'], 'B'],
+        [['stars', 1, 'name'], 'A'],
+      ],
+      [5, 6, 7],
+    ],
+    ['the first taken away', [away(0)], [6, 7]],
+    ['the last taken away and another of its name added', [away(2), ADDED], [5, 6, undefined]],
+    ['the first taken away and another added', [away(0), ADDED], [6, 7, undefined]],
+    ['all others', [[['stars'], [{ points: 8 }]]], [undefined]],
+  ] satisfies readonly (readonly [string, readonly Change[], readonly (number | undefined)[]])[])(
+    '%s',
+    (_, changes, points) => {
+      const stood = stoodAfter(inPlace(3), changes)
+      expect(stood.map((_, index) => plannedStar(plan, stood, index)?.star.points)).toEqual(points)
+    },
+  )
 })

@@ -128,6 +128,9 @@ describe('an order with a mistake', () => {
         await page.waitForSelector('[aria-labelledby="finish-heading"]')
         expect(await told(page)).toMatch(/^Star 2/)
         expect(await page.getByLabel('Tip angle, degrees').inputValue()).toBe('170')
+        // What goes by the star's figures would write old ones.
+        expect(await page.getByLabel('Size by').isDisabled()).toBe(true)
+        expect(await page.getByLabel('Shape', { exact: true }).isDisabled()).toBe(true)
         // The plan has two stars, the order three.
         await page.getByRole('button', { name: 'Add a star' }).click()
         await page.getByLabel('Text of the order').waitFor()
@@ -170,6 +173,26 @@ describe('what is being typed', () => {
         await page.goto(`${PAGE.href}?other${hashOf({ order: ONE })}`)
         await page.waitForSelector('[aria-labelledby="finish-heading"]')
         expect(await field.inputValue()).toBe('60')
+        expect(orderOf(page)).toBe(ONE)
+      },
+      { hash: hashOf({ order: ONE }) },
+    ))
+
+  it('nor what is typed in the text of an order with mistakes', () =>
+    using(
+      async (page) => {
+        const wrong = ONE.replace('points: 7', 'points: two')
+        await page
+          .getByLabel('Open an order')
+          .setInputFiles({ name: 'order.yaml', mimeType: 'text/yaml', buffer: Buffer.from(wrong) })
+        await page.getByLabel('Text of the order').fill('typed')
+        await page.evaluate(
+          (hash) => {
+            location.hash = hash
+          },
+          hashOf({ order: ONE }),
+        )
+        await page.waitForSelector('[aria-labelledby="finish-heading"]')
         expect(orderOf(page)).toBe(ONE)
       },
       { hash: hashOf({ order: ONE }) },

@@ -28,6 +28,17 @@ ${small('S3')}
     expect(bought(order)).toEqual(['1 of 600: S1 S2 S3', '1 of 1220: Big'])
   })
 
+  it('are parted again where the small ones come cheaper on panels of their own', () => {
+    const order = (dear: number) => `shop:
+  panels: [{ length: 600, width: 600, thickness: 4, price: 6 }, { length: 1220, width: 1220, thickness: 4, price: ${dear} }]
+stars:
+  - { name: Big, points: 5, tip-angle: 50, across: 650, backing: { shape: star } }
+${small('S').replace('quantity: 2', 'quantity: 200')}
+`
+    expect(bought(order(100))).toEqual(['1 of 1220: Big', '9 of 600: S'])
+    expect(bought(order(1))).toEqual(['2 of 1220: Big S'])
+  })
+
   it('share one that tells no thickness, whichever of them tells its own', () => {
     const order = `shop: { panels: [{ length: 600, width: 600, price: 7 }] }
 stars:
