@@ -126,26 +126,25 @@ function* nestInOrder(
       stopped = (yield told(best.length, step)) === true
       if (stopped || enough(best.length)) break
     }
-    const full = fromLeft(best.length < boxes.length ? boxes : best)
+    const found = fromLeft(best.length < boxes.length ? boxes : best)
+    const alone = found.length > 0 ? undefined : lonePlate(outline, panel)
+    const full = alone ? [{ plate, ...alone }] : found
     if (full.length === 0) unplaced[plate] = left
     else for (; left > 0; left -= full.length) panels.push(full.slice(0, left))
   }
   const boxed = rowsOfBoxes(after, panel)
   const alone = eachAlone(
-    wanted.map(({ outline }, plate) => ({
-      outline,
-      count: (unplaced[plate] ?? 0) + (boxed.unplaced[plate] ?? 0),
-    })),
+    wanted.map(({ outline }, plate) => ({ outline, count: boxed.unplaced[plate] ?? 0 })),
     panel,
   )
   return {
     panels: [...panels, ...boxed.panels, ...alone.panels],
-    unplaced: alone.unplaced,
+    unplaced: unplaced.map((count, plate) => count + (alone.unplaced[plate] ?? 0)),
     stopped,
   }
 }
 
-/** Plates that go on only turned, and that no lattice laid, have a panel each. */
+/** Plates that go on only turned have a panel each after the end of a search. */
 const eachAlone = (wanted: readonly Wanted[], panel: Panel): Boxed => {
   const laid = wanted.map(({ outline, count }) => (count === 0 ? undefined : lonePlate(outline, panel)))
   return {

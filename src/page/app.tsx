@@ -7,7 +7,7 @@ import { withUnits } from '../order/unit-change.js'
 import { unitsMeant } from '../order/units-meant.js'
 import type { Units } from '../units/read-length.js'
 import { addressOf, FIRST_LOOK, type Kept, keptIn, lookIn } from './address.js'
-import { type Bench, BenchContext, type Change } from './bench.js'
+import { type Bench, BenchContext, type Change, TakenContext } from './bench.js'
 import { besideOf } from './beside.js'
 import { ChancePart } from './chance-part.js'
 import { ChoosePart } from './choose-part.js'
@@ -132,7 +132,7 @@ export const App = ({ example }: { readonly example: string }) => {
     else setUnopened([`${file.name} is larger than 1 MB. Is this the right file?`])
   }
   const shownGiven = useMemo((): Given => ({ ...given, text: sound?.text ?? text }), [given, sound, text])
-  const beside = besideOf(work, shownGiven)
+  const beside = besideOf(work, shownGiven, isSound(job))
   /** As it is written, also while the plan still has the name before a mistake. */
   const name = names[shown] ?? ''
   const laidStar = work.laid?.order.stars.find((each) => each.name === star?.order.name)
@@ -150,90 +150,93 @@ export const App = ({ example }: { readonly example: string }) => {
     },
   }
   return (
-    <BenchContext.Provider key={taken} value={bench}>
-      <header>
-        <h1>{plan?.order.title ?? 'An order with mistakes'}</h1>
-        <p class="maker">Starwright: flat wooden stars, from the saw to the wall</p>
-        <div class="fields">
-          {star && <TextField place={['title']} label="Title" words />}
-          {star && <UnitsField onUnits={changeUnits} />}
-          <OpenField onFile={(file) => void open(file)} />
-          <UndoButtons steps={steps} onStep={setSteps} />
-        </div>
-        {star && <TitleFields />}
-        <NewOrderButtons text={readable ? text : undefined} units={units} onNew={take} />
-        {unopened.length > 0 && (
-          <p role="alert" class="problem">
-            Not opened, nothing changed. {unopened.join(' ')}
-          </p>
-        )}
-        <Problems
-          problems={job.problems}
-          names={names}
-          shown={shown}
-          drawn={star !== undefined}
-          onShow={setShown}
-        />
-        {readable && (
-          <StarsList names={names} shown={shown} units={units} change={change} onShow={setShown} />
-        )}
-        {star && <Contents />}
-      </header>
-      <main class={isSound(job) ? '' : 'outdated'}>
-        {star ? (
-          <>
-            <StarPart
-              star={star}
-              tone={look.tone}
-              onTone={(tone) => setLook((before) => ({ ...before, tone }))}
-              wall={wall}
-              onWall={(written) => setSteps((before) => step(before, { wall: written }))}
-            />
-            {painted && (
-              <Following pulled={pulled}>
-                <ChoosePart
-                  given={shownGiven}
-                  wish={look.wish}
-                  onWish={(wish) => setLook((before) => ({ ...before, wish }))}
-                />
-                <SawPart star={star} />
-                <ChancePart laid={laidStar} given={shownGiven} />
-                <WoodPart star={star} work={work} stop={stop} lay={lay} />
-                <SeasonPart laid={laidStar} />
-                <PaperPart
-                  work={work}
-                  saveAll={() => ask({ ask: 'archive', given })}
-                  stop={stop}
-                  lay={lay}
-                  furniture={furniture}
-                  onFurniture={(pieces) => setSteps((before) => step(before, { furniture: pieces }))}
-                  saveOrder={() => saveAs('order.yaml', text)}
-                />
-                <DryFitPart
-                  star={star}
-                  measured={measuredOf(measured, name)}
-                  onMeasured={(fields, ...changes) =>
-                    setSteps((before) => {
-                      const after = afterChanges(before, changes)
-                      return step(before, { ...after, measured: { ...after.measured, [name]: fields } })
-                    })
-                  }
-                />
-                <FinishPart star={star} />
-              </Following>
-            )}
-          </>
-        ) : (
-          <OrderText
-            text={text}
-            onTake={(written) =>
-              setSteps((before) => step(before, { order: withoutAliases(written) }, 'all'))
-            }
+    <TakenContext.Provider value={taken}>
+      <BenchContext.Provider value={bench}>
+        <header>
+          <h1>{plan?.order.title ?? 'An order with mistakes'}</h1>
+          <p class="maker">Starwright: flat wooden stars, from the saw to the wall</p>
+          <div class="fields">
+            {star && <TextField place={['title']} label="Title" words />}
+            {star && <UnitsField onUnits={changeUnits} />}
+            <OpenField onFile={(file) => void open(file)} />
+            <UndoButtons steps={steps} onStep={setSteps} />
+          </div>
+          {star && <TitleFields />}
+          <NewOrderButtons text={readable ? text : undefined} units={units} onNew={take} />
+          {unopened.length > 0 && (
+            <p role="alert" class="problem">
+              Not opened, nothing changed. {unopened.join(' ')}
+            </p>
+          )}
+          <Problems
+            problems={job.problems}
+            names={names}
+            shown={shown}
+            drawn={star !== undefined}
+            onShow={setShown}
           />
-        )}
-      </main>
-      {star && !isSound(job) && <OutdatedBar onShow={showProblems} />}
-    </BenchContext.Provider>
+          {readable && (
+            <StarsList names={names} shown={shown} units={units} change={change} onShow={setShown} />
+          )}
+          {star && <Contents />}
+        </header>
+        <main class={isSound(job) ? '' : 'outdated'}>
+          {star ? (
+            <>
+              <StarPart
+                star={star}
+                tone={look.tone}
+                onTone={(tone) => setLook((before) => ({ ...before, tone }))}
+                wall={wall}
+                onWall={(written) => setSteps((before) => step(before, { wall: written }))}
+              />
+              {painted && (
+                <Following pulled={pulled}>
+                  <ChoosePart
+                    given={shownGiven}
+                    wish={look.wish}
+                    onWish={(wish) => setLook((before) => ({ ...before, wish }))}
+                  />
+                  <SawPart star={star} />
+                  <ChancePart laid={laidStar} given={shownGiven} />
+                  <WoodPart star={star} work={work} stop={stop} lay={lay} />
+                  <SeasonPart laid={laidStar} />
+                  <PaperPart
+                    work={work}
+                    saveAll={() => ask({ ask: 'archive', given })}
+                    stop={stop}
+                    lay={lay}
+                    furniture={furniture}
+                    onFurniture={(pieces) => setSteps((before) => step(before, { furniture: pieces }))}
+                    saveOrder={() => saveAs('order.yaml', text)}
+                  />
+                  <DryFitPart
+                    star={star}
+                    measured={measuredOf(measured, name)}
+                    onMeasured={(fields, ...changes) =>
+                      setSteps((before) => {
+                        const after = afterChanges(before, changes)
+                        return step(before, { ...after, measured: { ...after.measured, [name]: fields } })
+                      })
+                    }
+                  />
+                  <FinishPart star={star} />
+                </Following>
+              )}
+            </>
+          ) : (
+            <OrderText
+              key={taken}
+              text={text}
+              onTake={(written) =>
+                setSteps((before) => step(before, { order: withoutAliases(written) }, 'all'))
+              }
+            />
+          )}
+        </main>
+        {star && !isSound(job) && <OutdatedBar onShow={showProblems} />}
+      </BenchContext.Provider>
+    </TakenContext.Provider>
   )
 }
 

@@ -27,6 +27,9 @@ export interface Bench {
   readonly starIndex: number
 }
 
+/** How many orders were taken in place of another so far. */
+export const TakenContext = createContext(0)
+
 export const BenchContext = createContext<Bench | undefined>(undefined)
 
 export const useBench = (): Bench => {

@@ -5,18 +5,33 @@
 
 const KEY = 'being typed'
 
+interface Draft {
+  /** Of the field. */
+  readonly id: string
+  readonly text: string
+  /** Of the order that the field is of. */
+  readonly address: string
+}
+
 /** @param id of the field */
 export const keepDraft = (id: string, text: string): void =>
   attempt(() => sessionStorage.setItem(KEY, JSON.stringify({ id, text, address: location.hash })))
+
+/** The address follows the order, sometimes a moment later: what is being typed follows it, of another order it goes. */
+export const followAddress = (from: string): void =>
+  attempt(() => {
+    const draft: Partial<Draft> = JSON.parse(sessionStorage.getItem(KEY) ?? '{}')
+    if (draft.address === from)
+      sessionStorage.setItem(KEY, JSON.stringify({ ...draft, address: location.hash }))
+    else dropDraft()
+  })
 
 export const dropDraft = (): void => attempt(() => sessionStorage.removeItem(KEY))
 
 /** What was being typed in a field before the reload; of another order nothing. */
 export const draftOf = (field: string): string | undefined =>
   attempt(() => {
-    const { id, text, address }: { id?: unknown; text?: unknown; address?: unknown } = JSON.parse(
-      sessionStorage.getItem(KEY) ?? '{}',
-    )
+    const { id, text, address }: Partial<Draft> = JSON.parse(sessionStorage.getItem(KEY) ?? '{}')
     return id === field && address === location.hash && typeof text === 'string' ? text : undefined
   })
 

@@ -1,4 +1,5 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { useContext, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { TakenContext } from './bench.js'
 import { draftOf, dropDraft, keepDraft } from './draft.js'
 import { goTo } from './field-of.js'
 
@@ -22,13 +23,27 @@ export const TypedInput = ({
   readonly text: string
   readonly onTake: (text: string) => void
 } & Described) => {
-  const [typed, setTyped] = useState(() => draftOf(described.id))
+  const { id } = described
+  const taken = useContext(TakenContext)
+  const [typed, setTyped] = useState(() => draftOf(id))
   /** Not taken yet: leaving after Enter takes nothing twice. */
-  const open = useRef(typed)
+  const open = useRef(typed === undefined ? undefined : { id, taken, text: typed, onTake })
   const input = useRef<HTMLInputElement>(null)
+  const close = (): void => {
+    open.current = undefined
+    setTyped(undefined)
+    dropDraft()
+  }
   useEffect(() => {
     if (open.current !== undefined && input.current) goTo(input.current)
   }, [])
+  // What was typed belongs to its own place, though the field is another's now; of another order nothing is written.
+  useLayoutEffect(() => {
+    const { current } = open
+    if (!current || (current.id === id && current.taken === taken)) return
+    close()
+    if (current.taken === taken) current.onTake(current.text.trim())
+  }, [id, taken])
   // A field that goes away with its order is not left by the maker, though the browser says so.
   useLayoutEffect(
     () => () => {
@@ -36,16 +51,15 @@ export const TypedInput = ({
     },
     [],
   )
-  const type = (given: string): void => {
-    open.current = given
-    setTyped(given)
-    keepDraft(described.id, given)
+  const type = (text: string): void => {
+    open.current = { id, taken, text, onTake }
+    setTyped(text)
+    keepDraft(id, text)
   }
   const take = (): void => {
-    if (open.current !== undefined) onTake(open.current.trim())
-    open.current = undefined
-    setTyped(undefined)
-    dropDraft()
+    const { current } = open
+    close()
+    if (current !== undefined) onTake(current.text.trim())
   }
   return (
     <input

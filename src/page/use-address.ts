@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks'
+import { followAddress } from './draft.js'
 
 /**
  * Browsers take no more than 100 to 200 addresses in half a minute, and a pull has more: a few are written at once, then
@@ -16,7 +17,9 @@ export const useAddress = (address: string): void => {
     const grown = Math.min(AT_ONCE, left + (now - since) / APART)
     const write = (): void => {
       credit.current = { left: Math.max(0, grown - 1), since: performance.now() }
+      const { hash } = location
       history.replaceState(null, '', address)
+      followAddress(hash)
     }
     if (grown >= 1) {
       write()

@@ -5,6 +5,7 @@ import type { Work } from './use-worker.js'
 
 const WHY: Readonly<Record<Exclude<Beside, 'current' | 'halted'>, string>> = {
   working: 'Being worked out.',
+  waiting: 'Worked out when the mistakes are mended.',
   stopped: 'Not worked out: the work was stopped, under “The paper, the jigs and the files”.',
   refused: 'Not worked out: see “The paper, the jigs and the files”.',
 }

@@ -23,8 +23,12 @@ it('figures of the plan that is shown stay current when only the writing of file
   const given = (text: string) => ({ text, furniture: {} })
   const laid = { given: given('a'), order: { stars: [] } }
   const work = { laid, stopped: true, refused: [] } as never
-  expect(besideOf(work, given('a'))).toBe('halted')
-  expect(besideOf(work, given('b'))).toBe('stopped')
+  expect(besideOf(work, given('a'), true)).toBe('halted')
+  expect(besideOf(work, given('b'), true)).toBe('stopped')
   const furnished = { ...given('a'), furniture: { caution: '<svg/>' } }
-  expect(besideOf(work, furnished)).toBe('stopped')
+  expect(besideOf(work, furnished, true)).toBe('stopped')
+  const rested = { laid, stopped: false, refused: [] } as never
+  expect(besideOf(rested, given('b'), true)).toBe('working')
+  expect(besideOf(rested, given('b'), false)).toBe('waiting')
+  expect(besideOf(rested, given('a'), false)).toBe('current')
 })

@@ -169,7 +169,14 @@ describe('what is being typed', () => {
         )
         await expect.poll(() => told(page)).toMatch(/^Chapel/)
         expect(await field.inputValue()).toBe('72')
+        // Of the star that was shown when it was typed, whatever is shown when it is taken.
         await field.fill('44')
+        await page
+          .getByRole('button', { name: 'Add a star' })
+          .evaluate((button: HTMLButtonElement) => button.click())
+        await expect.poll(() => orderOf(page)).toMatch(/Chapel[^\n]*board-width: 44/)
+        expect(await field.inputValue()).toBe('70')
+        await field.fill('45')
         await page.goto(`${PAGE.href}?other${hashOf({ order: ONE })}`)
         await page.waitForSelector('[aria-labelledby="finish-heading"]')
         expect(await field.inputValue()).toBe('60')

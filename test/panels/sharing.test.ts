@@ -63,6 +63,29 @@ describe('of panels that hold the plates', () => {
     ]))
 })
 
+it('what a plate that goes on only turned leaves is for the smaller ones', () => {
+  const order = `shop: { panels: [{ length: 517, width: 479, edge: 5, thickness: 4, price: 7 }] }
+stars:
+  - { name: A, points: 4, tip-angle: 30, height: 700, backing: { shape: star, inset: 12 } }
+  - { name: S, quantity: 3, points: 5, tip-angle: 50, across: 130, backing: { shape: star, inset: 12 } }
+`
+  expect(bought(order)).toEqual(['1 of 517: A S'])
+})
+
+it.each([
+  ['six points', 'points: 6, tip-angle: 60, across: 300, backing: { shape: star, inset: 0 }'],
+  ['a disc', 'points: 5, tip-angle: 50, across: 300, backing: { shape: disc, inset: 12 }'],
+])('a plate as large as the free part of its panel goes on: %s', (_, keys) => {
+  const size = planOf(`stars: [{ ${keys} }]\n`).stars[0]?.backing
+  if (!size) throw new Error('the star has a backing')
+  const [length, width] = [size.across + 20, size.height + 20]
+  const plan = planOf(
+    `shop: { panels: [{ length: ${length.toFixed(6)}, width: ${width.toFixed(6)}, edge: 10 }] }\nstars: [{ ${keys} }]\n`,
+  )
+  expect(plan.stars[0]?.panels).toHaveLength(1)
+  expect(planPanels(plan).unplaced).toEqual([])
+})
+
 it('a plate is laid that goes on a panel only when it is turned', () => {
   // A long, slender star of four points: its box is 607 mm square, a diagonal of it far less.
   const plan =

@@ -200,7 +200,9 @@ stars: [{ points: 5, tip-angle: 45, across: 300 mm, backing: { shape: star, inse
     expect(cards?.length).toBeGreaterThan(0)
     // Half a millimetre of 150 mm is 1 in 300: 0.34 mm of 100 mm, rounded up.
     for (const page of cards ?? []) {
-      expect(wordsOn(page)).toMatch(/Corrected for a printer that makes 148.8 for 150 mm across the print check/)
+      expect(wordsOn(page)).toMatch(
+        /Corrected for a printer that makes 148.8 for 150 mm across the print check/,
+      )
       expect(wordsOn(page)).toContain('100.0 mm on this sheet may still be off by 0.4 mm.')
     }
     for (const page of check ?? []) {
