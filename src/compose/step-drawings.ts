@@ -4,6 +4,7 @@ import { blankIsArm } from '../geometry/kite.js'
 import { point } from '../geometry/point.js'
 import type { Order } from '../order/order.js'
 import type { StarPlan } from '../plan/plan.js'
+import { HAND_DISTANCE_TEXT } from '../plan/warnings.js'
 import * as maths from '../units/maths.js'
 import { trimmed } from '../units/show.js'
 import {
@@ -135,6 +136,6 @@ const legend = (reduction: number, drawn: readonly (readonly Shape[])[], plan: S
   return [
     `Seen from above, ${ratio}.`,
     ...(blankIsArm(plan.star) ? [] : ['Hatched: waste. Dashed: cuts to come.']),
-    ...(limits ? ['Dash, two dots: hands outside (100 mm).'] : []),
+    ...(limits ? [`Dash, two dots: hands outside, ${HAND_DISTANCE_TEXT}.`] : []),
   ].join(' ')
 }

@@ -1,3 +1,4 @@
+import { SAW_SETS, type SawSet } from '../fit/closure-law.js'
 import { FURNITURE_NAMES, type FurnitureTexts } from '../furniture/furniture-names.js'
 import { withoutAliases } from '../order/edit-text.js'
 import type { MeasuredStars } from './measured.js'
@@ -14,15 +15,17 @@ export interface Kept {
   readonly before?: Before | undefined
 }
 
-/** How it is looked at, which no undo changes: the star that is shown, counted from 0, and its tone of wood. */
+/** How it is looked at, which no undo changes: the star that is shown, counted from 0, its tone of wood, and so on. */
 export interface Look {
   readonly shown: number
   readonly tone: string
+  /** How the saw is set when the stars' chances are told. */
+  readonly set: SawSet
   /** What stars were last wished for, by the fields of that part; empty ones are left out. */
   readonly wish: Readonly<Record<string, string>>
 }
 
-export const FIRST_LOOK: Look = { shown: 0, tone: '', wish: {} }
+export const FIRST_LOOK: Look = { shown: 0, tone: '', set: 'told', wish: {} }
 
 const WISHED = 'choose.'
 const FURNITURE = 'furniture.'
@@ -34,7 +37,7 @@ const MEASURED_AT = /^dry-fit\.([a-z-]+)\.(.+)$/
 /** What the page's address keeps after its `#`. */
 export const addressOf = (
   { order, wall, measured, furniture, before }: Kept,
-  { shown, tone, wish } = FIRST_LOOK,
+  { shown, tone, set, wish } = FIRST_LOOK,
 ): string =>
   `#${new URLSearchParams([
     ['order', order],
@@ -47,6 +50,7 @@ export const addressOf = (
     ...(wall === '' ? [] : [['wall', wall]]),
     ...(shown === 0 ? [] : [['shown', String(shown + 1)]]),
     ...(tone === '' ? [] : [['tone', tone]]),
+    ...(set === FIRST_LOOK.set ? [] : [['set', set]]),
     ...Object.entries(wish).map(([field, text]) => [`${WISHED}${field}`, text]),
     ...Object.entries(furniture).map(([piece, text]) => [`${FURNITURE}${piece}`, text]),
     ...Object.entries(measured).flatMap(([star, fields]) =>
@@ -97,6 +101,7 @@ export const lookIn = (address: string): Look => {
   return {
     shown: Number.isInteger(shown) && shown > 0 ? shown : 0,
     tone: kept.get('tone') ?? '',
+    set: SAW_SETS.find((set) => set === kept.get('set')) ?? FIRST_LOOK.set,
     wish: Object.fromEntries(wish),
   }
 }

@@ -198,7 +198,12 @@ export const App = ({ example }: { readonly example: string }) => {
                     onWish={(wish) => setLook((before) => ({ ...before, wish }))}
                   />
                   <SawPart star={star} />
-                  <ChancePart laid={laidStar} given={shownGiven} />
+                  <ChancePart
+                    laid={laidStar}
+                    given={shownGiven}
+                    set={look.set}
+                    onSet={(set) => setLook((before) => ({ ...before, set }))}
+                  />
                   <WoodPart star={star} work={work} stop={stop} lay={lay} />
                   <SeasonPart laid={laidStar} />
                   <PaperPart

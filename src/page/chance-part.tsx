@@ -1,3 +1,4 @@
+import type { SawSet } from '../fit/closure-law.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { showAngle, showSmall } from '../units/show.js'
 import { AskedFile, KINDS } from './asked-file.js'
@@ -5,25 +6,38 @@ import { useBench } from './bench.js'
 import { DrawnSvg } from './drawn.js'
 import { TextField } from './field.js'
 import { Part } from './part.js'
+import { Select } from './select.js'
 import { TableOf } from './table.js'
 import { WordsOf } from './words.js'
 import type { Given, LaidStar } from './work.js'
 import { WorkedOut } from './worked-out.js'
 
+const SETS: readonly { readonly value: SawSet; readonly words: string }[] = [
+  { value: 'told', words: 'as the plan tells' },
+  { value: 'marks', words: 'on the nearest marks' },
+  { value: 'bare', words: 'to the bare angles, a learned bias left in' },
+]
+
 /** How likely the stars close, before any is cut. */
 export const ChancePart = ({
   laid,
   given,
+  set,
+  onSet,
 }: {
   readonly laid: LaidStar | undefined
   /** The order that is shown. */
   readonly given: Given
+  readonly set: SawSet
+  readonly onSet: (set: SawSet) => void
 }) => {
   const { plan, save } = useBench()
+  const chances = laid?.chances[set]
   const { lengths } = plan.order
   return (
     <Part name="chance">
       <div class="fields">
+        <Select id="saw-set" label="How the saw is set" value={set} choices={SETS} onChoose={onSet} />
         <TextField
           place={['shop', 'accepted-gap']}
           label="A gap that is still accepted"
@@ -46,10 +60,10 @@ export const ChancePart = ({
         />
       </div>
       <WorkedOut what="Chance that the last joint closes">
-        {laid && (
+        {laid && chances && (
           <>
-            <TableOf caption={`${laid.name}: chance that the last joint closes`} rows={laid.chances} />
-            <DrawnSvg title={`${laid.name}: how the gaps spread`} svg={laid.gaps} />
+            <TableOf caption={`${laid.name}: chance that the last joint closes`} rows={chances.table} />
+            <DrawnSvg title={`${laid.name}: how the gaps spread`} svg={chances.gaps} />
             <p class="files">
               {KINDS.map((kind) => (
                 <AskedFile
@@ -57,11 +71,11 @@ export const ChancePart = ({
                   kind={kind}
                   of="how the gaps spread"
                   disabled={!save}
-                  asked={{ ask: 'gaps-file', given, star: laid.name, kind }}
+                  asked={{ ask: 'gaps-file', given, star: laid.name, set, kind }}
                 />
               ))}
             </p>
-            <WordsOf words={laid.risk} />
+            <WordsOf words={chances.words} />
           </>
         )}
       </WorkedOut>

@@ -8,15 +8,17 @@ import { acceptedText, layoutText, stepText, stressText, woodText } from '../com
 import { takenText, verdictText } from '../compose/stock-words.js'
 import type { Drawing } from '../drawing/model.js'
 import { batchRisk } from '../fit/batch-risk.js'
+import type { SawSet } from '../fit/closure-law.js'
 import type { MadeOrder } from '../make-files.js'
+import type { Order } from '../order/order.js'
 import { showProblem } from '../order/problem.js'
 import { takesPanels } from '../panels/panel-plan.js'
-import type { Plan } from '../plan/plan.js'
+import type { Plan, StarPlan } from '../plan/plan.js'
 import { type AdvisedStar, planSeason } from '../season/season-plan.js'
 import { writeSvg } from '../write/svg.js'
 import { SIMULATED } from './gaps-file.js'
 import { gridMap, isMapped } from './grid-map.js'
-import type { Laid, LaidBoards, LaidPanels, LaidStar, Table } from './work.js'
+import type { Laid, LaidBoards, LaidChances, LaidPanels, LaidStar, Table } from './work.js'
 
 /** Without its notes, which the page says beside it. */
 const figureOf = (drawing: Drawing): string => writeSvg({ ...drawing, shapes: drawing.figure })
@@ -75,7 +77,6 @@ const laidBoards = (stock: MadeOrder['stock'], files: readonly string[]): LaidBo
 
 const laidStar = (season: AdvisedStar, { order }: Plan): LaidStar => {
   const { lengths, shop } = order
-  const risk = batchRisk(season.plan, shop, SIMULATED)
   const step = stepText(season, lengths)
   return {
     name: season.plan.order.name,
@@ -88,8 +89,19 @@ const laidStar = (season: AdvisedStar, { order }: Plan): LaidStar => {
       { heading: 'Grain', text: layoutText(season, shop.saw, lengths) },
     ],
     advice: season.advice.map(({ text }) => text),
-    chances: chanceRows(risk),
-    risk: riskWords(risk, order),
+    chances: {
+      told: laidChances(season.plan, order, 'told'),
+      marks: laidChances(season.plan, order, 'marks'),
+      bare: laidChances(season.plan, order, 'bare'),
+    },
+  }
+}
+
+const laidChances = (star: StarPlan, order: Order, set: SawSet): LaidChances => {
+  const risk = batchRisk(star, order.shop, { ...SIMULATED, set })
+  return {
+    table: chanceRows(risk),
+    words: riskWords(risk, order),
     gaps: figureOf(gapHistogram(risk, order)),
   }
 }

@@ -21,7 +21,7 @@ export const oneFile = (worker: WorkerFiles): Plugin => ({
     const page = Object.values(bundle).find(({ fileName }) => fileName.endsWith('.html'))
     if (page?.type !== 'asset') throw new Error('there is no page')
     // An inline script ends at the first closing tag, wherever it stands.
-    const script = `(()=>{"use strict";${texts.script.replaceAll('</script', '<\\/script')}})()`
+    const script = `(()=>{"use strict";${inAscii(texts.script).replaceAll('</script', '<\\/script')}})()`
     const policy = [
       "default-src 'none'",
       `script-src ${hashOf(script)} blob:`,
@@ -41,5 +41,12 @@ export const oneFile = (worker: WorkerFiles): Plugin => ({
       .replace('</body>', () => `  <script>${script}</script>\n    ${packed.join('\n    ')}\n  </body>`)
   },
 })
+
+/** One sign beyond Latin-1 would have the browser keep two bytes for each sign of the page, and read it more slowly. */
+const inAscii = (script: string): string => {
+  const escaped = script.match(/\\[^\0-\x7f]/)
+  if (escaped) throw new Error(`the script escapes ${escaped[0]}, which cannot be escaped once more`)
+  return script.replaceAll(/[^\0-\x7f]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`)
+}
 
 const hashOf = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`

@@ -1,5 +1,6 @@
 import type { Words } from '../compose/dry-fit-words.js'
 import type { DrawingKind } from '../drawing-content.js'
+import type { SawSet } from '../fit/closure-law.js'
 import { FURNITURE_NAMES, type FurnitureTexts } from '../furniture/furniture-names.js'
 import type { Measured } from './measured.js'
 
@@ -23,7 +24,13 @@ export type Ask =
   /** The drawing of a star's dry fit as PDF. */
   | { readonly ask: 'dry-fit'; readonly given: Given; readonly star: string; readonly measured: Measured }
   /** How the gaps of a star spread, as a file. */
-  | { readonly ask: 'gaps-file'; readonly given: Given; readonly star: string; readonly kind: DrawingKind }
+  | {
+      readonly ask: 'gaps-file'
+      readonly given: Given
+      readonly star: string
+      readonly set: SawSet
+      readonly kind: DrawingKind
+    }
   /** Can the sheet furniture serve? */
   | { readonly ask: 'furnish'; readonly given: Given }
   /** Stars that this shop can make, two of them compared where they are named. */
@@ -110,8 +117,13 @@ export interface LaidStar {
   readonly seasons: Table
   readonly movement: readonly Words[]
   readonly advice: readonly string[]
-  readonly chances: Table
-  readonly risk: readonly Words[]
+  readonly chances: Readonly<Record<SawSet, LaidChances>>
+}
+
+/** What may happen at the last joint, the saw set one way. */
+export interface LaidChances {
+  readonly table: Table
+  readonly words: readonly Words[]
   /** How the gaps spread, as SVG. */
   readonly gaps: string
 }

@@ -127,7 +127,7 @@ const fileAnswer = async (
 const answerTo = async (asked: Ask): Promise<Answer> => {
   const { given } = asked
   if (asked.ask === 'dry-fit') return dryFitOf(given.text, asked.star, asked.measured)
-  if (asked.ask === 'gaps-file') return fileAnswer(await gapsFile(given, asked.star, asked.kind))
+  if (asked.ask === 'gaps-file') return fileAnswer(await gapsFile(given, asked.star, asked.set, asked.kind))
   if (asked.ask === 'furnish') {
     const furniture = furnitureWith(given.furniture, 'mm')
     return furniture.ok ? { answer: 'furnished' } : refusedBy(furniture)

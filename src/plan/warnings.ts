@@ -38,7 +38,7 @@ export type Show = (length: Mm) => string
 
 /** Hands stay this far from either side of the blade: AS/NZS 62841.3.9:2020 (IEC 62841-3-9), safety warnings. */
 export const HAND_DISTANCE = mm(100)
-const HAND_DISTANCE_TEXT = '100 mm (4 in)'
+export const HAND_DISTANCE_TEXT = '100 mm (4 in)'
 /** Below this nothing can be clamped beside the blade. Common practice, no published source. */
 const TINY = mm(50)
 /** What a large sliding miter saw cuts across. Common practice, no published source. */

@@ -178,6 +178,29 @@ describe('what is worked out beside the page', () => {
       await expect.poll(async () => (await cells(page, 'chance-heading'))[0]).not.toEqual(rows[0])
     }))
 
+  it('is that chance with the saw on its nearest marks, also after a reload', () =>
+    using(async (page) => {
+      await laid(page)
+      await type(page, 'Scale reads to, degrees', '0.4')
+      const asked = ['risk', ORDER, '--star', 'Boathouse', '--reads-to', '0.4']
+      const [onMarks, asTold] = [told(...asked, '--set', 'marks'), told(...asked)]
+      const all = (await cells(page, 'chance-heading')).length - 1
+      const batch = async (): Promise<string> => ((await cells(page, 'chance-heading'))[all] ?? []).join(' ')
+      await expect.poll(async () => asTold.includes(await batch())).toBe(true)
+      await page.getByLabel('How the saw is set').selectOption('on the nearest marks')
+      await expect.poll(async () => onMarks.includes(await batch())).toBe(true)
+      expect(asTold).not.toContain(await batch())
+      const file = join(folder, 'on-marks.svg')
+      told(...asked, '--set', 'marks', '--to', file)
+      const part = page.locator('section[aria-labelledby="chance-heading"]')
+      const { bytes } = await saved(page, () => part.getByRole('button', { name: /^Save SVG of/ }).click())
+      expect(Buffer.compare(bytes, readFileSync(file))).toBe(0)
+      await page.reload()
+      await laid(page)
+      expect(await page.getByLabel('How the saw is set').inputValue()).toBe('marks')
+      expect(onMarks).toContain(await batch())
+    }))
+
   it('is which jigs are left out, and why', () =>
     using(async (page) => {
       await laid(page)
