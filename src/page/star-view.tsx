@@ -75,23 +75,9 @@ export const StarView = (props: Props) => {
       role="group"
       aria-label={`Star of ${star.points} points, tip ${showAngle(star.tipAngle)}, ${showLength(star.across, lengths)} across`}
     >
-      {corners.map((tip, index) =>
-        index % 2 === 1 ? null : (
-          <g key={index} class="arm">
-            <polygon
-              points={pointsOf([point(0, 0), corners.at(index - 1) ?? tip, tip])}
-              fill={tone.light}
-              stroke="none"
-            />
-            <polygon
-              points={pointsOf([point(0, 0), tip, corners[(index + 1) % corners.length] ?? tip])}
-              fill={tone.dark}
-              stroke="none"
-            />
-            <path d={`M0 0L${at(corners[(index + 1) % corners.length] ?? tip)}`} class="joint" />
-          </g>
-        ),
-      )}
+      <path class="half" d={halves(corners, -1)} fill={tone.light} />
+      <path class="half" d={halves(corners, 1)} fill={tone.dark} />
+      <path class="joint" d={corners.map((corner, index) => (isTip(index) ? '' : joint(corner))).join('')} />
       <polygon class="outline" points={pointsOf(corners)} />
       {range && (
         <g class="saw-range">
@@ -167,6 +153,22 @@ const Figure = (props: {
     {props.children}
   </text>
 )
+
+/** Of all arms: from the centre over the tip to the valley before it (-1) or after it (1). */
+const halves = (corners: readonly Point[], side: -1 | 1): string =>
+  corners
+    .map((tip, index) =>
+      isTip(index)
+        ? `${joint(corners[(index + side + corners.length) % corners.length] ?? tip)}L${at(tip)}Z`
+        : '',
+    )
+    .join('')
+
+/** From the centre to a valley. */
+const joint = (valley: Point): string => `M0 0L${at(valley)}`
+
+/** Corners of a star begin with a tip. */
+const isTip = (index: number): boolean => index % 2 === 0
 
 /** Across the end of a range, where a pull along `way` halts. */
 const bar = (end: Point, way: Radians, long: number): string => {

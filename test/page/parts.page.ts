@@ -273,8 +273,7 @@ describe('what is worked out beside the page', () => {
   it('follows the species, on the star too', () =>
     using(async (page) => {
       await laid(page)
-      const fill = (): Promise<string | null> =>
-        page.locator('.star .arm polygon').first().getAttribute('fill')
+      const fill = (): Promise<string | null> => page.locator('.star .half').first().getAttribute('fill')
       const larch = await fill()
       const species = page.locator('[id="at-shop-wood-species"]')
       await species.selectOption('black walnut')
