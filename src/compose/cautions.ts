@@ -1,6 +1,7 @@
+import { HAND_DISTANCE_TEXT } from '../plan/warnings.js'
+
 /** The usual cautions, on every pattern and plan. Hand distance: AS/NZS 62841.3.9:2020, safety warnings. */
-export const SAW_CAUTION =
-  "Hands stay at least 100 mm (4 in) from the blade. Clamp the piece; never leave one loose between blade and stop. The saw's manual and local rules come first."
+export const SAW_CAUTION = `Hands stay at least ${HAND_DISTANCE_TEXT} from the blade. Clamp the piece; never leave one loose between blade and stop. The saw's manual and local rules come first.`
 
 /** Of boards that have been something else. Common practice, no published source. */
 export const METAL_CAUTION =
@@ -22,7 +23,7 @@ export const RULES_CAUTION = "The saw's manual and local rules come first."
  */
 export const SAW_CAUTIONS: readonly string[] = [
   RULES_CAUTION,
-  'Hands stay at least 100 mm (4 in) from both sides of the blade and do not cross its line (AS/NZS 62841.3.9:2020); short pieces are clamped or held in a jig.',
+  `Hands stay at least ${HAND_DISTANCE_TEXT} from both sides of the blade and do not cross its line (AS/NZS 62841.3.9:2020); short pieces are clamped or held in a jig.`,
   'Never trap an offcut: the arm is clamped, the offcut free, and the blade comes up only when it stands still.',
   'Eye, ear and dust protection; NIOSH REL for wood dust: 1 mg/m³, averaged over the working day.',
 ]

@@ -1,5 +1,13 @@
+import type { SawSet } from '../fit/closure-law.js'
 import type { Degrees } from '../units/brand.js'
 import { fixed, trimmed } from '../units/show.js'
+
+/** How the saw is set. */
+export const SET_TEXTS: Readonly<Record<SawSet, string>> = {
+  told: 'as the plan tells, between the marks; a learned bias made good',
+  marks: 'on the nearest marks',
+  bare: 'to the bare angles; a learned bias stays in every cut',
+}
 
 export const countOf = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`
 

@@ -1,5 +1,4 @@
 import type { BatchRisk } from '../fit/batch-risk.js'
-import type { SawSet } from '../fit/closure-law.js'
 import type { Estimate } from '../fit/simulate.js'
 import { DEFAULTS } from '../order/defaults.js'
 import type { Order } from '../order/order.js'
@@ -9,7 +8,7 @@ import { degrees } from '../units/convert.js'
 import * as maths from '../units/maths.js'
 import { fixed, showAngle, showSmall } from '../units/show.js'
 import { SAME_ANGLE } from '../units/tolerance.js'
-import { countOf, fine, grouped, percent } from './chance-words.js'
+import { countOf, fine, grouped, percent, SET_TEXTS } from './chance-words.js'
 import type { Words } from './dry-fit-words.js'
 import { gapBars } from './gap-bars.js'
 import { wrapColumns } from './wrap-columns.js'
@@ -45,7 +44,7 @@ const batchBlock = (risk: BatchRisk, order: Order): string[] => {
   return [
     title,
     '-'.repeat(title.length),
-    ...row('Saw', SET_TEXTS[risk.set]),
+    ...row('Saw', `set ${SET_TEXTS[risk.set]}`),
     ...row(
       'Repeats',
       `each cut to ${fine(risk.repeatsTo)} (repeats-to), each piece at the stop to ${small(risk.stopRepeatsTo)} (stop-repeats-to), one standard deviation`,
@@ -80,12 +79,6 @@ export const riskWords = (risk: BatchRisk, order: Order): Words[] => {
     },
     { heading: 'Wasted', text: wastedText(risk) },
   ]
-}
-
-const SET_TEXTS: Readonly<Record<SawSet, string>> = {
-  told: 'set as the plan tells, between the marks; a learned bias made good',
-  marks: 'set on the nearest marks',
-  bare: 'set to the bare angles; a learned bias stays in every cut',
 }
 
 const simulatedText = ({ value, error }: Estimate): string => `${percent(value)}, ± ${fixed(200 * error, 1)}`
@@ -181,6 +174,6 @@ const wastedText = ({ wasted, simulated, plan, quantity }: BatchRisk): string =>
 /** Kept apart from {@link riskReport} for the drawing's notes. */
 export const riskNotes = (risk: BatchRisk, order: Order): string[] => [
   `One star closes within ${showSmall(risk.acceptedGap, order.lengths)} with a chance of ${percent(risk.star)}${risk.quantity === 1 ? '' : `, all ${risk.quantity} with ${percent(risk.batch)}`}.`,
-  `Each cut repeats to ${fine(risk.repeatsTo)}; ${SET_TEXTS[risk.set]}.`,
+  `Each cut repeats to ${fine(risk.repeatsTo)}; set ${SET_TEXTS[risk.set]}.`,
   `Bars: ${grouped(risk.simulated.stars)} simulated stars, seed ${risk.seed}. Line: worked out.`,
 ]

@@ -1,4 +1,5 @@
-import type { SawSet } from '../fit/closure-law.js'
+import { SET_TEXTS } from '../compose/chance-words.js'
+import { SAW_SETS, type SawSet } from '../fit/closure-law.js'
 import { DEFAULTS } from '../order/defaults.js'
 import { showAngle, showSmall } from '../units/show.js'
 import { AskedFile, KINDS } from './asked-file.js'
@@ -11,12 +12,6 @@ import { TableOf } from './table.js'
 import { WordsOf } from './words.js'
 import type { Given, LaidStar } from './work.js'
 import { WorkedOut } from './worked-out.js'
-
-const SETS: readonly { readonly value: SawSet; readonly words: string }[] = [
-  { value: 'told', words: 'as the plan tells' },
-  { value: 'marks', words: 'on the nearest marks' },
-  { value: 'bare', words: 'to the bare angles, a learned bias left in' },
-]
 
 /** How likely the stars close, before any is cut. */
 export const ChancePart = ({
@@ -37,7 +32,13 @@ export const ChancePart = ({
   return (
     <Part name="chance">
       <div class="fields">
-        <Select id="saw-set" label="How the saw is set" value={set} choices={SETS} onChoose={onSet} />
+        <Select
+          id="saw-set"
+          label="How the saw is set"
+          value={set}
+          choices={SAW_SETS.map((value) => ({ value, words: SET_TEXTS[value] }))}
+          onChoose={onSet}
+        />
         <TextField
           place={['shop', 'accepted-gap']}
           label="A gap that is still accepted"

@@ -8,13 +8,14 @@ import { acceptedText, layoutText, stepText, stressText, woodText } from '../com
 import { takenText, verdictText } from '../compose/stock-words.js'
 import type { Drawing } from '../drawing/model.js'
 import { batchRisk } from '../fit/batch-risk.js'
-import type { SawSet } from '../fit/closure-law.js'
+import { closureLaw, type SawSet } from '../fit/closure-law.js'
 import type { MadeOrder } from '../make-files.js'
 import type { Order } from '../order/order.js'
 import { showProblem } from '../order/problem.js'
 import { takesPanels } from '../panels/panel-plan.js'
 import type { Plan, StarPlan } from '../plan/plan.js'
 import { type AdvisedStar, planSeason } from '../season/season-plan.js'
+import type { Degrees } from '../units/brand.js'
 import { writeSvg } from '../write/svg.js'
 import { SIMULATED } from './gaps-file.js'
 import { gridMap, isMapped } from './grid-map.js'
@@ -89,15 +90,23 @@ const laidStar = (season: AdvisedStar, { order }: Plan): LaidStar => {
       { heading: 'Grain', text: layoutText(season, shop.saw, lengths) },
     ],
     advice: season.advice.map(({ text }) => text),
-    chances: {
-      told: laidChances(season.plan, order, 'told'),
-      marks: laidChances(season.plan, order, 'marks'),
-      bare: laidChances(season.plan, order, 'bare'),
-    },
+    chances: laidChances(season.plan, order),
   }
 }
 
-const laidChances = (star: StarPlan, order: Order, set: SawSet): LaidChances => {
+/** Ways to set the saw that leave the same open differ in nothing else: they are simulated once. */
+const laidChances = (star: StarPlan, order: Order): LaidStar['chances'] => {
+  const byMean = new Map<Degrees, LaidChances>()
+  const chances = (set: SawSet): LaidChances => {
+    const { mean } = closureLaw(star, order.shop.saw, set)
+    const laid = byMean.get(mean) ?? chancesOf(star, order, set)
+    byMean.set(mean, laid)
+    return laid
+  }
+  return { told: chances('told'), marks: chances('marks'), bare: chances('bare') }
+}
+
+const chancesOf = (star: StarPlan, order: Order, set: SawSet): LaidChances => {
   const risk = batchRisk(star, order.shop, { ...SIMULATED, set })
   return {
     table: chanceRows(risk),

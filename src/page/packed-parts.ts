@@ -13,6 +13,9 @@ export interface PackedPart {
   readonly text: string
 }
 
+/** A piece before it is compressed. */
+type LoosePart = Omit<PackedPart, 'text'> & { readonly content: string | Uint8Array }
+
 /** Where the worker's code begins: what unpacks it, and what it does. */
 export interface WorkerFiles {
   readonly start: string
@@ -34,12 +37,11 @@ export const packedParts = async ({ start, worker }: WorkerFiles): Promise<Packe
     ...(await codeParts(start, FIRST_PART, 'iife', plugins)),
     ...(await codeParts(worker, WORKER_PART, 'es', plugins)),
   ]
-  return [
+  const parts: readonly LoosePart[] = [
     ...code,
-    ...(await Promise.all(
-      [...fonts].map(async ([name, path]) => ({ name, needs: [], text: await packed(readFileSync(path)) })),
-    )),
+    ...[...fonts].map(([name, path]) => ({ name, needs: [], content: readFileSync(path) })),
   ]
+  return Promise.all(parts.map(async ({ content, ...part }) => ({ ...part, text: await packed(content) })))
 }
 
 const codeParts = async (
@@ -47,7 +49,7 @@ const codeParts = async (
   name: string,
   format: 'iife' | 'es',
   plugins: Plugin[],
-): Promise<PackedPart[]> => {
+): Promise<LoosePart[]> => {
   const result = await build({
     configFile: false,
     // pdfkit asks where it stands, to look for fonts beside it; it is given its font instead.
@@ -65,20 +67,18 @@ const codeParts = async (
   const outputs = (Array.isArray(result) ? result : [result]).flatMap((each) =>
     'output' in each ? each.output : [],
   )
-  return Promise.all(
-    outputs.map((output) => {
-      if (output.type !== 'chunk') throw new Error(`${output.fileName} is no part of the worker`)
-      return codePart(output.fileName, output.code)
-    }),
-  )
+  return outputs.map((output) => {
+    if (output.type !== 'chunk') throw new Error(`${output.fileName} is no part of the worker`)
+    return codePart(output.fileName, output.code)
+  })
 }
 
-const codePart = async (name: string, code: string): Promise<PackedPart> => {
+const codePart = (name: string, code: string): LoosePart => {
   const needs = [...code.matchAll(AT_ONCE)].map(([, , part = '']) => part)
   const placed = code
     .replaceAll(ON_USE, (_, part: string) => `self.part(${JSON.stringify(part)})`)
     .replaceAll(AT_ONCE, (_, before: string, part: string) => `${before}"part:${part}"`)
-  return { name, needs: [...new Set(needs)], text: await packed(placed) }
+  return { name, needs: [...new Set(needs)], content: placed }
 }
 
 /** A font as its bytes, which compress far better than their text; it is unpacked when a PDF needs it. */

@@ -157,11 +157,7 @@ const Figure = (props: {
 /** Of all arms: from the centre over the tip to the valley before it (-1) or after it (1). */
 const halves = (corners: readonly Point[], side: -1 | 1): string =>
   corners
-    .map((tip, index) =>
-      isTip(index)
-        ? `${joint(corners[(index + side + corners.length) % corners.length] ?? tip)}L${at(tip)}Z`
-        : '',
-    )
+    .map((tip, index) => (isTip(index) ? `${joint(corners.at(index + side) ?? tip)}L${at(tip)}Z` : ''))
     .join('')
 
 /** From the centre to a valley. */
